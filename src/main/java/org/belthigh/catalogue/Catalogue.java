@@ -1,0 +1,60 @@
+package org.belthigh.catalogue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Everything we know before a club is read, checked as a whole: every id resolves, every value lies
+ * within its bounds, no two values share a date.
+ *
+ * @param precedence rule ids, the one that wins first
+ */
+public record Catalogue(
+    Map<String, Source> sources,
+    Map<String, Parameter> parameters,
+    Map<String, RuleBook> ruleBooks,
+    Map<String, RuleEntry> rules,
+    List<String> precedence,
+    Map<String, Curriculum> curricula) {
+  public Catalogue {
+    sources = sorted(sources);
+    parameters = sorted(parameters);
+    ruleBooks = sorted(ruleBooks);
+    rules = sorted(rules);
+    precedence = List.copyOf(precedence);
+    curricula = sorted(curricula);
+  }
+
+  private static <V> Map<String, V> sorted(Map<String, V> map) {
+    return java.util.Collections.unmodifiableMap(new TreeMap<>(map));
+  }
+
+  /** The parameter with that id. @throws IllegalArgumentException if there is none */
+  public Parameter parameter(String id) {
+    return get(parameters, "parameter", id);
+  }
+
+  /** The rule book with that id. @throws IllegalArgumentException if there is none */
+  public RuleBook ruleBook(String id) {
+    return get(ruleBooks, "rule book", id);
+  }
+
+  /** The rule entry with that id. @throws IllegalArgumentException if there is none */
+  public RuleEntry rule(String id) {
+    return get(rules, "rule", id);
+  }
+
+  /** The source with that id. @throws IllegalArgumentException if there is none */
+  public Source source(String id) {
+    return get(sources, "source", id);
+  }
+
+  private static <V> V get(Map<String, V> map, String kind, String id) {
+    V found = map.get(id);
+    if (found == null) {
+      throw new IllegalArgumentException("No " + kind + " '" + id + "' in the catalogue");
+    }
+    return found;
+  }
+}

@@ -1,0 +1,56 @@
+package org.belthigh.intake;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * {@code club.yaml}, resolved.
+ *
+ * @param paper {@code letter} or {@code a4}
+ * @param languages ISO 639 codes, the club's own language first
+ * @param ruleBooks ids of rule books that exist; the strictest wins
+ * @param curriculum id of a curriculum that exists
+ * @param equipment how many of each thing there are; empty where the file does not say
+ * @param groups who practises together, in file order
+ */
+public record Club(
+    String name,
+    String paper,
+    List<String> languages,
+    List<String> ruleBooks,
+    LocalDate seasonFirst,
+    LocalDate seasonLast,
+    List<Group> groups,
+    String curriculum,
+    Map<String, Integer> equipment,
+    List<Venue> places,
+    Optional<Emergency> emergency) {
+  public Club {
+    languages = List.copyOf(languages);
+    ruleBooks = List.copyOf(ruleBooks);
+    groups = List.copyOf(groups);
+    equipment = Map.copyOf(equipment);
+    places = List.copyOf(places);
+  }
+
+  /** An age group. {@code ageFrom} to {@code ageTo} in whole years, both included. */
+  public record Group(
+      String id, String name, int ageFrom, int ageTo, boolean softball, int tossers) {}
+
+  /** A field or a cage. {@code stations} is how many can run at once. */
+  public record Venue(
+      String id, String name, boolean cage, String address, String aed, int stations) {}
+
+  /** Whom to call, and who does it. */
+  public record Emergency(String call, String who, String note) {}
+
+  /** The group with that id. @throws IllegalArgumentException if there is none */
+  public Group group(String id) {
+    return groups.stream()
+        .filter(g -> g.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("No group '" + id + "' in the club"));
+  }
+}

@@ -1,0 +1,52 @@
+package org.belthigh.model;
+
+import java.util.Optional;
+
+/** What the hitter called, aloud, by pointing or by hand sign. */
+public sealed interface Call {
+  /** One of the nine spots, or ball. */
+  record AtSpot(Spot spot) implements Call {}
+
+  /** A height only. */
+  record InRow(Row row) implements Call {}
+
+  /** A side only. */
+  record InColumn(Column column) implements Call {}
+
+  /** "Strike", no more. */
+  record AnyStrike() implements Call {}
+
+  /** No call was made, which in the zone-call drill is how a ball is answered. */
+  record Silent() implements Call {}
+
+  /** The grain at which the call was made; a silent call answers at the finest. */
+  default Grain grain() {
+    if (this instanceof InRow) {
+      return Grain.ROW;
+    }
+    if (this instanceof InColumn) {
+      return Grain.COLUMN;
+    }
+    return this instanceof AnyStrike ? Grain.STRIKE : Grain.NINE;
+  }
+
+  /** The answer read at {@code grain}, or empty where the call was coarser than that. */
+  default Optional<String> readAt(Grain grain) {
+    if (this instanceof AtSpot at) {
+      return Optional.of(grain.seen(at.spot()));
+    }
+    if (this instanceof Silent) {
+      return Optional.of(Spot.BALL.id());
+    }
+    if (grain == Grain.STRIKE) {
+      return Optional.of(Grain.STRIKE.id());
+    }
+    if (this instanceof InRow in && grain == Grain.ROW) {
+      return Optional.of(in.row().id());
+    }
+    if (this instanceof InColumn in && grain == Grain.COLUMN) {
+      return Optional.of(in.column().id());
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,69 @@
+package org.belthigh.model;
+
+import java.util.Objects;
+
+/**
+ * Something in the input that the user should look at.
+ *
+ * @param weight whether the row or file was set aside, or only remarked on
+ * @param origin file, line and column
+ * @param subject the column, key or thing, such as {@code zone}; empty for the whole row or file
+ * @param found what was found, as a clause: {@code 10 is not a spot}
+ * @param allowed what is allowed, as a clause: {@code zone must be 1 to 9, ball, or a word …}
+ * @param maybe the next step, a sentence that begins with "Maybe" or tells what to do
+ */
+public record Problem(
+    Weight weight, Origin origin, String subject, String found, String allowed, String maybe)
+    implements Comparable<Problem> {
+  /** How much a problem matters. */
+  public enum Weight implements Coded {
+    /** The row, file or key was set aside; exit status 3. */
+    FAULT,
+    /** Read all the same; exit status stays. */
+    WARNING
+  }
+
+  public Problem {
+    Objects.requireNonNull(weight);
+    Objects.requireNonNull(origin);
+    if (found.isBlank() || allowed.isBlank() || maybe.isBlank()) {
+      throw new IllegalArgumentException(
+          "A problem says what was found, what is allowed and what to do next, but has found='"
+              + found
+              + "', allowed='"
+              + allowed
+              + "', maybe='"
+              + maybe
+              + "'");
+    }
+  }
+
+  /** A fault: something was set aside. */
+  public static Problem fault(
+      Origin origin, String subject, String found, String allowed, String maybe) {
+    return new Problem(Weight.FAULT, origin, subject, found, allowed, maybe);
+  }
+
+  /** A remark: nothing was set aside. */
+  public static Problem warning(
+      Origin origin, String subject, String found, String allowed, String maybe) {
+    return new Problem(Weight.WARNING, origin, subject, found, allowed, maybe);
+  }
+
+  /** Whether something was set aside. */
+  public boolean isFault() {
+    return weight == Weight.FAULT;
+  }
+
+  @Override
+  public int compareTo(Problem other) {
+    int byOrigin = origin.compareTo(other.origin);
+    return byOrigin != 0 ? byOrigin : text().compareTo(other.text());
+  }
+
+  /** Two lines: where, found and allowed; then the next step. */
+  public String text() {
+    String where = subject.isEmpty() ? origin.toString() : origin + ", " + subject;
+    return where + ": " + found + "; " + allowed + ".\n" + maybe;
+  }
+}
