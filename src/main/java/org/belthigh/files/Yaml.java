@@ -1,0 +1,149 @@
+package org.belthigh.files;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
+
+/**
+ * Reads YAML into {@link Node}s. Every scalar stays text as written, so that the two YAML versions
+ * cannot read a date or a "no" differently; anchors and aliases are refused, so that no file can
+ * grow while it is read.
+ */
+public final class Yaml {
+  private static final int DEEPEST = 40;
+  private static final YAMLFactory FACTORY =
+      YAMLFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(DEEPEST)
+                  .maxStringLength(100_000)
+                  .build())
+          .build();
+
+  private final String file;
+  private final YAMLParser parser;
+  private final List<Problem> problems;
+
+  private Yaml(String file, YAMLParser parser, List<Problem> problems) {
+    this.file = file;
+    this.parser = parser;
+    this.problems = problems;
+  }
+
+  /**
+   * The file's one document.
+   *
+   * @param file how messages name it
+   * @param problems receives what is wrong
+   * @return empty where the text is empty or no YAML
+   */
+  public static Optional<Node> read(String file, String text, List<Problem> problems) {
+    if (text.isBlank()) {
+      problems.add(
+          Problem.fault(
+              Origin.of(file),
+              "",
+              "the file is empty",
+              "it must hold the keys of the documentation",
+              "Maybe it was saved before anything was typed."));
+      return Optional.empty();
+    }
+    try (YAMLParser parser = FACTORY.createParser(text)) {
+      Yaml reader = new Yaml(file, parser, problems);
+      parser.nextToken();
+      return Optional.of(reader.node());
+    } catch (JsonProcessingException e) {
+      problems.add(
+          Problem.fault(
+              at(file, e.getLocation()),
+              "",
+              "this is not YAML (" + firstLine(e.getOriginalMessage()) + ")",
+              "a key, a colon, a blank and a value belong on each line",
+              "Maybe a colon, a quote or the blanks at the line's start are off."));
+      return Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String firstLine(String message) {
+    return message.lines().findFirst().orElse("").strip();
+  }
+
+  private static Origin at(String file, JsonLocation location) {
+    return location == null
+        ? Origin.of(file)
+        : new Origin(file, Math.max(0, location.getLineNr()), Math.max(0, location.getColumnNr()));
+  }
+
+  private Origin here() {
+    return at(file, parser.currentTokenLocation());
+  }
+
+  private Node node() throws IOException {
+    Origin origin = here();
+    JsonToken token = parser.currentToken();
+    if (token == null) {
+      return new Node.Scalar("", origin);
+    }
+    if (parser.isCurrentAlias()) {
+      problems.add(
+          Problem.fault(
+              origin,
+              "",
+              "an alias (*) stands here",
+              "each value must be written out",
+              "Write the value again in place of the alias."));
+      return new Node.Scalar("", origin);
+    }
+    return switch (token) {
+      case START_OBJECT -> entries(origin);
+      case START_ARRAY -> items(origin);
+      case VALUE_NULL -> new Node.Scalar("", origin);
+      default -> new Node.Scalar(parser.getText(), origin);
+    };
+  }
+
+  private Node entries(Origin origin) throws IOException {
+    Map<String, Node> values = new LinkedHashMap<>();
+    Map<String, Origin> keys = new LinkedHashMap<>();
+    while (parser.nextToken() == JsonToken.FIELD_NAME) {
+      String key = parser.currentName();
+      Origin keyOrigin = here();
+      parser.nextToken();
+      Node value = node();
+      if (values.putIfAbsent(key, value) == null) {
+        keys.put(key, keyOrigin);
+      } else {
+        problems.add(
+            Problem.fault(
+                keyOrigin,
+                key,
+                "the key stands here again, first on line " + keys.get(key).line(),
+                "each key may stand once",
+                "Keep one of the two."));
+      }
+    }
+    return new Node.Entries(values, keys, origin);
+  }
+
+  private Node items(Origin origin) throws IOException {
+    List<Node> items = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      items.add(node());
+    }
+    return new Node.Items(items, origin);
+  }
+}
