@@ -1,0 +1,65 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.belthigh.model.Ball;
+import org.belthigh.model.Feed;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
+
+/**
+ * One player, one week, one page.
+ *
+ * @param first first day of the week
+ * @param last last day of the week
+ * @param aim one sentence
+ * @param cue one cue
+ * @param things at most three; empty in a week without work
+ * @param picture empty where no spot is called this week
+ * @param movesOn what moves the player on; empty where nothing is open
+ * @param wentWell one sentence from the log
+ * @param hold what is on hold and who can end it, in the family's words; empty where nothing is
+ */
+public record Card(
+    LocalDate first,
+    LocalDate last,
+    Phrase aim,
+    LocalText cue,
+    List<Thing> things,
+    Optional<SpotPicture> picture,
+    List<Phrase> movesOn,
+    Phrase wentWell,
+    ArmBox arm,
+    List<Phrase> hold) {
+  public Card {
+    things = List.copyOf(things);
+    movesOn = List.copyOf(movesOn);
+    hold = List.copyOf(hold);
+    if (things.size() > 3) {
+      throw new IllegalArgumentException("A card has at most three things to do, not " + things);
+    }
+  }
+
+  /**
+   * One thing to do.
+   *
+   * @param days on which it is done, one box each
+   * @param goodEnough what is good enough
+   */
+  public record Thing(
+      List<LocalDate> days,
+      Place place,
+      LocalText drill,
+      Ball ball,
+      Feed feed,
+      int feet,
+      int reps,
+      int swings,
+      Phrase goodEnough) {
+    public Thing {
+      days = List.copyOf(days);
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package org.belthigh.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.belthigh.model.Ball;
+import org.belthigh.model.Feed;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Skill;
+
+/**
+ * A drill as sheets explain it.
+ *
+ * @param mix where the tosses go, as a sentence
+ * @param safety what must be printed beside it
+ * @param adapt so that it leaves nobody out
+ */
+public record DrillText(
+    String id,
+    Skill skill,
+    LocalText name,
+    LocalText setup,
+    LocalText cue,
+    LocalText write,
+    Ball ball,
+    Feed feed,
+    int feet,
+    boolean swing,
+    Phrase mix,
+    List<Phrase> safety,
+    List<LocalText> gear,
+    LocalText easier,
+    LocalText harder,
+    Optional<LocalText> adapt) {
+  public DrillText {
+    safety = List.copyOf(safety);
+    gear = List.copyOf(gear);
+  }
+}

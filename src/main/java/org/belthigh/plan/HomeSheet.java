@@ -1,0 +1,48 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.belthigh.model.Phrase;
+
+/**
+ * The parent's side: one session.
+ *
+ * @param minutes 8 to 15
+ * @param checks before you start, at most eight
+ * @param ringFeet nobody else inside this ring around the hitter
+ * @param clearFeet free ground in front of the hitter
+ * @param screen whether who tosses needs a screen or eye protection
+ * @param script each toss in order
+ * @param answers what may be marked for each toss, as the grain asks: words of the marks to tick
+ * @param howTo how to toss it
+ * @param stop when to stop
+ * @param afterwards where the sheet goes
+ */
+public record HomeSheet(
+    LocalDate date,
+    DrillText drill,
+    int minutes,
+    List<Phrase> checks,
+    int ringFeet,
+    int clearFeet,
+    boolean screen,
+    List<ScriptToss> script,
+    List<Phrase> answers,
+    SpotPicture picture,
+    List<Phrase> howTo,
+    List<Phrase> stop,
+    Phrase afterwards) {
+  public HomeSheet {
+    checks = List.copyOf(checks);
+    script = List.copyOf(script);
+    answers = List.copyOf(answers);
+    howTo = List.copyOf(howTo);
+    stop = List.copyOf(stop);
+    if (checks.size() > 8) {
+      throw new IllegalArgumentException("At most eight lines to check, not " + checks.size());
+    }
+  }
+
+  /** Where to toss one ball, in words. {@code number} is 1 for the first. */
+  public record ScriptToss(int number, Phrase target) {}
+}

@@ -1,0 +1,24 @@
+package org.belthigh.plan;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Side;
+
+/**
+ * How sheets name a player: never with the last name.
+ *
+ * @param name the first name; with the initial of the last name where two in the group share it
+ * @param number the shirt's
+ * @param language of the family
+ * @param age calendar age in whole years on the day the plan is made for
+ */
+public record Label(
+    String id,
+    String name,
+    OptionalInt number,
+    String group,
+    int age,
+    Bats bats,
+    Optional<Side> throwsWith,
+    String language) {}

@@ -1,0 +1,26 @@
+package org.belthigh.plan;
+
+import java.util.List;
+
+/**
+ * One player's decisions, holds, days and sheets.
+ *
+ * @param decisions one per skill, in the order of the skills
+ * @param days one entry for every date of the planned weeks
+ * @param card the first week's
+ * @param home one sheet per home day of the first week; empty where there is none
+ */
+public record PlayerPlan(
+    Label who,
+    List<DecisionLine> decisions,
+    List<HoldLine> holds,
+    List<Day> days,
+    Card card,
+    List<HomeSheet> home) {
+  public PlayerPlan {
+    decisions = List.copyOf(decisions);
+    holds = List.copyOf(holds);
+    days = List.copyOf(days);
+    home = List.copyOf(home);
+  }
+}

@@ -1,0 +1,114 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Side;
+
+/**
+ * One coach, one practice.
+ *
+ * @param place where, in words
+ * @param minutes the whole practice
+ * @param hittingMinutes of it
+ * @param stations the places where something happens, numbered from 1
+ * @param rotations the timetable
+ * @param drills every drill of the timetable, explained once
+ * @param cues one per player
+ * @param noThrowing who must not throw
+ * @param noSwinging who must not swing
+ * @param notToday who does nothing that day
+ * @param oneAdult the same practice with one grown-up
+ * @param rain one line
+ * @param guests what to do with a guest or a latecomer
+ * @param weather heat and lightning, each with its source
+ * @param emergency place, address, whom to call, where the AED is
+ * @param equipment what to bring
+ */
+public record PracticeSheet(
+    LocalDate date,
+    String place,
+    Optional<LocalTime> start,
+    int minutes,
+    int hittingMinutes,
+    int adults,
+    List<Station> stations,
+    List<Rotation> rotations,
+    List<DrillText> drills,
+    List<PlayerCue> cues,
+    List<Label> noThrowing,
+    List<Label> noSwinging,
+    List<Label> notToday,
+    List<Phrase> oneAdult,
+    Phrase rain,
+    List<Phrase> guests,
+    List<Phrase> weather,
+    List<Phrase> emergency,
+    List<Phrase> equipment) {
+  public PracticeSheet {
+    stations = List.copyOf(stations);
+    rotations = List.copyOf(rotations);
+    drills = List.copyOf(drills);
+    cues = List.copyOf(cues);
+    noThrowing = List.copyOf(noThrowing);
+    noSwinging = List.copyOf(noSwinging);
+    notToday = List.copyOf(notToday);
+    oneAdult = List.copyOf(oneAdult);
+    guests = List.copyOf(guests);
+    weather = List.copyOf(weather);
+    emergency = List.copyOf(emergency);
+    equipment = List.copyOf(equipment);
+  }
+
+  /**
+   * Where something happens.
+   *
+   * @param swings whether bats swing here, so that a ring is marked and an adult stays
+   * @param screen whether who tosses stands behind a screen
+   * @param adult who tosses, such as "Adult 1"; empty where nobody tosses
+   */
+  public record Station(int number, boolean swings, boolean screen, Optional<Phrase> adult) {}
+
+  /** Minutes {@code from} to {@code from + minutes} of the hitting time. */
+  public record Rotation(int number, int from, int minutes, List<Post> posts) {
+    public Rotation {
+      posts = List.copyOf(posts);
+    }
+  }
+
+  /**
+   * Who is at one station during one rotation.
+   *
+   * @param drill id of one of the sheet's drills
+   * @param hitters in hitting order, with the side they bat
+   * @param tossesEach each hitter's
+   * @param writes how the writing is shared among those who wait
+   * @param helpers players who may not swing and have another task here
+   */
+  public record Post(
+      int station,
+      String drill,
+      List<Hitter> hitters,
+      int tossesEach,
+      int swingsEach,
+      Phrase writes,
+      List<Label> helpers) {
+    public Post {
+      hitters = List.copyOf(hitters);
+      helpers = List.copyOf(helpers);
+    }
+  }
+
+  /** A player and the side of the plate. */
+  public record Hitter(Label who, Side side) {}
+
+  /**
+   * One player's cue.
+   *
+   * @param needs what the coach should know; empty where nothing
+   */
+  public record PlayerCue(Label who, LocalText cue, Optional<String> needs) {}
+}
