@@ -1,0 +1,139 @@
+package org.belthigh.decide;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
+import org.kie.api.event.rule.ObjectInsertedEvent;
+import org.kie.api.runtime.KieSession;
+
+/**
+ * The rules of every pack, built into the jar as an executable model, and the one way to run them.
+ *
+ * <p>Facts go in, verdicts come out; nothing is kept between two runs. The rule base is loaded once
+ * and may be shared by threads.
+ */
+final class RuleBase {
+  /** Names the generated model classes, one a line, below a header line. */
+  private static final String MODELS = "META-INF/kie/org.belthigh/belthigh/drools-model";
+
+  private static final String HEADER = "Drools-Model-Version:";
+
+  /** Firings per fact after which two rules must be waking each other up for ever. */
+  private static final int FIRINGS_PER_FACT = 100;
+
+  private final KieBase rules;
+
+  private RuleBase(KieBase rules) {
+    this.rules = rules;
+  }
+
+  /** The one rule base, loaded at the first call. */
+  static RuleBase shared() {
+    return Holder.LOADED;
+  }
+
+  private static final class Holder {
+    private static final RuleBase LOADED =
+        new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()));
+  }
+
+  private static List<Model> models() {
+    List<Model> models = new ArrayList<>();
+    for (String name : modelNames()) {
+      models.add(model(name));
+    }
+    return models;
+  }
+
+  private static List<String> modelNames() {
+    try (InputStream in = RuleBase.class.getClassLoader().getResourceAsStream(MODELS)) {
+      if (in == null) {
+        throw new IllegalStateException(
+            "The rules are missing: there is no " + MODELS + " on the class path");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .map(String::strip)
+          .filter(line -> !line.isEmpty() && !line.startsWith(HEADER))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Model model(String name) {
+    try {
+      return Class.forName(name).asSubclass(Model.class).getDeclaredConstructor().newInstance();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("The rules are broken: " + name + " cannot be made", e);
+    }
+  }
+
+  /** Every rule that was loaded, as {@code pack/ID}, such as {@code arm/ARM-001}. */
+  SortedSet<String> rules() {
+    SortedSet<String> names = new TreeSet<>();
+    rules
+        .getKiePackages()
+        .forEach(
+            pack ->
+                pack.getRules()
+                    .forEach(
+                        rule ->
+                            names.add(
+                                pack.getName().replaceFirst("^rules\\.", "")
+                                    + "/"
+                                    + rule.getName())));
+    return names;
+  }
+
+  /**
+   * Runs every rule over {@code facts}.
+   *
+   * @param facts immutable records, inserted in this order
+   * @return the verdicts by rule id; those of one rule in the order in which they were reached,
+   *     which follows the order of the facts
+   * @throws IllegalStateException if the rules do not come to rest
+   */
+  List<Verdict> fire(List<?> facts) {
+    List<Verdict> verdicts = new ArrayList<>();
+    int limit = FIRINGS_PER_FACT * (facts.size() + 1);
+    KieSession session = rules.newKieSession();
+    try {
+      session.addEventListener(new Collector(verdicts));
+      facts.forEach(session::insert);
+      if (session.fireAllRules(limit) >= limit) {
+        throw new IllegalStateException(
+            "The rules fired " + limit + " times over " + facts.size() + " facts and went on");
+      }
+    } finally {
+      session.dispose();
+    }
+    verdicts.sort(Comparator.comparing(Verdict::rule));
+    return List.copyOf(verdicts);
+  }
+
+  private static final class Collector extends DefaultRuleRuntimeEventListener {
+    private final List<Verdict> verdicts;
+
+    Collector(List<Verdict> verdicts) {
+      this.verdicts = verdicts;
+    }
+
+    @Override
+    public void objectInserted(ObjectInsertedEvent event) {
+      if (event.getObject() instanceof Verdict verdict) {
+        verdicts.add(verdict);
+      }
+    }
+  }
+}
