@@ -1,0 +1,94 @@
+package org.belthigh.decide;
+
+import java.util.Optional;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.Step;
+import org.belthigh.intake.Toss;
+import org.belthigh.model.DrillKind;
+import org.belthigh.model.Grain;
+import org.belthigh.model.Hit;
+import org.belthigh.model.MeasureKind;
+import org.belthigh.model.Skill;
+import org.belthigh.model.Spot;
+import org.belthigh.model.Went;
+
+/**
+ * Which tosses count for a step, and which of them are successes.
+ *
+ * <p>A toss of a drill that belongs to easier steps of the same ladder alone does not count: nobody
+ * moves up by easy days. A hitter who only watched has let nothing go.
+ */
+final class Counting {
+  private final Curriculum curriculum;
+  private final Step step;
+
+  Counting(Curriculum curriculum, Step step) {
+    this.curriculum = curriculum;
+    this.step = step;
+  }
+
+  /** Whether {@code toss} is a success of that kind; empty where it does not count. */
+  Optional<Boolean> success(Step.Counted counted, Toss toss) {
+    Drill drill = curriculum.drill(toss.drill());
+    if (tooEasy(drill)) {
+      return Optional.empty();
+    }
+    return switch (counted) {
+      case CALLS -> call(toss);
+      case TAKES -> wanted(toss) && drill.swing() ? Optional.of(toss.swing()) : Optional.empty();
+      case CHASES ->
+          toss.zone() == Spot.BALL && drill.swing() ? Optional.of(!toss.swing()) : Optional.empty();
+      case HARD_HITS -> driven(drill) ? toss.hit().map(h -> h == Hit.HARD) : Optional.empty();
+      case SENT -> sent(toss);
+    };
+  }
+
+  /** Whether tallies of {@code measure} with {@code drill} are of that kind and hard enough. */
+  boolean counts(Step.Counted counted, MeasureKind measure, String drill) {
+    boolean same =
+        switch (counted) {
+          case CALLS -> measure == MeasureKind.ZONE_RECOGNITION;
+          case TAKES -> measure == MeasureKind.MIDDLE_TAKE;
+          case CHASES -> measure == MeasureKind.BALL_SWING;
+          case HARD_HITS -> measure == MeasureKind.COUNTDOWN;
+          case SENT -> measure == MeasureKind.FIELD_CALL;
+        };
+    return same && !tooEasy(curriculum.drill(drill));
+  }
+
+  private boolean tooEasy(Drill drill) {
+    int hardest =
+        curriculum.ladders().get(step.skill()).steps().stream()
+            .filter(s -> s.drills().contains(drill.id()))
+            .mapToInt(Step::rung)
+            .max()
+            .orElse(Integer.MAX_VALUE);
+    return hardest < step.rung();
+  }
+
+  private Optional<Boolean> call(Toss toss) {
+    Grain grain = step.grain().orElseThrow();
+    String truth = grain.seen(toss.zone());
+    return toss.called().flatMap(c -> c.readAt(grain)).map(truth::equals);
+  }
+
+  /** A belt-high toss that the called field, if any, did not ask to let go. */
+  private static boolean wanted(Toss toss) {
+    boolean exempt =
+        toss.kind() == DrillKind.FIELD_CALL
+            && toss.field().filter(f -> !f.wants(toss.zone(), toss.side())).isPresent();
+    return toss.zone().beltHigh() && !exempt;
+  }
+
+  private static boolean driven(Drill drill) {
+    return drill.skill() == Skill.DRIVE || drill.kind() == DrillKind.COUNTDOWN;
+  }
+
+  private static Optional<Boolean> sent(Toss toss) {
+    if (toss.kind() != DrillKind.FIELD_CALL || !toss.swing() || toss.field().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(toss.went().flatMap(Went::field).equals(toss.field()));
+  }
+}

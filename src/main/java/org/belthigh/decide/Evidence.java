@@ -1,0 +1,59 @@
+package org.belthigh.decide;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.belthigh.catalogue.Step;
+import org.belthigh.model.Share;
+
+/**
+ * The tosses seen behind a decision.
+ *
+ * @param bars one reading for each share that the step is held against
+ * @param days different days on which tosses were counted
+ * @param first day of the oldest counted toss
+ * @param last day of the newest
+ * @param passed steps that the log shows behind the player, oldest first
+ */
+public record Evidence(
+    List<Reading> bars,
+    int days,
+    Optional<LocalDate> first,
+    Optional<LocalDate> last,
+    List<Passed> passed) {
+  public Evidence {
+    bars = List.copyOf(bars);
+    passed = List.copyOf(passed);
+  }
+
+  /**
+   * One share against its mark and floor.
+   *
+   * @param share as the mark counts it; for takes and chases the balls let go and swung at
+   * @param mark share that is good enough, at the player's age
+   * @param floor share that is too little, at the player's age
+   * @param proof log likelihood ratio of mark against floor, now, in nats
+   * @param best highest it has been
+   * @param markBar proof that moves up
+   * @param floorBar proof against that firms up
+   * @param toGo about how many more tosses at the mark would settle it; 0 when it is settled
+   */
+  public record Reading(
+      Step.Counted counted,
+      Share share,
+      double mark,
+      double floor,
+      double proof,
+      double best,
+      double markBar,
+      double floorBar,
+      int toGo) {}
+
+  /** A step behind the player since {@code on}. */
+  public record Passed(String step, LocalDate on) {}
+
+  /** Counted tosses over all shares. */
+  public int seen() {
+    return bars.stream().mapToInt(r -> r.share().seen()).sum();
+  }
+}
