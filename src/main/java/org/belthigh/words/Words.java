@@ -118,7 +118,7 @@ public final class Words {
       }
     }
     synchronized (format) {
-      return format.format(values, new StringBuffer(), null).toString();
+      return format.format(values);
     }
   }
 
