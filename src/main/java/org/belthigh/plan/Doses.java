@@ -1,0 +1,82 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.model.AgeBand;
+
+/** The numbers of {@code rules/parameters/load.yaml} in force on the day a plan is made for. */
+final class Doses {
+  private final Catalogue catalogue;
+  private final LocalDate on;
+
+  Doses(Catalogue catalogue, LocalDate on) {
+    this.catalogue = catalogue;
+    this.on = on;
+  }
+
+  private int of(String id, int age) {
+    return (int) catalogue.parameter(id).on(on).at(AgeBand.of(age));
+  }
+
+  int swingsPerSession(int age) {
+    return of("swings-per-session", age);
+  }
+
+  int swingsPerWeek(int age) {
+    return of("swings-per-week", age);
+  }
+
+  int swingDaysPerWeek(int age) {
+    return of("swing-days-per-week", age);
+  }
+
+  int hittingDaysPerWeek(int age) {
+    return of("hitting-days-per-week", age);
+  }
+
+  int freeDaysPerWeek(int age) {
+    return of("free-days-per-week", age);
+  }
+
+  /** Hours of organised sport that an age allows in any seven days. */
+  double hoursPerWeek(int age) {
+    return age
+        * catalogue.parameter("hours-per-week-per-year-of-age").on(on).at(AgeBand.of(age));
+  }
+
+  int homeMinutes(int age) {
+    return of("home-minutes", age);
+  }
+
+  int homeTosses(int age) {
+    return of("home-tosses", age);
+  }
+
+  int homeDaysPerWeek(int age) {
+    return of("home-days-per-week", age);
+  }
+
+  int stationMinutes(int age) {
+    return of("station-minutes", age);
+  }
+
+  int stationMinutesLeast(int age) {
+    return of("station-minutes-least", age);
+  }
+
+  int changeMinutes(int age) {
+    return of("change-minutes", age);
+  }
+
+  int squadMost(int age) {
+    return of("squad-most", age);
+  }
+
+  int batRingFeet() {
+    return of("bat-ring-feet", 10);
+  }
+
+  int homeClearFeet() {
+    return of("home-clear-feet", 10);
+  }
+}

@@ -1,0 +1,94 @@
+package org.belthigh.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.Step;
+import org.belthigh.model.Ball;
+import org.belthigh.model.Feed;
+import org.belthigh.model.Place;
+
+/**
+ * Which drill of a step fits a place, its gear and what the player may do.
+ *
+ * <p>The least used one so far comes first, so that nobody does the same drill until it bores; ties
+ * go to the order of the curriculum.
+ */
+final class DrillChoice {
+  /** What no driveway can be asked to have. */
+  private static final Set<String> NOT_AT_HOME = Set.of("tee", "net", "machine");
+
+  private final Curriculum curriculum;
+  private final Map<String, Integer> equipment;
+  private final boolean softball;
+
+  /**
+   * A choice for one group.
+   *
+   * @param equipment how many of each the club has; empty where it does not say, which stands for
+   *     tees, nets and screens enough, and no machine
+   */
+  DrillChoice(Curriculum curriculum, Map<String, Integer> equipment, boolean softball) {
+    this.curriculum = curriculum;
+    this.equipment = equipment;
+    this.softball = softball;
+  }
+
+  /** What a player may do just now. */
+  enum Swings {
+    /** A drill with a swing, else one without. */
+    WANTED,
+    /** Only a drill without a swing. */
+    BARRED
+  }
+
+  /**
+   * The drill to do.
+   *
+   * @param adult whether a grown-up tosses there
+   * @param used how often the player has had each drill
+   * @return empty where no drill of the step fits
+   */
+  Optional<Drill> of(
+      Step step, Place place, boolean adult, Swings swings, Map<String, Integer> used) {
+    return step.drills().stream()
+        .map(curriculum::drill)
+        .filter(d -> fits(d, place, adult))
+        .filter(d -> swings == Swings.WANTED || !d.swing())
+        .min(Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0)));
+  }
+
+  private boolean fits(Drill drill, Place place, boolean adult) {
+    if (!drill.at(place) || (drill.adults() > 0 && !adult) || drill.helpers() > 0) {
+      return false;
+    }
+    return place == Place.HOME
+        ? drill.gear().stream().noneMatch(NOT_AT_HOME::contains)
+        : has(drill, "tee", "tees") && has(drill, "net", "nets") && screened(drill) && fed(drill);
+  }
+
+  private boolean has(Drill drill, String gear, String stock) {
+    return !drill.gear().contains(gear)
+        || equipment.isEmpty()
+        || equipment.getOrDefault(stock, 0) > 0;
+  }
+
+  /** A hard ball is tossed from behind a screen or not at all. */
+  private boolean screened(Drill drill) {
+    return has(drill, "screen", "screens");
+  }
+
+  private boolean fed(Drill drill) {
+    return drill.feed() != Feed.MACHINE || equipment.getOrDefault("machines", 0) > 0;
+  }
+
+  /** The ball in hand: a softball group hits softballs where others hit baseballs. */
+  Ball ball(Drill drill, Place place) {
+    Ball ball = drill.balls().get(place);
+    return softball && ball == Ball.BASEBALL ? Ball.SOFTBALL : ball;
+  }
+}

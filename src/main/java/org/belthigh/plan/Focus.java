@@ -1,0 +1,57 @@
+package org.belthigh.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import org.belthigh.catalogue.Step;
+import org.belthigh.decide.Outcome;
+import org.belthigh.decide.SkillDecision;
+
+/**
+ * Which two skills a week is about.
+ *
+ * <p>Two, not four: with some sixty logged tosses a skill in twelve weeks, work on everything proves
+ * nothing. The order is by need; over three weeks the first two come twice and every skill once.
+ */
+final class Focus {
+  private static final int[][] TURNS = {{0, 1}, {2, 0}, {3, 1}};
+
+  private final List<SkillDecision> byNeed;
+
+  Focus(List<SkillDecision> decisions) {
+    byNeed =
+        decisions.stream()
+            .sorted(Comparator.comparingInt(Focus::need).thenComparing(SkillDecision::skill))
+            .toList();
+  }
+
+  /** Lower is more pressing: what wavers first, then what is unknown, then what goes well. */
+  private static int need(SkillDecision decision) {
+    return switch (decision.outcome()) {
+      case FIRM_UP -> 0;
+      case NOT_SEEN_ENOUGH -> played(decision) ? 4 : 1;
+      case KEEP_GOING -> played(decision) ? 4 : 2;
+      case MOVE_UP -> 3;
+    };
+  }
+
+  private static boolean played(SkillDecision decision) {
+    return decision.rules().contains("PRG-009");
+  }
+
+  /** The two skills of week {@code index}, 0 for the first, the more pressing one first. */
+  List<SkillDecision> of(int index) {
+    int[] turn = TURNS[index % TURNS.length];
+    return List.of(byNeed.get(turn[0]), byNeed.get(turn[1]));
+  }
+
+  /** The step to work on for the k-th visit to a station in week {@code index}. */
+  SkillDecision visit(int index, int visit) {
+    return of(index).get(visit % 2);
+  }
+
+  /** The cue of a decision: the simpler one where the step wavers. */
+  static org.belthigh.model.LocalText cue(SkillDecision decision) {
+    Step step = decision.workOn();
+    return decision.outcome() == Outcome.FIRM_UP ? step.easyCue() : step.cue();
+  }
+}

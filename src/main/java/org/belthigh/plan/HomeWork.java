@@ -1,0 +1,182 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.Growth;
+import org.belthigh.catalogue.Step;
+import org.belthigh.decide.SkillDecision;
+import org.belthigh.intake.Player;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Feed;
+import org.belthigh.model.Grain;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
+import org.belthigh.model.Side;
+import org.belthigh.model.Skill;
+import org.belthigh.model.Spot;
+
+/** One session in the driveway: which drill, how much of it, and the sheet that says so. */
+final class HomeWork {
+  private final DrillChoice choice;
+  private final Doses doses;
+  private final Told told;
+  private final Growth growth;
+
+  HomeWork(DrillChoice choice, Doses doses, Told told, Growth growth) {
+    this.choice = choice;
+    this.doses = doses;
+    this.told = told;
+    this.growth = growth;
+  }
+
+  /** What a session consists of. */
+  record Session(Drill drill, SkillDecision decision, Item item) {}
+
+  /**
+   * The session of {@code day}.
+   *
+   * @param focus skills to work on, the one that comes first tried first
+   * @param swingsLeft most swings the load allows that day
+   * @return empty where no drill fits
+   */
+  Optional<Session> session(
+      Player player,
+      LocalDate day,
+      List<SkillDecision> focus,
+      Map<String, Integer> used,
+      int swingsLeft) {
+    int age = player.ageOn(day);
+    int tosses = doses.homeTosses(age);
+    for (SkillDecision decision : focus) {
+      for (DrillChoice.Swings swings : tries(swingsLeft, tosses)) {
+        Optional<Session> session =
+            choice
+                .of(decision.workOn(), Place.HOME, true, swings, used)
+                .map(d -> session(d, decision, age, tosses));
+        if (session.filter(s -> s.item().swings() <= swingsLeft).isPresent()) {
+          return session;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<DrillChoice.Swings> tries(int swingsLeft, int tosses) {
+    return swingsLeft >= tosses
+        ? List.of(DrillChoice.Swings.WANTED, DrillChoice.Swings.BARRED)
+        : List.of(DrillChoice.Swings.BARRED);
+  }
+
+  private Session session(Drill drill, SkillDecision decision, int age, int tosses) {
+    int swings = drill.swing() ? tosses * drill.swings() / drill.reps() : 0;
+    Item item =
+        new Item(
+            drill.id(),
+            drill.skill(),
+            decision.workOn().id(),
+            choice.ball(drill, Place.HOME),
+            drill.feed(),
+            Told.feet(drill, age),
+            tosses,
+            swings,
+            doses.homeMinutes(age));
+    return new Session(drill, decision, item);
+  }
+
+  /** The sheet of a session. */
+  HomeSheet sheet(Player player, LocalDate day, Session session) {
+    Drill drill = session.drill();
+    int age = player.ageOn(day);
+    Grain grain = grain(session.decision());
+    List<Spot> spots =
+        TossScript.of(drill.mix(), session.item().reps(), player.id() + '|' + day);
+    DrillText text = told.of(drill, Place.HOME, age);
+    boolean tossed = drill.feed() != Feed.NONE && drill.feed() != Feed.TEE;
+    return new HomeSheet(
+        day,
+        text,
+        session.item().minutes(),
+        checks(drill, tossed),
+        doses.batRingFeet(),
+        doses.homeClearFeet(),
+        tossed,
+        tossed ? script(spots, grain) : List.of(),
+        answers(session.decision().skill()),
+        new SpotPicture(
+            grain,
+            side(player),
+            List.of(),
+            Body.rows(Body.stature(player, growth, day)),
+            player.heightCm().isEmpty()),
+        howTo(drill, text, tossed),
+        stop(),
+        Phrase.of("home.afterwards"));
+  }
+
+  /** The grain a child works at: that of the step, or low, belt, high where spots are no aim. */
+  static Grain grain(SkillDecision decision) {
+    Step step = decision.workOn();
+    return step.grain().orElse(Grain.ROW);
+  }
+
+  /** The side to draw; a switch hitter's sheets show the right side, the other is its mirror. */
+  static Side side(Player player) {
+    return player.bats() == Bats.LEFT ? Side.LEFT : Side.RIGHT;
+  }
+
+  private static List<HomeSheet.ScriptToss> script(List<Spot> spots, Grain grain) {
+    List<HomeSheet.ScriptToss> script = new java.util.ArrayList<>();
+    for (int i = 0; i < spots.size(); i++) {
+      script.add(
+          new HomeSheet.ScriptToss(i + 1, Phrase.of("target." + grain.seen(spots.get(i)))));
+    }
+    return script;
+  }
+
+  private static List<Phrase> checks(Drill drill, boolean tossed) {
+    return java.util.stream.Stream.of(
+            Optional.of("home.check.adult"),
+            tossed ? Optional.of("home.check.ball") : Optional.<String>empty(),
+            tossed ? Optional.of("home.check.eyes") : Optional.<String>empty(),
+            drill.swing() ? Optional.of("home.check.helmet") : Optional.<String>empty(),
+            drill.swing() ? Optional.of("home.check.ring") : Optional.<String>empty(),
+            Optional.of("home.check.ground"),
+            Optional.of("home.check.light"),
+            Optional.of("home.check.pain"))
+        .flatMap(Optional::stream)
+        .map(Phrase::of)
+        .toList();
+  }
+
+  private static List<Phrase> answers(Skill skill) {
+    String marks =
+        switch (skill) {
+          case SEE -> "home.marks.see";
+          case CHOOSE -> "home.marks.choose";
+          case DRIVE -> "home.marks.drive";
+          case SEND -> "home.marks.send";
+        };
+    return List.of(Phrase.of(marks + ".one"), Phrase.of(marks + ".two"));
+  }
+
+  private static List<Phrase> howTo(Drill drill, DrillText text, boolean tossed) {
+    if (!tossed) {
+      return List.of();
+    }
+    LocalText ball = drill.cue();
+    return List.of(
+        Phrase.of("home.how.stand", "distance", Say.distance(text.feet())),
+        Phrase.of("home.how.arc"),
+        Phrase.of("home.how.aim"),
+        Phrase.of("home.how.cue", "cue", ball));
+  }
+
+  private static List<Phrase> stop() {
+    return List.of(
+        Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired"), Phrase.of("home.stop.dark"));
+  }
+}

@@ -1,0 +1,95 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import org.belthigh.intake.Player;
+
+/**
+ * What one player's days hold so far, and whether more fits.
+ *
+ * <p>Every limit is looked at over each seven days that the new work would fall into, at the
+ * player's calendar age on the first of them.
+ */
+final class LoadBook {
+  private static final int WINDOW = 7;
+
+  private final Player player;
+  private final Doses doses;
+  private final Map<LocalDate, Double> sportMinutes = new HashMap<>();
+  private final Map<LocalDate, Integer> swings = new HashMap<>();
+  private final Set<LocalDate> hitting = new HashSet<>();
+
+  LoadBook(Player player, Doses doses) {
+    this.player = player;
+    this.doses = doses;
+  }
+
+  /** Notes organised sport that takes place whatever we plan. */
+  void sport(LocalDate day, double minutes) {
+    if (minutes > 0) {
+      sportMinutes.merge(day, minutes, Double::sum);
+    }
+  }
+
+  /** Notes planned work. {@code extraMinutes} is what no event covers, such as a home session. */
+  void work(LocalDate day, int newSwings, double extraMinutes) {
+    hitting.add(day);
+    swings.merge(day, newSwings, Integer::sum);
+    sport(day, extraMinutes);
+  }
+
+  /** Most swings that still fit on {@code day}; 0 where a day with swings does not fit. */
+  int swingsLeft(LocalDate day) {
+    int left = doses.swingsPerSession(player.ageOn(day)) - swings.getOrDefault(day, 0);
+    for (LocalDate first = day.minusDays(WINDOW - 1); !first.isAfter(day); first = next(first)) {
+      int age = player.ageOn(first);
+      int taken = 0;
+      int days = 0;
+      for (LocalDate d = first; d.isBefore(first.plusDays(WINDOW)); d = next(d)) {
+        int there = swings.getOrDefault(d, 0);
+        taken += there;
+        days += there > 0 && !d.equals(day) ? 1 : 0;
+      }
+      boolean fits = days < doses.swingDaysPerWeek(age);
+      left = Math.min(left, fits ? doses.swingsPerWeek(age) - taken : 0);
+    }
+    return Math.max(0, left);
+  }
+
+  /**
+   * Whether hitting work fits on {@code day}.
+   *
+   * @param extraMinutes what no event covers
+   */
+  boolean fits(LocalDate day, double extraMinutes) {
+    for (LocalDate first = day.minusDays(WINDOW - 1); !first.isAfter(day); first = next(first)) {
+      if (!fits(first, day, extraMinutes)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean fits(LocalDate first, LocalDate day, double extraMinutes) {
+    int age = player.ageOn(first);
+    double minutes = extraMinutes;
+    int busy = 0;
+    int days = 0;
+    for (LocalDate d = first; d.isBefore(first.plusDays(WINDOW)); d = next(d)) {
+      minutes += sportMinutes.getOrDefault(d, 0.0);
+      boolean here = d.equals(day);
+      busy += here || sportMinutes.containsKey(d) || hitting.contains(d) ? 1 : 0;
+      days += here || hitting.contains(d) ? 1 : 0;
+    }
+    return busy <= WINDOW - doses.freeDaysPerWeek(age)
+        && days <= doses.hittingDaysPerWeek(age)
+        && minutes <= 60 * doses.hoursPerWeek(age);
+  }
+
+  private static LocalDate next(LocalDate day) {
+    return day.plusDays(1);
+  }
+}

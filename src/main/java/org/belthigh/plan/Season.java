@@ -1,0 +1,114 @@
+package org.belthigh.plan;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Event;
+import org.belthigh.model.Origin;
+
+/**
+ * One group's calendar.
+ *
+ * <p>A group whose calendar is empty gets two practices a week, on Tuesday and Thursday, so that a
+ * club folder of two files yields a plan that a coach can run; sheets say that the days are assumed.
+ */
+final class Season {
+  private static final Set<DayOfWeek> ASSUMED =
+      EnumSet.of(DayOfWeek.TUESDAY, DayOfWeek.THURSDAY);
+  private static final int ASSUMED_MINUTES = 90;
+
+  private final List<Event> events;
+  private final boolean assumed;
+
+  private Season(List<Event> events, boolean assumed) {
+    this.events = events;
+    this.assumed = assumed;
+  }
+
+  /** The calendar of {@code group}; {@code first} to {@code last} bound what may be assumed. */
+  static Season of(ClubRecord record, Club.Group group, LocalDate first, LocalDate last) {
+    List<Event> own =
+        record.events().stream().filter(e -> e.concerns(group.id())).toList();
+    boolean none =
+        own.stream().noneMatch(e -> e.kind() != Event.Kind.BREAK && e.kind() != Event.Kind.OFF);
+    if (!none) {
+      return new Season(own, false);
+    }
+    List<Event> all = new ArrayList<>(own);
+    for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
+      LocalDate here = day;
+      boolean free = own.stream().noneMatch(e -> e.date().equals(here));
+      if (free && ASSUMED.contains(day.getDayOfWeek())) {
+        all.add(assumedPractice(day, group));
+      }
+    }
+    return new Season(List.copyOf(all), true);
+  }
+
+  private static Event assumedPractice(LocalDate day, Club.Group group) {
+    return new Event(
+        day,
+        Optional.of(group.id()),
+        Event.Kind.PRACTICE,
+        Optional.empty(),
+        ASSUMED_MINUTES,
+        ASSUMED_MINUTES / 2,
+        OptionalInt.empty(),
+        "",
+        "",
+        Origin.of("calendar.csv"));
+  }
+
+  /** Whether the practice days are assumed. */
+  boolean assumed() {
+    return assumed;
+  }
+
+  /** What happens on {@code day}, in file order. */
+  List<Event> on(LocalDate day) {
+    return events.stream().filter(e -> e.date().equals(day)).toList();
+  }
+
+  /** The practice or evaluation of {@code day}; none on a day that is off. */
+  Optional<Event> practice(LocalDate day) {
+    if (off(day)) {
+      return Optional.empty();
+    }
+    return on(day).stream()
+        .filter(e -> e.kind() == Event.Kind.PRACTICE || e.kind() == Event.Kind.EVALUATION)
+        .findFirst();
+  }
+
+  /** The game or tournament of {@code day}. */
+  Optional<Event> game(LocalDate day) {
+    return on(day).stream()
+        .filter(e -> e.kind() == Event.Kind.GAME || e.kind() == Event.Kind.TOURNAMENT)
+        .findFirst();
+  }
+
+  /** Whether {@code day} is a break or off: no work is planned, at home neither. */
+  boolean off(LocalDate day) {
+    return on(day).stream()
+        .anyMatch(e -> e.kind() == Event.Kind.BREAK || e.kind() == Event.Kind.OFF);
+  }
+
+  /** Minutes of organised sport on {@code day}; a game without minutes is taken for two hours. */
+  int minutes(LocalDate day) {
+    return on(day).stream().mapToInt(Season::minutes).sum();
+  }
+
+  private static int minutes(Event event) {
+    return switch (event.kind()) {
+      case BREAK, OFF -> 0;
+      case GAME, TOURNAMENT -> event.minutes() > 0 ? event.minutes() : 120;
+      case PRACTICE, EVALUATION -> event.minutes() > 0 ? event.minutes() : ASSUMED_MINUTES;
+    };
+  }
+}
