@@ -1,6 +1,8 @@
 package org.belthigh.catalogue;
 
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -42,9 +44,46 @@ public record RuleBook(
   /** Which age picks the band. */
   public enum AgeBasis implements org.belthigh.model.Coded {
     /** Calendar age on the day of pitching. */
-    ACTUAL,
-    /** Age on 31 August of the season's year (since 2018); on 30 April before. */
-    LEAGUE_AGE
+    ACTUAL {
+      @Override
+      public int age(LocalDate born, LocalDate day) {
+        return yearsBetween(born, day);
+      }
+
+      @Override
+      public AgeBasis other() {
+        return LEAGUE_AGE;
+      }
+    },
+    /**
+     * Age on 31 August of the season's year (since 2018); on 30 April before. The season's year is
+     * the year of the day of pitching. Source: {@code s09}.
+     */
+    LEAGUE_AGE {
+      @Override
+      public int age(LocalDate born, LocalDate day) {
+        LocalDate cutOff =
+            day.getYear() < 2018
+                ? LocalDate.of(day.getYear(), Month.APRIL, 30)
+                : LocalDate.of(day.getYear(), Month.AUGUST, 31);
+        return yearsBetween(born, cutOff);
+      }
+
+      @Override
+      public AgeBasis other() {
+        return ACTUAL;
+      }
+    };
+
+    /** Age in whole years of a player born on {@code born}, for pitching on {@code day}. */
+    public abstract int age(LocalDate born, LocalDate day);
+
+    /** The basis that other books go by. */
+    public abstract AgeBasis other();
+
+    private static int yearsBetween(LocalDate born, LocalDate day) {
+      return Period.between(born, day).getYears();
+    }
   }
 
   /**
@@ -71,7 +110,12 @@ public record RuleBook(
    * @param to most pitches; empty for no upper end
    * @param days full calendar days of rest; the pitching day is not one of them
    */
-  public record RestRow(int from, OptionalInt to, int days) {}
+  public record RestRow(int from, OptionalInt to, int days) {
+    /** Whether {@code pitches} falls into this row. */
+    public boolean holds(int pitches) {
+      return pitches >= from && (to.isEmpty() || pitches <= to.getAsInt());
+    }
+  }
 
   /**
    * Who may not catch after pitching, and the reverse, on one day.
@@ -86,11 +130,48 @@ public record RuleBook(
       int inningsThatBarPitching,
       int returnPitches,
       int returnPitchesOlder,
-      String source) {}
+      String source) {
+    private static final int OLDER_FROM = 15;
+
+    /** The return figure for {@code age} in whole years. */
+    public int returnBar(int age) {
+      return age < OLDER_FROM ? returnPitches : returnPitchesOlder;
+    }
+  }
 
   /** The band for {@code age}; empty for an age without a table, which may not pitch. */
   public Optional<Band> band(int age) {
     return bands.stream().filter(b -> b.holds(age)).findFirst();
+  }
+
+  /**
+   * Full calendar days of rest owed by a player who was {@code age} on the day of pitching.
+   *
+   * <p>Where the age's own band prints no row for so many pitches, or there is no band for the age,
+   * the next older row is borrowed, and where none is left, the book's longest rest: the careful
+   * reading of a gap, not the book's own words.
+   *
+   * @param pitches thrown that day, 0 or more; 0 owes nothing
+   */
+  public int restDays(int age, int pitches) {
+    if (pitches == 0) {
+      return 0;
+    }
+    return bands.stream()
+        .filter(b -> b.ageTo() >= age)
+        .flatMap(b -> b.rest().stream())
+        .filter(row -> row.holds(pitches))
+        .findFirst()
+        .map(RestRow::days)
+        .orElseGet(this::longestRest);
+  }
+
+  private int longestRest() {
+    return bands.stream()
+        .flatMap(b -> b.rest().stream())
+        .mapToInt(RestRow::days)
+        .max()
+        .orElseThrow();
   }
 
   /** Whether the book's own dates cover {@code day}. */

@@ -1,0 +1,234 @@
+package org.belthigh.catalogue;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.belthigh.model.AgeBand;
+import org.belthigh.model.Grain;
+import org.belthigh.model.Place;
+import org.belthigh.model.Skill;
+
+/** What the parts of a curriculum must be to each other, and to the parameters they name. */
+final class CurriculumChecks {
+  /** Youngest age at which all nine spots may be asked for. Ours, common practice. */
+  private static final int NINE_SPOTS_FROM = 11;
+
+  private final Curriculum curriculum;
+  private final Map<String, Parameter> parameters;
+  private final Places places;
+  private final Set<String> stepIds = new TreeSet<>();
+
+  CurriculumChecks(Curriculum curriculum, Map<String, Parameter> parameters, Places places) {
+    this.curriculum = curriculum;
+    this.parameters = parameters;
+    this.places = places;
+    steps().forEach(s -> stepIds.add(s.id()));
+  }
+
+  private List<Step> steps() {
+    return List.of(Skill.values()).stream()
+        .flatMap(skill -> curriculum.ladders().get(skill).steps().stream())
+        .toList();
+  }
+
+  /** Notes every fault. */
+  void run() {
+    curriculum.ladders().values().forEach(this::startAges);
+    for (Step step : steps()) {
+      step.needs().forEach(n -> places.resolve("step", step.id(), "needs", "step", n, stepIds));
+      needsItself(step);
+      ages(step);
+      drillsOf(step);
+      step.bars().forEach(bar -> bar(step, bar));
+    }
+    curriculum.drills().values().stream()
+        .sorted((a, b) -> a.id().compareTo(b.id()))
+        .forEach(this::drill);
+  }
+
+  private void startAges(Curriculum.Ladder ladder) {
+    int due = CurriculumFile.YOUNGEST;
+    for (Step step : ladder.steps()) {
+      if (step.startFrom().isEmpty()) {
+        continue;
+      }
+      if (step.startFrom().getAsInt() != due) {
+        places.refuse(
+            "step",
+            step.id(),
+            "start_ages",
+            "players begin here from age " + step.startFrom().getAsInt(),
+            "along a ladder start ages cover 7 to 18 without gap or overlap, so here from " + due,
+            "Correct the start ages of this step or of the one before.");
+      }
+      due = step.startTo().orElseThrow() + 1;
+    }
+    if (due != CurriculumFile.OLDEST + 1) {
+      places.refuse(
+          "skill",
+          ladder.skill().id(),
+          "ladder",
+          "nobody of age " + due + " finds a step to begin on",
+          "along a ladder start ages cover 7 to 18 without gap or overlap",
+          "Give a step start_ages that reach " + CurriculumFile.OLDEST + ".");
+    }
+  }
+
+  private void needsItself(Step step) {
+    if (reaches(step, step.id(), new HashSet<>())) {
+      places.refuse(
+          "step",
+          step.id(),
+          "needs",
+          "the step comes before itself",
+          "what a step needs lies lower on its ladder, or on another without a way back",
+          "Take one of " + step.needs() + " out.");
+    }
+  }
+
+  /** Whether {@code wanted} lies below {@code from}, by needs or as an earlier rung. */
+  private boolean reaches(Step from, String wanted, Set<String> seen) {
+    Set<String> below = new TreeSet<>(from.needs());
+    if (from.rung() > 1) {
+      below.add(curriculum.ladders().get(from.skill()).steps().get(from.rung() - 2).id());
+    }
+    for (String id : below) {
+      Optional<Step> step = curriculum.step(id);
+      if (id.equals(wanted)
+          || (step.isPresent() && seen.add(id) && reaches(step.get(), wanted, seen))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void ages(Step step) {
+    if (step.startFrom().isPresent() && step.startFrom().getAsInt() < step.fromAge()) {
+      places.refuse(
+          "step",
+          step.id(),
+          "start_ages",
+          "players begin here from age " + step.startFrom().getAsInt(),
+          "the step is not asked for before age " + step.fromAge(),
+          "Lower from_age, or let the younger begin on another step.");
+    }
+    if (step.grain().filter(g -> g == Grain.NINE).isPresent() && step.fromAge() < NINE_SPOTS_FROM) {
+      places.refuse(
+          "step",
+          step.id(),
+          "from_age",
+          "all nine spots are asked for from age " + step.fromAge(),
+          "nine spots are asked for from age " + NINE_SPOTS_FROM + " on",
+          "Raise from_age, or ask for a height or a side only.");
+    }
+  }
+
+  private void drillsOf(Step step) {
+    if (step.drills().isEmpty()) {
+      places.refuse(
+          "step",
+          step.id(),
+          "drills",
+          "the step has no drill",
+          "each step has at least one drill",
+          "Name a drill of the skill " + step.skill().id() + ".");
+    }
+    for (String id : step.drills()) {
+      places.resolve("step", step.id(), "drills", "drill", id, curriculum.drills().keySet());
+      Drill drill = curriculum.drills().get(id);
+      if (drill != null && drill.skill() != step.skill()) {
+        places.refuse(
+            "step",
+            step.id(),
+            "drills",
+            "drill '" + id + "' belongs to the skill " + drill.skill().id(),
+            "a step's drills belong to its own skill, " + step.skill().id(),
+            "Name another drill, or correct the drill's skill.");
+      }
+    }
+  }
+
+  private void bar(Step step, Step.Bar bar) {
+    places.resolve("step", step.id(), "mark", "parameter", bar.mark(), parameters.keySet());
+    places.resolve("step", step.id(), "floor", "parameter", bar.floor(), parameters.keySet());
+    Parameter mark = parameters.get(bar.mark());
+    Parameter floor = parameters.get(bar.floor());
+    if (mark == null || floor == null) {
+      return;
+    }
+    boolean fewerIsBetter =
+        bar.counted() == Step.Counted.TAKES || bar.counted() == Step.Counted.CHASES;
+    for (AgeBand band : AgeBand.values()) {
+      double high = newest(fewerIsBetter ? floor : mark).at(band);
+      double low = newest(fewerIsBetter ? mark : floor).at(band);
+      if (high <= low) {
+        places.refuse(
+            "step",
+            step.id(),
+            "mark",
+            bar.mark() + " and " + bar.floor() + " do not part at ages " + band.id(),
+            "the mark lies " + (fewerIsBetter ? "below" : "above") + " the floor at every age",
+            "Correct one of the two parameters.");
+      }
+    }
+  }
+
+  private static Parameter.Dated newest(Parameter parameter) {
+    return parameter.on(LocalDate.MAX);
+  }
+
+  private void drill(Drill drill) {
+    drill
+        .gear()
+        .forEach(
+            g ->
+                places.resolve("drill", drill.id(), "gear", "gear", g, curriculum.gear().keySet()));
+    variant(drill, "easier", drill.easier());
+    variant(drill, "harder", drill.harder());
+    ballAtHome(drill);
+    swings(drill);
+  }
+
+  private void variant(Drill drill, String key, Drill.Variant variant) {
+    Set<String> known = curriculum.drills().keySet();
+    variant.drill().ifPresent(d -> places.resolve("drill", drill.id(), key, "drill", d, known));
+  }
+
+  private void ballAtHome(Drill drill) {
+    if (drill.at(Place.HOME) && !drill.balls().get(Place.HOME).atHome()) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "ball",
+          "at home a " + drill.balls().get(Place.HOME).id() + " is used",
+          "at home the ball is plastic, foam or none",
+          "Write 'home: plastic', or take home out of the places.");
+    }
+  }
+
+  private void swings(Drill drill) {
+    if (drill.swing() && drill.adults() < 1) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "people",
+          "a bat is swung and no adult is there",
+          "wherever a bat is swung there is at least 1 adult",
+          "Write 'people: {adults: 1, helpers: …}'.");
+    }
+    boolean agree = drill.swing() ? drill.swings() > 0 : drill.swings() == 0;
+    if (!agree || drill.swings() > drill.reps()) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "swings",
+          drill.swings() + " swings of " + drill.reps() + " tosses, with swing: " + drill.swing(),
+          "swings are 1 to the number of tosses, or 0 where no bat is swung",
+          "Correct swing, reps or swings.");
+    }
+  }
+}

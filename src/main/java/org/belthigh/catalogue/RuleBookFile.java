@@ -1,0 +1,148 @@
+package org.belthigh.catalogue;
+
+import java.util.List;
+import java.util.OptionalInt;
+import org.belthigh.files.Fields;
+import org.belthigh.model.Coded;
+
+/** Reads and checks one rule book: {@code rules/books/*.yaml}, or a file of the user's. */
+final class RuleBookFile {
+  private static final int OLDEST = 99;
+  private static final int MOST_PITCHES = 300;
+  private static final int MOST_DAYS = 30;
+
+  private RuleBookFile() {}
+
+  /** How much of a book was seen in a source text. */
+  private enum Seen implements Coded {
+    CONFIRMED,
+    PARTLY
+  }
+
+  static RuleBook read(Fields f, Places places) {
+    String id = f.text("id");
+    places.note("rule book", id, f);
+    List<RuleBook.Band> bands = f.each("bands", RuleBookFile::band);
+    refuseAgeGaps(f, bands);
+    return new RuleBook(
+        id,
+        f.text("organisation"),
+        f.text("title"),
+        f.text("edition"),
+        f.optionalDate("effective_from"),
+        f.optionalDate("effective_to"),
+        f.word("age", RuleBook.AgeBasis.class),
+        f.texts("sources"),
+        f.word("status", Seen.class).id(),
+        bands,
+        f.optionalWhole("consecutive_days", 1, MOST_DAYS),
+        f.inside("catcher", RuleBookFile::catcher),
+        f.flag("finish_the_batter", false),
+        f.texts("notes"));
+  }
+
+  private static RuleBook.CatcherRules catcher(Fields f) {
+    return new RuleBook.CatcherRules(
+        f.whole("pitches_that_bar_catching", 1, MOST_PITCHES),
+        f.whole("innings_that_bar_pitching", 1, 20),
+        f.whole("return_pitches", 1, MOST_PITCHES),
+        f.whole("return_pitches_older", 1, MOST_PITCHES),
+        f.text("source"));
+  }
+
+  private static RuleBook.Band band(Fields f) {
+    int[] ages = f.pair("ages", 1, OLDEST).orElseGet(() -> missingAges(f));
+    int dailyMax = f.whole("daily_max", 1, MOST_PITCHES);
+    List<RuleBook.RestRow> rest = f.each("rest", RuleBookFile::row);
+    refusePitchGaps(f, rest, dailyMax);
+    return new RuleBook.Band(ages[0], ages[1], dailyMax, rest);
+  }
+
+  private static int[] missingAges(Fields f) {
+    if (!f.has("ages")) {
+      f.refuse(
+          "ages",
+          "the key is missing or empty",
+          "ages must be the youngest and the oldest age of the band",
+          "Write it as [9, 10].");
+    }
+    return new int[] {1, OLDEST};
+  }
+
+  private static RuleBook.RestRow row(Fields f) {
+    return new RuleBook.RestRow(
+        f.whole("from", 1, MOST_PITCHES),
+        f.optionalWhole("to", 1, MOST_PITCHES),
+        f.whole("days", 0, MOST_DAYS));
+  }
+
+  private static void refuseAgeGaps(Fields f, List<RuleBook.Band> bands) {
+    if (bands.isEmpty()) {
+      f.refuse(
+          "bands",
+          "there is no band that can be read",
+          "a rule book has at least one age band",
+          "Add a band such as {ages: [9, 10], daily_max: 75, rest: […]}.");
+    }
+    for (int i = 1; i < bands.size(); i++) {
+      int due = bands.get(i - 1).ageTo() + 1;
+      int from = bands.get(i).ageFrom();
+      if (from != due) {
+        f.refuse(
+            "bands",
+            "ages " + bands.get(i - 1).ageTo() + " and " + from + " follow each other",
+            "bands stand youngest first, without gap or overlap, so the next begins at " + due,
+            "Correct the ages of one of the two bands.");
+      }
+    }
+  }
+
+  private static void refusePitchGaps(Fields f, List<RuleBook.RestRow> rows, int dailyMax) {
+    int due = 1;
+    for (int i = 0; i < rows.size(); i++) {
+      RuleBook.RestRow row = rows.get(i);
+      if (row.from() != due) {
+        f.refuse(
+            "rest",
+            "a row begins at " + row.from() + " pitches",
+            "rows begin at 1 and go on without gap or overlap, so this one begins at " + due,
+            "Correct where the row begins, or where the one before it ends.");
+      }
+      if (i > 0 && row.days() < rows.get(i - 1).days()) {
+        f.refuse(
+            "rest",
+            row.days() + " days follow " + rows.get(i - 1).days(),
+            "more pitches never need less rest",
+            "Correct the days of one of the two rows.");
+      }
+      due = end(f, row, i == rows.size() - 1, dailyMax) + 1;
+    }
+    if (rows.isEmpty()) {
+      f.refuse(
+          "rest",
+          "there is no row that can be read",
+          "a band has at least one row of rest",
+          "Add a row such as {from: 1, to: 20, days: 0}.");
+    }
+  }
+
+  private static int end(Fields f, RuleBook.RestRow row, boolean last, int dailyMax) {
+    OptionalInt to = row.to();
+    boolean open = to.isEmpty();
+    if (!last && (open || to.getAsInt() < row.from())) {
+      f.refuse(
+          "rest",
+          "the row from " + row.from() + " ends " + (open ? "nowhere" : "at " + to.getAsInt()),
+          "only the last row may be open, and a row ends where it begins or later",
+          "Write the most pitches of the row as 'to'.");
+    }
+    if (last && !open && to.getAsInt() != dailyMax) {
+      f.refuse(
+          "rest",
+          "the last row ends at " + to.getAsInt(),
+          "the last row is open or ends at the most pitches of a day, " + dailyMax,
+          "Leave out 'to' in the last row.");
+    }
+    return to.orElse(MOST_PITCHES);
+  }
+}
