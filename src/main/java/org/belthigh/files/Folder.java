@@ -56,7 +56,9 @@ public final class Folder {
     return Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS);
   }
 
-  /** Names of the files in {@code subfolder}, sorted, hidden ones left out; none where it is not. */
+  /**
+   * Names of the files in {@code subfolder}, sorted, hidden ones left out; none where it is not.
+   */
   public List<String> names(String subfolder) {
     Path where = path.resolve(subfolder);
     if (!Files.isDirectory(where)) {
@@ -84,8 +86,11 @@ public final class Folder {
       return decode(name, bytes(name, problems), problems);
     } catch (IOException e) {
       problems.accept(
-          fault(name, "the file cannot be read", "it must be a readable file", "Maybe it is open "
-              + "in another program, or its permissions forbid it."));
+          fault(
+              name,
+              "the file cannot be read",
+              "it must be a readable file",
+              "Maybe it is open " + "in another program, or its permissions forbid it."));
       return Optional.empty();
     }
   }
@@ -116,8 +121,7 @@ public final class Folder {
     }
   }
 
-  private Optional<String> decode(
-      String name, Optional<byte[]> bytes, Consumer<Problem> problems) {
+  private Optional<String> decode(String name, Optional<byte[]> bytes, Consumer<Problem> problems) {
     if (bytes.isEmpty()) {
       return Optional.empty();
     }
