@@ -21,7 +21,7 @@ import org.belthigh.model.Share;
  */
 final class MeasureJson {
   private static final int DECIMALS = 6;
-  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private MeasureJson() {}
 
@@ -111,8 +111,7 @@ final class MeasureJson {
     return value.isPresent() ? node.put(key, rounded(value.getAsDouble())) : node.putNull(key);
   }
 
-  private static BigDecimal rounded(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
-    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+  private static double rounded(double value) {
+    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).doubleValue();
   }
 }

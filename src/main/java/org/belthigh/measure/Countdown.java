@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 /**
  * The countdown rounds of one player.
  *
- * @param rounds by date, round and origin, tallies last of their day
+ * @param rounds by date, and within a day tossed rounds before tallied ones
  */
 public record Countdown(List<Round> rounds) {
   public Countdown {
