@@ -12,6 +12,7 @@ import org.belthigh.model.Problem;
  *
  * @param players in roster order
  * @param tosses sorted by date, player, drill, round, order, then origin
+ * @param unread rows that matter for safety and could not be read; whoever decides fails closed
  * @param problems everything set aside or remarked on, sorted by place
  */
 public record ClubRecord(
@@ -24,6 +25,7 @@ public record ClubRecord(
     List<Wellness> wellness,
     List<OtherSport> otherSports,
     List<Placement> placements,
+    List<Unread> unread,
     List<Problem> problems) {
   public ClubRecord {
     players = List.copyOf(players);
@@ -34,6 +36,7 @@ public record ClubRecord(
     wellness = List.copyOf(wellness);
     otherSports = List.copyOf(otherSports);
     placements = List.copyOf(placements);
+    unread = List.copyOf(unread);
     problems = List.copyOf(problems);
   }
 
@@ -49,6 +52,7 @@ public record ClubRecord(
         until(wellness, Wellness::date, lastDay),
         until(otherSports, OtherSport::date, lastDay),
         until(placements, Placement::date, lastDay),
+        unread.stream().filter(u -> u.date().filter(lastDay::isBefore).isEmpty()).toList(),
         problems);
   }
 

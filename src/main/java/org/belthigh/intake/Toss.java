@@ -8,7 +8,9 @@ import org.belthigh.model.Call;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Field;
+import org.belthigh.model.Grain;
 import org.belthigh.model.Hit;
+import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Place;
 import org.belthigh.model.Side;
@@ -20,6 +22,7 @@ import org.belthigh.model.Went;
  * One logged toss.
  *
  * @param kind how the drill's rows are counted, resolved from the curriculum
+ * @param startCount where a countdown of this drill starts, 12 unless the curriculum says otherwise
  * @param round one countdown, or one visit to a drill; {@code 1} unless said
  * @param order position within the round, from 1; the file order where the log does not say
  * @param side the side the hitter stood on
@@ -33,6 +36,7 @@ public record Toss(
     String player,
     String drill,
     DrillKind kind,
+    int startCount,
     String round,
     int order,
     Side side,
@@ -48,4 +52,61 @@ public record Toss(
     OptionalDouble feet,
     Optional<Place> place,
     String by,
-    Origin origin) {}
+    Origin origin) {
+  /** A copy at that place in its round. */
+  Toss withOrder(int newOrder) {
+    return new Toss(
+        date,
+        player,
+        drill,
+        kind,
+        startCount,
+        round,
+        newOrder,
+        side,
+        zone,
+        called,
+        field,
+        swing,
+        hit,
+        went,
+        timing,
+        ball,
+        feed,
+        feet,
+        place,
+        by,
+        origin);
+  }
+
+  /**
+   * Whether this toss is counted in {@code measure}: a call at the nine-spot grain, a belt-high
+   * spot that the called field does not rule out, a ball, any toss of a countdown, a swing of a
+   * field call.
+   */
+  public boolean countsFor(MeasureKind measure) {
+    return switch (measure) {
+      case ZONE_RECOGNITION -> answer(Grain.NINE).isPresent();
+      case MIDDLE_TAKE -> zone.beltHigh() && wanted();
+      case BALL_SWING -> !zone.strike();
+      case COUNTDOWN -> kind == DrillKind.COUNTDOWN;
+      case FIELD_CALL -> kind == DrillKind.FIELD_CALL && swing;
+    };
+  }
+
+  /**
+   * What the hitter answered at {@code grain}, in the words of {@link Grain#seen}; empty where no
+   * call was written down or the call was coarser. Only in the zone-call drill is silence an
+   * answer: it means a ball.
+   */
+  public Optional<String> answer(Grain grain) {
+    return called
+        .filter(c -> kind == DrillKind.ZONE_CALL || !(c instanceof Call.Silent))
+        .flatMap(c -> c.readAt(grain));
+  }
+
+  /** Whether no field was called that wants another spot; there a take would be no fault. */
+  private boolean wanted() {
+    return kind != DrillKind.FIELD_CALL || field.filter(f -> !f.wants(zone, side)).isEmpty();
+  }
+}

@@ -27,7 +27,27 @@ public record Wellness(
     HEAD_INJURY,
     ILLNESS,
     CLEARED,
-    SYMPTOM_FREE
+    SYMPTOM_FREE;
+
+    /** Whether this is a complaint that holds, and not a word that ends one. */
+    public boolean holds() {
+      return this != CLEARED && this != SYMPTOM_FREE;
+    }
+
+    /**
+     * Whether the word of {@code role} ends this complaint.
+     *
+     * <p>A head injury: physician, physician assistant, nurse practitioner or athletic trainer. Arm
+     * or back pain: those or a physical therapist. Other pain and illness: anybody.
+     */
+    public boolean endedBy(Role role) {
+      return switch (this) {
+        case HEAD_INJURY -> role.ordinal() <= Role.ATHLETIC_TRAINER.ordinal();
+        case ARM_PAIN, BACK_PAIN -> role.ordinal() <= Role.PHYSICAL_THERAPIST.ordinal();
+        case OTHER_PAIN, ILLNESS -> true;
+        case CLEARED, SYMPTOM_FREE -> false;
+      };
+    }
   }
 
   /** Who cleared. */

@@ -1,5 +1,6 @@
 package org.belthigh.model;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /** What the hitter called, aloud, by pointing or by hand sign. */
@@ -18,6 +19,25 @@ public sealed interface Call {
 
   /** No call was made, which in the zone-call drill is how a ball is answered. */
   record Silent() implements Call {}
+
+  /**
+   * The call that {@code text} names, as files write it: a spot as {@link Spot#parse} reads it, or
+   * coarser {@code strike}, a row, a column; {@code none} or {@code -} for no call. Empty for
+   * anything else. {@code middle} alone is the column, the row's word is {@code belt}.
+   */
+  static Optional<Call> parse(String text) {
+    String word = text.strip().toLowerCase(Locale.ROOT);
+    if (word.equals("none") || word.equals("-")) {
+      return Optional.of(new Silent());
+    }
+    if (word.equals(Grain.STRIKE.id())) {
+      return Optional.of(new AnyStrike());
+    }
+    return Spot.parse(word)
+        .<Call>map(AtSpot::new)
+        .or(() -> Coded.find(Row.class, word).map(InRow::new))
+        .or(() -> Coded.find(Column.class, word).map(InColumn::new));
+  }
 
   /** The grain at which the call was made; a silent call answers at the finest. */
   default Grain grain() {

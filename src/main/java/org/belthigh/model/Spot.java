@@ -26,6 +26,24 @@ public enum Spot implements Coded {
     return number >= 1 && number <= 9 ? Optional.of(values()[number - 1]) : Optional.empty();
   }
 
+  /**
+   * The spot that {@code text} names, as files write it: {@code 1} to {@code 9}, {@code ball}, or
+   * height and width in either order, such as {@code low-in} or {@code away belt}. Empty for
+   * anything else.
+   */
+  public static Optional<Spot> parse(String text) {
+    String word = text.strip();
+    if (word.matches("[0-9]")) {
+      return numbered(word.charAt(0) - '0');
+    }
+    return Coded.find(Spot.class, word).or(() -> Coded.find(Spot.class, turned(word)));
+  }
+
+  private static String turned(String word) {
+    String[] parts = word.split("[-_ ]+", -1);
+    return parts.length == 2 ? parts[1] + "-" + parts[0] : word;
+  }
+
   /** The spot in that row and column. */
   public static Spot at(Row row, Column column) {
     return values()[row.ordinal() * 3 + column.ordinal()];

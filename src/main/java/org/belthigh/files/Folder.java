@@ -1,0 +1,153 @@
+package org.belthigh.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
+
+/**
+ * A folder that a user named, and the text files in it.
+ *
+ * <p>Never follows a link out of the folder, and never reads more than {@link #MOST_BYTES} of one
+ * file.
+ */
+public final class Folder {
+  /** The largest file that is read: 64 MiB. */
+  public static final long MOST_BYTES = 64L << 20;
+
+  private final Path path;
+
+  private Folder(Path path) {
+    this.path = path;
+  }
+
+  /** The folder at {@code path}, named in messages just as it is given here. */
+  public static Folder of(Path path) {
+    return new Folder(path);
+  }
+
+  /** Whether there is such a folder and it can be read. */
+  public boolean readable() {
+    return Files.isDirectory(path) && Files.isReadable(path);
+  }
+
+  /** How messages name {@code name} in this folder: {@code demo-players/logs/march.csv}. */
+  public String shown(String name) {
+    return path.resolve(name).toString().replace('\\', '/');
+  }
+
+  /** How messages name the folder itself. */
+  public String shown() {
+    return path.toString().replace('\\', '/');
+  }
+
+  /** Whether there is a file of that name. */
+  public boolean has(String name) {
+    return Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /**
+   * Names of the files in {@code subfolder}, sorted, hidden ones left out; none where it is not.
+   */
+  public List<String> names(String subfolder) {
+    Path where = path.resolve(subfolder);
+    if (!Files.isDirectory(where)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(where)) {
+      return files
+          .filter(f -> !Files.isDirectory(f))
+          .map(f -> f.getFileName().toString())
+          .filter(n -> !n.startsWith(".") && !n.startsWith("~$"))
+          .sorted()
+          .map(n -> subfolder.isEmpty() ? n : subfolder + "/" + n)
+          .toList();
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  /**
+   * The text of a file without a byte-order mark; empty, with a fault told to {@code problems},
+   * where it cannot be read, lies outside the folder, is too large, or is not UTF-8 text.
+   */
+  public Optional<String> text(String name, Consumer<Problem> problems) {
+    try {
+      return decode(name, bytes(name, problems), problems);
+    } catch (IOException e) {
+      problems.accept(
+          fault(
+              name,
+              "the file cannot be read",
+              "it must be a readable file",
+              "Maybe it is open " + "in another program, or its permissions forbid it."));
+      return Optional.empty();
+    }
+  }
+
+  private Optional<byte[]> bytes(String name, Consumer<Problem> problems) throws IOException {
+    Path real = path.resolve(name).toRealPath();
+    if (!real.startsWith(path.toRealPath())) {
+      problems.accept(
+          fault(
+              name,
+              "it is a link to a file outside the folder",
+              "every file must lie in the folder",
+              "Maybe copy the file itself into the folder."));
+      return Optional.empty();
+    }
+    try (InputStream in = Files.newInputStream(real)) {
+      byte[] bytes = in.readNBytes((int) MOST_BYTES + 1);
+      if (bytes.length > MOST_BYTES) {
+        problems.accept(
+            fault(
+                name,
+                "the file is larger than 64 MiB",
+                "a file must be at most 64 MiB",
+                "Maybe split it into one file a month."));
+        return Optional.empty();
+      }
+      return Optional.of(bytes);
+    }
+  }
+
+  private Optional<String> decode(String name, Optional<byte[]> bytes, Consumer<Problem> problems) {
+    if (bytes.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<String> text = utf8(bytes.get());
+    if (text.isEmpty()) {
+      problems.accept(
+          fault(
+              name,
+              "the file is not UTF-8 text",
+              "it must be plain text in UTF-8",
+              "Maybe save it again from the spreadsheet as \"CSV UTF-8\"."));
+    }
+    return text;
+  }
+
+  private static Optional<String> utf8(byte[] bytes) {
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+      return bare.indexOf('\0') >= 0 ? Optional.empty() : Optional.of(bare);
+    } catch (CharacterCodingException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Problem fault(String name, String found, String allowed, String maybe) {
+    return Problem.fault(Origin.of(shown(name)), "", found, allowed, maybe);
+  }
+}

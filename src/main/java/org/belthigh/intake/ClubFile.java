@@ -1,0 +1,291 @@
+package org.belthigh.intake;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.files.Fields;
+import org.belthigh.files.Nearest;
+import org.belthigh.files.Node;
+import org.belthigh.model.Problem;
+
+/**
+ * Reads {@code club.yaml}. What safety or the season rests on must be right, or there is no club;
+ * anything else that is faulty is told and left out.
+ */
+final class ClubFile {
+  /** Languages that the prints can speak. */
+  static final List<String> LANGUAGES = List.of("en", "es");
+
+  private static final List<String> PAPERS = List.of("letter", "a4");
+  private static final List<String> KEYS =
+      List.of(
+          "name",
+          "paper",
+          "languages",
+          "rule_book",
+          "season",
+          "groups",
+          "curriculum",
+          "tossers",
+          "equipment",
+          "places",
+          "emergency",
+          "other");
+  private static final int USUAL_TOSSERS = 1;
+  private static final int MOST_TOSSERS = 20;
+
+  private final Catalogue catalogue;
+  private final List<Problem> grave = new ArrayList<>();
+  private final List<Problem> light = new ArrayList<>();
+
+  ClubFile(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /**
+   * The club.
+   *
+   * @param problems receives everything that is wrong
+   * @return empty where the club cannot be used
+   */
+  Optional<Club> read(Node node, List<Problem> problems) {
+    Optional<Club> club = Fields.read(node, grave, this::club);
+    problems.addAll(grave);
+    problems.addAll(light);
+    return club;
+  }
+
+  private Club club(Fields f) {
+    refuseUnknown(f);
+    int tossers = f.optionalWhole("tossers", 0, MOST_TOSSERS).orElse(USUAL_TOSSERS);
+    List<LocalDate> season = season(f);
+    return new Club(
+        f.text("name"),
+        paper(f),
+        languages(f),
+        ruleBooks(f),
+        season.get(0),
+        season.get(1),
+        groups(f, tossers),
+        curriculum(f),
+        equipment(f),
+        venues(f),
+        emergency(f));
+  }
+
+  /** The text as one of {@link #LANGUAGES}. */
+  static Optional<String> language(String text) {
+    return Optional.of(text.toLowerCase(Locale.ROOT)).filter(LANGUAGES::contains);
+  }
+
+  private void refuseUnknown(Fields f) {
+    for (String key : f.keys()) {
+      if (!KEYS.contains(key)) {
+        light.add(
+            Problem.warning(
+                f.origin(key),
+                key,
+                "the key is not known and is not read",
+                "keys are " + String.join(", ", KEYS),
+                Cells.maybe(key, KEYS, "it is a note of your own; then leave it")));
+      }
+    }
+  }
+
+  private void leaveOut(Fields f, String key, String found, String allowed, String maybe) {
+    light.add(Problem.fault(f.origin(key), key, found, allowed, maybe));
+  }
+
+  private String paper(Fields f) {
+    String paper = f.optionalText("paper").orElse(PAPERS.get(0)).toLowerCase(Locale.ROOT);
+    if (PAPERS.contains(paper)) {
+      return paper;
+    }
+    leaveOut(
+        f,
+        "paper",
+        "'" + paper + "' is not known, so letter is used",
+        "paper must be letter or a4",
+        Cells.maybe(paper, PAPERS, "a4 is meant"));
+    return PAPERS.get(0);
+  }
+
+  private List<String> languages(Fields f) {
+    List<String> known = new ArrayList<>();
+    for (String text : f.texts("languages")) {
+      Optional<String> language = language(text);
+      language.filter(l -> !known.contains(l)).ifPresent(known::add);
+      if (language.isEmpty()) {
+        leaveOut(
+            f,
+            "languages",
+            "there are no texts in '" + text + "', so it is left out",
+            "languages must be " + Cells.oneOf(LANGUAGES),
+            Cells.maybe(text, LANGUAGES, "en or es"));
+      }
+    }
+    return known.isEmpty() ? List.of(LANGUAGES.get(0)) : known;
+  }
+
+  private List<String> ruleBooks(Fields f) {
+    List<String> ids = f.texts("rule_book");
+    if (ids.isEmpty()) {
+      f.refuse(
+          "rule_book",
+          "no rule book is named",
+          "rule_book must be " + Cells.oneOf(List.copyOf(catalogue.ruleBooks().keySet())),
+          "Name the one that your league plays by.");
+    }
+    ids.forEach(id -> resolve(f, "rule_book", id, catalogue.ruleBooks().keySet()));
+    return ids.stream().distinct().toList();
+  }
+
+  private String curriculum(Fields f) {
+    Optional<String> id = f.optionalText("curriculum");
+    id.ifPresent(i -> resolve(f, "curriculum", i, catalogue.curricula().keySet()));
+    return id.orElseGet(() -> catalogue.curricula().keySet().iterator().next());
+  }
+
+  private static void resolve(Fields f, String key, String id, Collection<String> known) {
+    if (!known.contains(id)) {
+      f.refuse(
+          key,
+          "'" + id + "' is not known",
+          key + " must be " + Cells.oneOf(List.copyOf(known)),
+          Nearest.to(id, known).map(near -> "Maybe " + near + ".").orElse("Choose one of these."));
+    }
+  }
+
+  private static List<LocalDate> season(Fields f) {
+    return f.<List<LocalDate>>inside(
+            "season",
+            s -> {
+              LocalDate first = s.date("first");
+              LocalDate last = s.date("last");
+              if (last.isBefore(first)) {
+                s.refuse(
+                    "last",
+                    last + " lies before " + first,
+                    "last must not lie before first",
+                    "Maybe the two are swapped.");
+              }
+              return List.of(first, last);
+            })
+        .orElseGet(
+            () -> {
+              if (!f.has("season")) {
+                f.refuse(
+                    "season",
+                    "the key is missing",
+                    "season must say first and last",
+                    "Add season: {first: \"2027-03-01\", last: \"2027-05-24\"}.");
+              }
+              return List.of(LocalDate.EPOCH, LocalDate.EPOCH);
+            });
+  }
+
+  private List<Club.Group> groups(Fields f, int tossers) {
+    List<Club.Group> groups = new ArrayList<>();
+    for (Node item : f.items("groups")) {
+      Fields.read(item, light, g -> group(g, tossers, groups)).ifPresent(groups::add);
+    }
+    if (groups.isEmpty()) {
+      f.refuse(
+          "groups",
+          "there is no usable group",
+          "groups must list at least one",
+          "Add - {id: u10, name: Under 10, age: [9, 10]}.");
+    }
+    return groups;
+  }
+
+  private static Club.Group group(Fields g, int tossers, List<Club.Group> before) {
+    String id = g.text("id");
+    if (!RosterRows.ID.matcher(id).matches()) {
+      g.refuse(
+          "id",
+          "'" + id + "' cannot name a folder",
+          "id must be " + RosterRows.ID_ALLOWED,
+          "Maybe u10.");
+    } else if (before.stream().anyMatch(b -> b.id().equals(id))) {
+      g.refuse(
+          "id",
+          "'" + id + "' stands twice",
+          "each group must have its own id",
+          "Maybe the group was copied.");
+    }
+    int[] age = g.pair("age", 4, 20).orElse(new int[] {0, 0});
+    if (!g.has("age")) {
+      g.refuse(
+          "age",
+          "the key is missing",
+          "age must be two whole numbers, such as [9, 10]",
+          "Add age: [9, 10].");
+    }
+    return new Club.Group(
+        id,
+        g.optionalText("name").orElse(id),
+        age[0],
+        age[1],
+        g.optionalWord("sport", Sport.class).filter(s -> s == Sport.SOFTBALL).isPresent(),
+        g.optionalWhole("tossers", 0, MOST_TOSSERS).orElse(tossers));
+  }
+
+  private enum Sport implements org.belthigh.model.Coded {
+    BASEBALL,
+    SOFTBALL
+  }
+
+  private Map<String, Integer> equipment(Fields f) {
+    Map<String, Integer> counts = new TreeMap<>();
+    for (Node item : f.items("equipment")) {
+      Fields.read(
+          item,
+          light,
+          e -> {
+            e.keys().forEach(thing -> counts.put(thing, e.whole(thing, 0, 9999)));
+            return counts;
+          });
+    }
+    return counts;
+  }
+
+  private List<Club.Venue> venues(Fields f) {
+    List<Club.Venue> venues = new ArrayList<>();
+    for (Node item : f.items("places")) {
+      Fields.read(item, light, ClubFile::venue).ifPresent(venues::add);
+    }
+    return venues;
+  }
+
+  private static Club.Venue venue(Fields v) {
+    String id = v.text("id");
+    return new Club.Venue(
+        id,
+        v.optionalText("name").orElse(id),
+        v.flag("cage", false),
+        v.optionalText("address").orElse(""),
+        v.optionalText("aed").orElse(""),
+        v.optionalWhole("stations", 1, 50).orElse(v.flag("cage", false) ? 1 : 3));
+  }
+
+  private Optional<Club.Emergency> emergency(Fields f) {
+    List<Node> items = f.items("emergency");
+    return items.isEmpty()
+        ? Optional.empty()
+        : Fields.read(
+            items.get(0),
+            light,
+            e ->
+                new Club.Emergency(
+                    e.text("call"),
+                    e.optionalText("who").orElse(""),
+                    e.optionalText("note").orElse("")));
+  }
+}

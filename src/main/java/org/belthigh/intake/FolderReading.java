@@ -1,0 +1,217 @@
+package org.belthigh.intake;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.files.Csv;
+import org.belthigh.files.Folder;
+import org.belthigh.files.Table;
+import org.belthigh.files.Yaml;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
+
+/** One reading of one club folder, file by file. */
+final class FolderReading {
+  private static final List<String> NAMES =
+      List.of("roster", "calendar", "throws", "wellness", "other", "coach");
+  private static final List<String> UNREAD_FORMS =
+      List.of(".yaml", ".yml", ".xlsx", ".xls", ".ods");
+
+  private final Folder folder;
+  private final Catalogue catalogue;
+  private final List<Problem> problems = new ArrayList<>();
+
+  FolderReading(Folder folder, Catalogue catalogue) {
+    this.folder = folder;
+    this.catalogue = catalogue;
+  }
+
+  ClubRecord read() throws Unusable {
+    Club club = club();
+    Bearings bearings = bearings(club);
+    lookForOtherFiles();
+    Logs logs = logs(bearings);
+    CalendarRows calendar = new CalendarRows(bearings);
+    OtherRows others = new OtherRows(bearings);
+    SafetyRows safety = new SafetyRows(bearings);
+    List<Event> events = sheet("calendar", Sheet.of(CalendarRows.COLUMNS, calendar::row));
+    List<Outing> outings =
+        safely("throws", SafetyRows.OUTING_COLUMNS, safety::outing, safety, Unread.What.OUTING);
+    List<Wellness> wellness =
+        safely(
+            "wellness",
+            SafetyRows.WELLNESS_COLUMNS,
+            safety::wellness,
+            safety,
+            Unread.What.WELLNESS);
+    List<OtherSport> sports = sheet("other", Sheet.of(OtherRows.SPORT_COLUMNS, others::sport));
+    List<Placement> placements =
+        sheet("coach", Sheet.of(OtherRows.PLACEMENT_COLUMNS, others::placement));
+    return new ClubRecord(
+        club,
+        List.copyOf(bearings.players().values()),
+        sorted(events, Event::date, Event::origin),
+        logs.tosses(),
+        logs.tallies(problems),
+        sorted(outings, Outing::date, Outing::origin),
+        sorted(wellness, Wellness::date, Wellness::origin),
+        sorted(sports, OtherSport::date, OtherSport::origin),
+        sorted(placements, Placement::date, Placement::origin),
+        safety.unread(),
+        problems.stream().sorted().distinct().toList());
+  }
+
+  private static <T, D extends Comparable<? super D>> List<T> sorted(
+      List<T> rows, Function<T, D> date, Function<T, Origin> origin) {
+    return rows.stream().sorted(Comparator.comparing(date).thenComparing(origin)).toList();
+  }
+
+  private Unusable unusable(String file, String found, String allowed, String maybe) {
+    problems.add(Problem.fault(Origin.of(file), "", found, allowed, maybe));
+    return new Unusable(problems);
+  }
+
+  private Club club() throws Unusable {
+    if (!folder.readable()) {
+      throw unusable(
+          folder.shown(),
+          "there is no such folder, or it cannot be read",
+          "a club folder must be there",
+          "Maybe the path was mistyped.");
+    }
+    if (!folder.has("club.yaml")) {
+      throw unusable(
+          folder.shown("club.yaml"),
+          "the file is missing",
+          "a club folder must hold club.yaml and roster.csv",
+          "Maybe another folder is meant.");
+    }
+    return folder
+        .text("club.yaml", problems::add)
+        .flatMap(text -> Yaml.read(folder.shown("club.yaml"), text, problems))
+        .flatMap(node -> new ClubFile(catalogue).read(node, problems))
+        .orElseThrow(() -> new Unusable(problems));
+  }
+
+  private Bearings bearings(Club club) throws Unusable {
+    RosterRows roster = new RosterRows(club);
+    if (!folder.has("roster.csv")) {
+      lookForOtherForms("roster");
+      throw unusable(
+          folder.shown("roster.csv"),
+          "the file is missing",
+          "a club folder must hold club.yaml and roster.csv",
+          "Maybe the roster has another name.");
+    }
+    Map<String, Player> players =
+        RosterRows.byId(sheet("roster", Sheet.of(RosterRows.COLUMNS, roster::row)));
+    if (players.isEmpty()) {
+      throw unusable(
+          folder.shown("roster.csv"),
+          "there is no usable player",
+          "a roster must hold at least one",
+          "Correct the rows that are named, or add one.");
+    }
+    return new Bearings(
+        club, catalogue.curricula().get(club.curriculum()), players, roster.setAside());
+  }
+
+  private void lookForOtherFiles() {
+    NAMES.forEach(this::lookForOtherForms);
+    List<String> read = NAMES.stream().map(n -> n + ".csv").toList();
+    for (String name : folder.names("")) {
+      if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && !read.contains(name)) {
+        problems.add(
+            Problem.warning(
+                Origin.of(folder.shown(name)),
+                "",
+                "no file of this name is read",
+                "files are " + String.join(", ", read) + " and logs/*.csv",
+                Cells.maybe(name, read, "it belongs in logs")));
+      }
+    }
+  }
+
+  private void lookForOtherForms(String name) {
+    for (String form : UNREAD_FORMS) {
+      if (folder.has(name + form)) {
+        problems.add(otherForm(name + form));
+      }
+    }
+  }
+
+  private Problem otherForm(String name) {
+    return Problem.fault(
+        Origin.of(folder.shown(name)),
+        "",
+        "files of this form are not read",
+        "it must be CSV in UTF-8",
+        "Save it as \"CSV UTF-8\".");
+  }
+
+  private Logs logs(Bearings bearings) {
+    Logs logs = new Logs();
+    for (String name : folder.names("logs")) {
+      String lower = name.toLowerCase(Locale.ROOT);
+      if (lower.endsWith(".csv")) {
+        table(name).ifPresent(table -> rows(table, logs.sheet(isTally(table), bearings)));
+      } else if (UNREAD_FORMS.stream().anyMatch(lower::endsWith)) {
+        problems.add(otherForm(name));
+      }
+    }
+    return logs;
+  }
+
+  private static boolean isTally(Table table) {
+    return table.has("measure") || (table.has("made") && table.has("of"));
+  }
+
+  private Optional<Table> table(String name) {
+    return folder
+        .text(name, problems::add)
+        .flatMap(text -> Csv.parse(text, folder.shown(name), problems::add));
+  }
+
+  private <T> List<T> sheet(String name, Sheet<T> sheet) {
+    String file = name + ".csv";
+    return folder.has(file)
+        ? table(file).flatMap(table -> rows(table, sheet)).orElse(List.of())
+        : List.of();
+  }
+
+  /** Reads a file on which safety rests: where rows of it are lost, {@code safety} is told. */
+  private <T> List<T> safely(
+      String name,
+      String columns,
+      Function<Cells, Optional<T>> row,
+      SafetyRows safety,
+      Unread.What what) {
+    String file = name + ".csv";
+    boolean lost = UNREAD_FORMS.stream().anyMatch(form -> folder.has(name + form));
+    Optional<Table> table = folder.has(file) ? table(file) : Optional.empty();
+    Optional<List<T>> rows = table.flatMap(t -> rows(t, Sheet.of(columns, row)));
+    if (lost || (folder.has(file) && rows.isEmpty()) || !table.map(Table::complete).orElse(true)) {
+      safety.lost(what, folder.shown(file));
+    }
+    return rows.orElse(List.of());
+  }
+
+  /** The usable rows; empty where a required column is missing. */
+  private <T> Optional<List<T>> rows(Table table, Sheet<T> sheet) {
+    if (!table.expect(sheet.required(), sheet.optional(), problems::add)) {
+      return Optional.empty();
+    }
+    Notes notes = new Notes();
+    List<T> rows = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      sheet.row().apply(Cells.of(row, notes)).ifPresent(rows::add);
+    }
+    problems.addAll(notes.all());
+    return Optional.of(rows);
+  }
+}

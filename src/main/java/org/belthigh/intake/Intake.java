@@ -1,0 +1,20 @@
+package org.belthigh.intake;
+
+import java.nio.file.Path;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.files.Folder;
+
+/** Reads club folders. */
+public final class Intake {
+  private Intake() {}
+
+  /**
+   * The whole folder, resolved against {@code catalogue}: what is wrong is set aside row by row and
+   * told in {@link ClubRecord#problems}, in which files are named as {@code clubFolder} names them.
+   *
+   * @throws Unusable if there is no such folder, no usable club file or no usable roster
+   */
+  public static ClubRecord read(Path clubFolder, Catalogue catalogue) throws Unusable {
+    return new FolderReading(Folder.of(clubFolder), catalogue).read();
+  }
+}

@@ -1,0 +1,157 @@
+package org.belthigh.intake;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.belthigh.model.MeasureKind;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
+
+/**
+ * All logs together: numbers the tosses of each round, refuses a second row for one toss, and lets
+ * tosses win over a tally of the same drill, day and measure.
+ */
+final class Logs {
+  private static final Comparator<Toss> ORDER =
+      Comparator.comparing(Toss::date)
+          .thenComparing(Toss::player)
+          .thenComparing(Toss::drill)
+          .thenComparing(Toss::round, Logs::compareRounds)
+          .thenComparingInt(Toss::order)
+          .thenComparing(Toss::origin);
+
+  private final List<Toss> tosses = new ArrayList<>();
+  private final List<Tally> tallies = new ArrayList<>();
+  private final Map<Round, Map<Integer, Origin>> numbered = new HashMap<>();
+  private final Map<Round, Integer> last = new HashMap<>();
+
+  private record Round(LocalDate date, String player, String drill, String round) {
+    static Round of(Toss toss) {
+      return new Round(toss.date(), toss.player(), toss.drill(), toss.round());
+    }
+  }
+
+  private record Counted(LocalDate date, String player, String drill, MeasureKind measure) {}
+
+  /** Rounds with digits only by number, the others after them by text. */
+  private static int compareRounds(String a, String b) {
+    Comparator<String> byNumber = Comparator.comparing(r -> r.matches("\\d+") ? 0 : 1);
+    byNumber = byNumber.thenComparing(r -> r.matches("\\d+") ? r.length() : 0);
+    return byNumber.thenComparing(Comparator.naturalOrder()).compare(a, b);
+  }
+
+  /** Takes a toss in, with its place in the round; refuses one that stands already. */
+  void add(Toss toss, Cells cells) {
+    Round round = Round.of(toss);
+    int order = toss.order() > 0 ? toss.order() : last.getOrDefault(round, 0) + 1;
+    if (toss.order() > 0) {
+      Origin first =
+          numbered.computeIfAbsent(round, r -> new HashMap<>()).putIfAbsent(order, toss.origin());
+      if (first != null) {
+        refuseSecond(toss, first, cells);
+        return;
+      }
+    }
+    last.put(round, order);
+    tosses.add(toss.withOrder(order));
+  }
+
+  private static void refuseSecond(Toss toss, Origin first, Cells cells) {
+    boolean sameFile = first.file().equals(toss.origin().file());
+    cells.fault(
+        "toss",
+        "toss "
+            + toss.order()
+            + " of round "
+            + toss.round()
+            + " of "
+            + toss.player()
+            + " stands already "
+            + (sameFile ? "on line " + first.line() : "in " + first),
+        "one toss must be one row",
+        sameFile
+            ? "Maybe the round or the toss was mistyped."
+            : "Maybe the log was copied into a second file.");
+  }
+
+  void add(Tally tally) {
+    tallies.add(tally);
+  }
+
+  /** The tosses in their order. */
+  List<Toss> tosses() {
+    return tosses.stream().sorted(ORDER).toList();
+  }
+
+  /** The tallies that stand: those for whose player, day, drill and measure no toss was logged. */
+  List<Tally> tallies(List<Problem> problems) {
+    Set<Counted> tossed = tossed();
+    List<Tally> standing = new ArrayList<>();
+    for (Tally tally : tallies) {
+      if (tossed.contains(
+          new Counted(tally.date(), tally.player(), tally.drill(), tally.measure()))) {
+        problems.add(beaten(tally));
+      } else {
+        standing.add(tally);
+      }
+    }
+    return standing.stream()
+        .sorted(
+            Comparator.comparing(Tally::date)
+                .thenComparing(Tally::player)
+                .thenComparing(Tally::origin))
+        .toList();
+  }
+
+  private Set<Counted> tossed() {
+    Set<Counted> tossed = new HashSet<>();
+    for (Toss toss : tosses) {
+      for (MeasureKind measure : MeasureKind.values()) {
+        if (toss.countsFor(measure)) {
+          tossed.add(new Counted(toss.date(), toss.player(), toss.drill(), measure));
+        }
+      }
+    }
+    return tossed;
+  }
+
+  private static Problem beaten(Tally tally) {
+    return Problem.fault(
+        tally.origin(),
+        "measure",
+        "single tosses of "
+            + tally.player()
+            + " in "
+            + tally.drill()
+            + " on "
+            + tally.date()
+            + " were logged too, so this tally is left out",
+        "a drill must be logged toss by toss or as a tally",
+        "Maybe the tally sums up those tosses; then delete its row.");
+  }
+
+  /** How a log file is read into these logs: toss by toss, or as tallies. */
+  Sheet<?> sheet(boolean tally, Bearings bearings) {
+    return tally
+        ? Sheet.of(
+            TallyRows.COLUMNS,
+            cells -> {
+              Optional<Tally> row = new TallyRows(bearings).row(cells);
+              row.ifPresent(this::add);
+              return row;
+            })
+        : Sheet.of(
+            TossRows.COLUMNS,
+            cells -> {
+              Optional<Toss> row = new TossRows(bearings).row(cells);
+              row.ifPresent(toss -> add(toss, cells));
+              return row;
+            });
+  }
+}

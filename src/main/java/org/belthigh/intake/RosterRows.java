@@ -1,0 +1,197 @@
+package org.belthigh.intake;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Origin;
+
+/** Reads the roster, and remembers whom it had to set aside. */
+final class RosterRows {
+  static final String COLUMNS =
+      "id* first_name* last_name born* bats* throws number group* pitches catches sex height_cm"
+          + " language home_days needs guest";
+
+  /** Ids name files, so they hold nothing that a path could be made of. */
+  static final Pattern ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}_-]{0,39}");
+
+  static final String ID_ALLOWED = "letters, digits, - and _, at most 40";
+
+  private static final int YOUNGEST = 5;
+  private static final int OLDEST = 19;
+  private static final int MOST_OFF_GROUP = 1;
+
+  private final Club club;
+  private final Map<String, Origin> read = new LinkedHashMap<>();
+  private final Map<String, Origin> setAside = new LinkedHashMap<>();
+
+  RosterRows(Club club) {
+    this.club = club;
+  }
+
+  /** Where players stand whose row could not be used, by id. */
+  Map<String, Origin> setAside() {
+    return setAside;
+  }
+
+  Optional<Player> row(Cells cells) {
+    Optional<String> id = id(cells);
+    Optional<Player> player = player(cells, id.orElse(""));
+    if (player.isPresent()) {
+      read.put(player.get().id(), cells.origin());
+      setAside.remove(player.get().id());
+    } else if (cells.has("id") && !read.containsKey(cells.text("id"))) {
+      setAside.putIfAbsent(cells.text("id"), cells.origin());
+    }
+    return player;
+  }
+
+  private Optional<String> id(Cells cells) {
+    String id = cells.needText("id", ID_ALLOWED);
+    if (!id.isEmpty() && !ID.matcher(id).matches()) {
+      cells.fault(
+          "id", "'" + id + "' cannot name a file", "id must be " + ID_ALLOWED, "Maybe p01.");
+    } else if (read.containsKey(id)) {
+      cells.fault(
+          "id",
+          "'" + id + "' stands already on line " + read.get(id).line(),
+          "each id must stand once",
+          "Maybe the row was copied and its id not changed.");
+    }
+    return cells.sound() ? Optional.of(id) : Optional.empty();
+  }
+
+  private Optional<Player> player(Cells cells, String id) {
+    String firstName = cells.needText("first_name", "the name the child is called by");
+    Optional<LocalDate> born = born(cells);
+    Optional<Bats> bats = bats(cells);
+    Optional<Club.Group> group = group(cells);
+    if (!cells.sound()) {
+      return Optional.empty();
+    }
+    group.ifPresent(g -> compareAge(cells, g, born.orElseThrow()));
+    Cells spare = cells.forgiving();
+    return Optional.of(
+        new Player(
+            id,
+            firstName,
+            filled(cells, "last_name"),
+            born.orElseThrow(),
+            bats.orElseThrow(),
+            spare.parsed("throws", "L or R", List.of(), Sides::parse),
+            spare.whole("number", 0, 999),
+            group.orElseThrow().id(),
+            spare.yesNo("pitches").orElse(false),
+            spare.yesNo("catches").orElse(false),
+            sex(spare),
+            spare.number("height_cm", 60, 230),
+            language(spare),
+            homeDays(spare),
+            filled(cells, "needs"),
+            spare.yesNo("guest").orElse(false)));
+  }
+
+  private static Optional<String> filled(Cells cells, String column) {
+    return Optional.of(cells.text(column)).filter(text -> !text.isEmpty());
+  }
+
+  private Optional<LocalDate> born(Cells cells) {
+    Optional<LocalDate> born = cells.date("born");
+    if (born.isEmpty()) {
+      return born;
+    }
+    int age = Period.between(born.get(), club.seasonFirst()).getYears();
+    if (age < YOUNGEST || age > OLDEST) {
+      cells.fault(
+          "born",
+          born.get() + " makes the player " + age + " on " + club.seasonFirst(),
+          "a player must be " + YOUNGEST + " to " + OLDEST + " when the season begins",
+          "Maybe the year was mistyped.");
+      return Optional.empty();
+    }
+    return born;
+  }
+
+  private static Optional<Bats> bats(Cells cells) {
+    cells.need("bats", "L, R or S");
+    return cells.parsed("bats", "L, R or S", List.of(), Sides::parseBats);
+  }
+
+  private Optional<Club.Group> group(Cells cells) {
+    List<String> ids = club.groups().stream().map(Club.Group::id).toList();
+    String allowed = "a group of club.yaml: " + Cells.oneOf(ids);
+    cells.need("group", allowed);
+    return cells.parsed(
+        "group",
+        allowed,
+        ids,
+        id -> club.groups().stream().filter(g -> g.id().equals(id)).findFirst());
+  }
+
+  /** A year off is usual, for calendar age and league age differ; more is worth a look. */
+  private void compareAge(Cells cells, Club.Group group, LocalDate born) {
+    int age = Period.between(born, club.seasonFirst()).getYears();
+    if (age < group.ageFrom() - MOST_OFF_GROUP || age > group.ageTo() + MOST_OFF_GROUP) {
+      cells.warning(
+          "group",
+          "the player is " + age + " on " + club.seasonFirst() + " and in " + group.name(),
+          group.id() + " is for ages " + group.ageFrom() + " to " + group.ageTo(),
+          "Maybe the group or the year of birth was mistyped.");
+    }
+  }
+
+  private static Optional<String> sex(Cells cells) {
+    return cells.parsed(
+        "sex",
+        "F or M",
+        List.of(),
+        text -> Optional.of(text.toUpperCase(Locale.ROOT)).filter(Set.of("F", "M")::contains));
+  }
+
+  private String language(Cells cells) {
+    return cells
+        .parsed("language", Cells.oneOf(ClubFile.LANGUAGES), List.of(), ClubFile::language)
+        .orElse(club.languages().get(0));
+  }
+
+  private static Set<DayOfWeek> homeDays(Cells cells) {
+    return cells
+        .parsed("home_days", "days such as mon wed sun", List.of(), RosterRows::days)
+        .orElse(Set.of());
+  }
+
+  private static Optional<Set<DayOfWeek>> days(String text) {
+    Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
+    List<String> words =
+        Stream.of(text.toUpperCase(Locale.ROOT).split("[\\s,;/]+", -1))
+            .filter(w -> !w.isEmpty())
+            .toList();
+    for (String word : words) {
+      Optional<DayOfWeek> day =
+          Stream.of(DayOfWeek.values())
+              .filter(d -> word.length() >= 3 && d.name().startsWith(word))
+              .findFirst();
+      if (day.isEmpty()) {
+        return Optional.empty();
+      }
+      days.add(day.get());
+    }
+    return Optional.of(days);
+  }
+
+  /** The players by id, in the order they were read. */
+  static Map<String, Player> byId(List<Player> players) {
+    return players.stream()
+        .collect(Collectors.toMap(Player::id, p -> p, (a, b) -> a, LinkedHashMap::new));
+  }
+}

@@ -1,0 +1,171 @@
+package org.belthigh.intake;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
+
+/** Reads outings and health reports, and remembers those that it could not read. */
+final class SafetyRows {
+  static final String OUTING_COLUMNS =
+      "date* player* pitches* kind before_last_batter innings innings_caught team game";
+  static final String WELLNESS_COLUMNS = "date* player* kind* clears by note";
+
+  private static final int MOST_PITCHES = 200;
+  private static final int MOST_INNINGS = 20;
+
+  private final Bearings bearings;
+  private final List<Unread> unread = new ArrayList<>();
+
+  SafetyRows(Bearings bearings) {
+    this.bearings = bearings;
+  }
+
+  /** What could not be read, in the order of reading. */
+  List<Unread> unread() {
+    return unread;
+  }
+
+  /** Notes that a whole file, or its end, could not be read: it may be about anyone. */
+  void lost(Unread.What what, String file) {
+    unread.add(new Unread(what, Optional.empty(), Optional.empty(), Origin.of(file)));
+  }
+
+  Optional<Outing> outing(Cells cells) {
+    Optional<LocalDate> date = bearings.day(cells);
+    Optional<Player> player = bearings.player(cells);
+    OptionalInt pitches = pitches(cells);
+    Optional<Outing.Kind> kind = cells.word("kind", Outing.Kind.class);
+    OptionalInt before = beforeLastBatter(cells, pitches);
+    OptionalDouble innings = innings(cells);
+    OptionalInt caught = cells.whole("innings_caught", 0, MOST_INNINGS);
+    if (!cells.sound()) {
+      note(Unread.What.OUTING, cells);
+      return Optional.empty();
+    }
+    compareRoster(cells, player.orElseThrow(), pitches.getAsInt());
+    return Optional.of(
+        new Outing(
+            date.orElseThrow(),
+            player.orElseThrow().id(),
+            pitches.getAsInt(),
+            kind.orElse(Outing.Kind.GAME),
+            before,
+            innings,
+            caught,
+            cells.text("team"),
+            cells.text("game"),
+            cells.origin()));
+  }
+
+  private static OptionalInt pitches(Cells cells) {
+    return cells.needWhole("pitches", 0, MOST_PITCHES, "; until then ask before the player throws");
+  }
+
+  private static OptionalInt beforeLastBatter(Cells cells, OptionalInt pitches) {
+    OptionalInt before = cells.whole("before_last_batter", 0, MOST_PITCHES);
+    if (before.isPresent() && pitches.isPresent() && before.getAsInt() > pitches.getAsInt()) {
+      cells.fault(
+          "before_last_batter",
+          before.getAsInt()
+              + " pitches before the last batter of "
+              + pitches.getAsInt()
+              + " in all",
+          "before_last_batter must be at most pitches",
+          "Maybe the two are swapped.");
+    }
+    return before;
+  }
+
+  /** Innings with thirds as .1 and .2. */
+  private static OptionalDouble innings(Cells cells) {
+    OptionalDouble innings = cells.number("innings", 0, MOST_INNINGS);
+    if (innings.isPresent() && !cells.text("innings").matches("\\d+(\\.[012]0*)?")) {
+      cells.fault(
+          "innings",
+          cells.text("innings") + " is no number of innings",
+          "thirds of an inning must be written .1 and .2",
+          "Maybe " + cells.text("innings").replaceFirst("\\..*", "") + ".");
+    }
+    return innings;
+  }
+
+  private static void compareRoster(Cells cells, Player player, int pitches) {
+    if (pitches > 0 && !player.pitches()) {
+      cells.remarkOnce(
+          "pitches " + player.id(),
+          rows ->
+              Problem.warning(
+                  cells.origin("player"),
+                  "player",
+                  player.id() + " pitches in " + Notes.rows(rows),
+                  "the roster does not say that the player pitches",
+                  "Maybe pitches should be yes in the roster."));
+    }
+  }
+
+  Optional<Wellness> wellness(Cells cells) {
+    Optional<LocalDate> date = bearings.day(cells);
+    Optional<Player> player = bearings.player(cells);
+    Optional<Wellness.Kind> kind = cells.needWord("kind", Wellness.Kind.class);
+    Optional<Wellness.Kind> clears = cells.word("clears", complaints());
+    Optional<Wellness.Role> by = cells.word("by", Wellness.Role.class);
+    if (kind.filter(k -> k == Wellness.Kind.CLEARED).isPresent()) {
+      cells.need("clears", "the kind that ends");
+      cells.need("by", "who said so");
+    }
+    if (!cells.sound()) {
+      if (kind.map(Wellness.Kind::holds).orElse(true)) {
+        note(Unread.What.WELLNESS, cells);
+      }
+      return Optional.empty();
+    }
+    checkRole(cells, kind.orElseThrow(), clears, by);
+    return Optional.of(
+        new Wellness(
+            date.orElseThrow(),
+            player.orElseThrow().id(),
+            kind.orElseThrow(),
+            clears,
+            by,
+            cells.text("note"),
+            cells.origin()));
+  }
+
+  private static List<Wellness.Kind> complaints() {
+    return Arrays.stream(Wellness.Kind.values()).filter(Wellness.Kind::holds).toList();
+  }
+
+  private static void checkRole(
+      Cells cells, Wellness.Kind kind, Optional<Wellness.Kind> clears, Optional<Wellness.Role> by) {
+    if (kind != Wellness.Kind.CLEARED || clears.orElseThrow().endedBy(by.orElseThrow())) {
+      return;
+    }
+    List<String> roles =
+        Arrays.stream(Wellness.Role.values())
+            .filter(clears.get()::endedBy)
+            .map(Wellness.Role::id)
+            .toList();
+    cells.warning(
+        "by",
+        by.get().id() + " cannot end " + clears.get().id() + ", so the hold stays",
+        "by must be " + Cells.oneOf(roles),
+        "Maybe someone else said it; then write who.");
+  }
+
+  /** Keeps a row for the player it names, or for all with a similar id; a broken row for anyone. */
+  private void note(Unread.What what, Cells cells) {
+    String id = cells.text("player");
+    Optional<LocalDate> date = Cells.parseDate(cells.text("date")).filter(bearings::inReach);
+    List<String> about = bearings.similar(id);
+    if (about.isEmpty() && (id.isEmpty() || !cells.intact())) {
+      unread.add(new Unread(what, Optional.empty(), date, cells.origin()));
+    }
+    about.forEach(p -> unread.add(new Unread(what, Optional.of(p), date, cells.origin())));
+  }
+}
