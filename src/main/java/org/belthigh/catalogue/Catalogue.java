@@ -9,6 +9,7 @@ import java.util.TreeMap;
  * within its bounds, no two values share a date.
  *
  * @param precedence rule ids, the one that wins first
+ * @param growth stature for age
  */
 public record Catalogue(
     Map<String, Source> sources,
@@ -16,7 +17,8 @@ public record Catalogue(
     Map<String, RuleBook> ruleBooks,
     Map<String, RuleEntry> rules,
     List<String> precedence,
-    Map<String, Curriculum> curricula) {
+    Map<String, Curriculum> curricula,
+    Growth growth) {
   public Catalogue {
     sources = sorted(sources);
     parameters = sorted(parameters);

@@ -134,8 +134,22 @@ public final class CatalogueLoader {
     resolveReads(rules, parameters);
     resolvePrecedence(precedence, rules.keySet());
     Map<String, Curriculum> curricula = byId(curricula(parameters), Curriculum::id);
+    Growth growth = new Growth(one("rules/growth/cdc-stature.yaml", this::growth));
     refuseStrangers();
-    return new Catalogue(sources, parameters, books, rules, precedence, curricula);
+    return new Catalogue(sources, parameters, books, rules, precedence, curricula, growth);
+  }
+
+  private List<Growth.Row> growth(Fields f) {
+    f.text("source");
+    return f.each(
+        "rows",
+        row ->
+            new Growth.Row(
+                row.text("sex"),
+                row.number("months", 24, 240),
+                row.number("l", -5, 5),
+                row.number("m", 50, 220),
+                row.number("s", 0.001, 0.2)));
   }
 
   private List<String> precedence(Fields f) {

@@ -7,6 +7,7 @@ import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Ball;
+import org.belthigh.model.DrillKind;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
@@ -40,6 +41,11 @@ final class Told {
         drill.easier().text(),
         drill.harder().text(),
         drill.adapt());
+  }
+
+  /** How the rows of a drill are counted. */
+  DrillKind kind(String drill) {
+    return curriculum.drill(drill).kind();
   }
 
   /** Toss distance in feet; 0 for a tee or no toss. */

@@ -1,0 +1,197 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.RuleBook;
+import org.belthigh.decide.ArmStatus;
+import org.belthigh.decide.Arms;
+import org.belthigh.decide.Hold;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Player;
+import org.belthigh.model.Phrase;
+
+/**
+ * Who may pitch and catch in the week ahead, as known on the day the plan is made.
+ *
+ * <p>Sheets say the stricter answer of calendar age and league age.
+ */
+final class ArmSheets {
+  private static final int WEEK = 7;
+
+  private final Catalogue catalogue;
+  private final ClubRecord record;
+  private final LocalDate first;
+  private final Map<LocalDate, Map<String, ArmStatus>> byDay = new TreeMap<>();
+
+  ArmSheets(Catalogue catalogue, ClubRecord record, PlanRequest request, Arms arms) {
+    this.catalogue = catalogue;
+    this.record = record;
+    this.first = request.from();
+    for (LocalDate day : days()) {
+      byDay.put(
+          day,
+          arms.on(record, day).stream()
+              .collect(
+                  Collectors.toMap(
+                      ArmStatus::player, s -> s, (a, b) -> a, LinkedHashMap::new)));
+    }
+  }
+
+  private List<LocalDate> days() {
+    return first.datesUntil(first.plusDays(WEEK)).toList();
+  }
+
+  private ArmStatus status(String player, LocalDate day) {
+    return byDay.get(day).get(player);
+  }
+
+  /** The card's box: when this player may throw and pitch again. */
+  ArmBox box(Player player, List<Hold> holds) {
+    ArmStatus today = status(player.id(), first);
+    List<Phrase> lines = new ArrayList<>();
+    boolean stopped = holds.stream().anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
+    if (stopped) {
+      lines.add(Phrase.of("arm.stopped"));
+      holds.stream()
+          .filter(h -> h.cause().isPresent())
+          .map(Hold::whoEnds)
+          .distinct()
+          .forEach(lines::add);
+    } else if (!player.pitches()) {
+      lines.add(Phrase.of("arm.not-a-pitcher"));
+    } else {
+      lines.add(pitching(today));
+      lines.add(Phrase.of("arm.anywhere"));
+    }
+    return new ArmBox(lines, today.knownTo(), source());
+  }
+
+  private Phrase pitching(ArmStatus status) {
+    ArmStatus.Answer answer = status.bothAges();
+    if (status.askFirst()) {
+      return Phrase.of("arm.ask");
+    }
+    if (answer.mayPitch()) {
+      return Phrase.of("arm.may", "date", first, "pitches", answer.pitchesLeft());
+    }
+    return answer
+        .eligibleFrom()
+        .map(from -> Phrase.of("arm.from", "date", from))
+        .orElse(Phrase.of("arm.no"));
+  }
+
+  private Phrase source() {
+    List<String> books =
+        record.club().ruleBooks().stream()
+            .map(catalogue::ruleBook)
+            .map(b -> b.title() + ", " + b.edition())
+            .toList();
+    return Phrase.of("arm.source", "books", books);
+  }
+
+  /** The coach's sheet for a group. */
+  ArmSheet sheet(Club.Group group, Season season, List<Label> labels) {
+    List<ArmSheet.Row> rows =
+        labels.stream()
+            .filter(l -> throwsOrCatches(record.player(l.id())))
+            .map(this::row)
+            .toList();
+    return new ArmSheet(
+        days(),
+        days().stream().map(d -> event(season, d)).toList(),
+        rows,
+        tables(group),
+        List.of(
+            Phrase.of("arm.caution.anywhere"),
+            Phrase.of("arm.caution.first"),
+            Phrase.of("arm.caution.pain"),
+            Phrase.of("arm.caution.catch")));
+  }
+
+  private static boolean throwsOrCatches(Player player) {
+    return player.pitches() || player.catches();
+  }
+
+  private static Optional<Phrase> event(Season season, LocalDate day) {
+    return season.on(day).stream().findFirst().map(e -> Say.word("event", e.kind()));
+  }
+
+  private ArmSheet.Row row(Label label) {
+    Player player = record.player(label.id());
+    ArmStatus today = status(label.id(), first);
+    return new ArmSheet.Row(
+        label,
+        player.pitches(),
+        days().stream().map(d -> cell(player, status(label.id(), d))).toList(),
+        today.knownTo(),
+        note(player, today));
+  }
+
+  private static ArmSheet.Cell cell(Player player, ArmStatus status) {
+    ArmStatus.Answer answer = status.bothAges();
+    ArmSheet.Answer may =
+        !player.pitches() || !answer.mayPitch()
+            ? ArmSheet.Answer.NO
+            : status.askFirst() ? ArmSheet.Answer.ASK : ArmSheet.Answer.MAY;
+    return new ArmSheet.Cell(
+        may,
+        may == ArmSheet.Answer.MAY ? answer.pitchesLeft() : 0,
+        player.catches() && status.mayCatch());
+  }
+
+  /** Why not, in words that others may read. */
+  private Phrase note(Player player, ArmStatus status) {
+    if (!player.pitches()) {
+      return Phrase.of("arm.note.catches");
+    }
+    if (!status.bothAges().mayPitch()) {
+      return status
+          .bothAges()
+          .eligibleFrom()
+          .map(from -> Phrase.of("arm.note.from", "date", from))
+          .orElse(Phrase.of("arm.note.held"));
+    }
+    return Phrase.of(status.askFirst() ? "arm.note.ask" : "arm.note.free");
+  }
+
+  /** The rows of each rule book that the group's ages can fall into. */
+  private List<ArmSheet.PocketTable> tables(Club.Group group) {
+    List<ArmSheet.PocketTable> tables = new ArrayList<>();
+    for (String id : record.club().ruleBooks()) {
+      RuleBook book = catalogue.ruleBook(id);
+      for (RuleBook.Band band : book.bands()) {
+        if (band.ageFrom() <= group.ageTo() + 1 && band.ageTo() >= group.ageFrom()) {
+          tables.add(table(book, band));
+        }
+      }
+    }
+    return tables;
+  }
+
+  private ArmSheet.PocketTable table(RuleBook book, RuleBook.Band band) {
+    return new ArmSheet.PocketTable(
+        Phrase.of(
+            "arm.table",
+            "book",
+            book.title(),
+            "edition",
+            book.edition(),
+            "from",
+            band.ageFrom(),
+            "to",
+            band.ageTo()),
+        band.dailyMax(),
+        band.rest().stream()
+            .map(r -> new ArmSheet.RestLine(r.from(), r.to(), r.days()))
+            .toList(),
+        Phrase.of("arm.table.source", "organisation", book.organisation()));
+  }
+}

@@ -1,0 +1,409 @@
+package org.belthigh.plan;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.decide.Arms;
+import org.belthigh.decide.Hold;
+import org.belthigh.decide.Holds;
+import org.belthigh.decide.Progress;
+import org.belthigh.decide.SkillDecision;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Event;
+import org.belthigh.intake.OtherSport;
+import org.belthigh.intake.Player;
+import org.belthigh.model.Ball;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
+
+/**
+ * Plans the weeks of a club: practices as the calendar has them, home days where the family can,
+ * two skills a week, within every limit of the age and every hold.
+ */
+public final class Planner {
+  private final Catalogue catalogue;
+
+  /** A planner that plans by {@code catalogue}. */
+  public Planner(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /**
+   * The plan that {@code request} asks for.
+   *
+   * @param record the club's files; rows after {@code request.from()} are not counted
+   */
+  public Plan plan(ClubRecord record, PlanRequest request) {
+    ClubRecord known = record.upTo(request.from());
+    Map<String, List<SkillDecision>> decisions =
+        new Progress(catalogue).decide(known, request.from());
+    List<Hold> holds = new ArrayList<>(new Holds(catalogue).of(known, request.from()));
+    Arms arms = new Arms(catalogue);
+    holds.addAll(arms.restHolds(known, request.from()));
+    Sheets sheets = new Sheets(catalogue, known, request, decisions, holds, arms);
+    List<PlayerPlan> players = new ArrayList<>();
+    List<GroupPlan> groups = new ArrayList<>();
+    for (Club.Group group : record.club().groups()) {
+      if (request.groups().isEmpty() || request.groups().contains(group.id())) {
+        GroupWeeks weeks = new GroupWeeks(known, group, request, decisions, holds);
+        weeks.plan();
+        List<PlayerPlan> own = weeks.players(sheets);
+        players.addAll(
+            own.stream()
+                .filter(
+                    p ->
+                        request.players().isEmpty()
+                            || request.players().contains(p.who().id()))
+                .toList());
+        groups.add(sheets.group(group, weeks.season, weeks.practices, own));
+      }
+    }
+    players.sort(Comparator.comparingInt(p -> rank(record, p.who().id())));
+    return sheets.plan(players, groups);
+  }
+
+  private static int rank(ClubRecord record, String player) {
+    return record.players().stream().map(Player::id).toList().indexOf(player);
+  }
+
+  /** A practice as laid out, with those who take part otherwise. */
+  record Practice(Event event, Place place, int adults, Circuit.Layout layout, int index) {}
+
+  /** The weeks of one group. */
+  private final class GroupWeeks {
+    private final ClubRecord record;
+    private final Club.Group group;
+    private final PlanRequest request;
+    private final List<Player> players;
+    private final Map<String, List<SkillDecision>> decisions;
+    private final List<Hold> holds;
+    private final Season season;
+    private final Doses doses;
+    private final DrillChoice choice;
+    private final Circuit circuit;
+    private final HomeWork home;
+    private final Map<String, LoadBook> books = new HashMap<>();
+    private final Map<String, Map<String, Integer>> used = new HashMap<>();
+    private final Map<String, Map<LocalDate, Day>> days = new LinkedHashMap<>();
+    private final Map<String, Map<LocalDate, HomeWork.Session>> sessions = new HashMap<>();
+    private final Map<LocalDate, Practice> practices = new TreeMap<>();
+
+    GroupWeeks(
+        ClubRecord record,
+        Club.Group group,
+        PlanRequest request,
+        Map<String, List<SkillDecision>> decisions,
+        List<Hold> holds) {
+      this.record = record;
+      this.group = group;
+      this.request = request;
+      this.decisions = decisions;
+      this.holds = holds;
+      this.players =
+          record.players().stream()
+              .filter(p -> p.group().equals(group.id()))
+              .sorted(Comparator.comparing(Player::id))
+              .toList();
+      this.season = Season.of(record, group, request.from(), request.last());
+      this.doses = new Doses(catalogue, request.from());
+      Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
+      this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
+      this.circuit = new Circuit(choice, doses);
+      this.home =
+          new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth());
+    }
+
+    void plan() {
+      for (Player player : players) {
+        books.put(player.id(), book(player));
+        used.put(player.id(), new HashMap<>());
+        days.put(player.id(), new TreeMap<>());
+        sessions.put(player.id(), new TreeMap<>());
+      }
+      for (LocalDate day = request.from(); !day.isAfter(request.last()); day = day.plusDays(1)) {
+        practise(day);
+      }
+      players.forEach(this::planHome);
+      players.forEach(this::fillUp);
+    }
+
+    /** What takes place whatever we plan: events, and the other sport of the last two weeks. */
+    private LoadBook book(Player player) {
+      LoadBook book = new LoadBook(player, doses);
+      LocalDate last = request.last().plusDays(7);
+      for (LocalDate d = request.from().minusDays(7); !d.isAfter(last); d = d.plusDays(1)) {
+        if (!barred(player, d)) {
+          book.sport(d, season.minutes(d));
+        }
+      }
+      record.otherSports().stream()
+          .filter(o -> o.player().equals(player.id()))
+          .filter(o -> o.date().isAfter(request.from().minusDays(7)))
+          .forEach(o -> repeat(book, o, last));
+      return book;
+    }
+
+    private void repeat(LoadBook book, OtherSport sport, LocalDate last) {
+      for (LocalDate d = sport.date(); !d.isAfter(last); d = d.plusDays(7)) {
+        book.sport(d, 60 * sport.hours());
+      }
+    }
+
+    private boolean barred(Player player, LocalDate day) {
+      return holds.stream()
+          .anyMatch(
+              h ->
+                  h.player().equals(player.id())
+                      && h.kind() == Hold.Kind.EVERYTHING
+                      && h.holds(day));
+    }
+
+    private boolean swingsBarred(Player player, LocalDate day) {
+      return holds.stream()
+          .anyMatch(
+              h -> h.player().equals(player.id()) && h.stopsSwinging() && h.holds(day));
+    }
+
+    private int week(LocalDate day) {
+      return (int) (day.toEpochDay() - request.from().toEpochDay()) / 7;
+    }
+
+    private List<SkillDecision> focus(Player player, LocalDate day) {
+      return new Focus(decisions.get(player.id())).of(week(day));
+    }
+
+    private void practise(LocalDate day) {
+      Optional<Event> event = season.practice(day);
+      if (event.isEmpty() || event.get().hittingMinutes() < 1) {
+        return;
+      }
+      Place place = place(event.get());
+      List<Circuit.Entrant> entrants =
+          players.stream()
+              .filter(p -> !swingsBarred(p, day))
+              .filter(p -> books.get(p.id()).fits(day, 0))
+              .map(
+                  p ->
+                      new Circuit.Entrant(
+                          p,
+                          p.ageOn(day),
+                          focus(p, day),
+                          used.get(p.id()),
+                          books.get(p.id()).swingsLeft(day)))
+              .toList();
+      if (entrants.isEmpty()) {
+        return;
+      }
+      int adults = event.get().adults().orElse(group.tossers());
+      Circuit.Layout layout =
+          circuit.lay(
+              entrants, place, adults, venueStations(event.get()), event.get().hittingMinutes());
+      practices.put(
+          day, new Practice(event.get(), place, adults, layout, practices.size()));
+      for (Circuit.Entrant entrant : entrants) {
+        List<Item> items = items(entrant, layout, place);
+        if (!items.isEmpty()) {
+          put(entrant.player(), day, place, items, Phrase.of("day.practice"), 0);
+        }
+      }
+    }
+
+    private List<Item> items(Circuit.Entrant entrant, Circuit.Layout layout, Place place) {
+      Map<String, Item> items = new LinkedHashMap<>();
+      for (Circuit.Post post : layout.posts()) {
+        if (post.drill().isPresent() && post.squad().contains(entrant)) {
+          Item item = item(entrant, post, layout.rotationMinutes(), place);
+          items.merge(item.drill(), item, GroupWeeks::together);
+        }
+      }
+      return List.copyOf(items.values());
+    }
+
+    private Item item(Circuit.Entrant entrant, Circuit.Post post, int minutes, Place place) {
+      Drill drill = post.drill().orElseThrow();
+      String step =
+          decisions.get(entrant.player().id()).stream()
+              .filter(d -> d.skill() == post.skill().orElseThrow())
+              .findFirst()
+              .orElseThrow()
+              .workOn()
+              .id();
+      return new Item(
+          drill.id(),
+          drill.skill(),
+          step,
+          choice.ball(drill, place),
+          drill.feed(),
+          Told.feet(drill, entrant.age()),
+          post.reps(),
+          post.swings(),
+          minutes);
+    }
+
+    private static Item together(Item a, Item b) {
+      return new Item(
+          a.drill(),
+          a.skill(),
+          a.step(),
+          a.ball(),
+          a.feed(),
+          a.feet(),
+          a.reps() + b.reps(),
+          a.swings() + b.swings(),
+          a.minutes() + b.minutes());
+    }
+
+    private void put(
+        Player player, LocalDate day, Place place, List<Item> items, Phrase note, double extra) {
+      Day planned = new Day(day, place, items, week(day) > 0, Optional.of(note));
+      days.get(player.id()).put(day, planned);
+      books.get(player.id()).work(day, planned.swings(), extra);
+      items.forEach(i -> used.get(player.id()).merge(i.drill(), 1, Integer::sum));
+    }
+
+    private Place place(Event event) {
+      return venue(event).map(v -> v.cage() ? Place.CAGE : Place.FIELD)
+          .orElse(event.place().toLowerCase(java.util.Locale.ROOT).contains("cage")
+              ? Place.CAGE
+              : Place.FIELD);
+    }
+
+    private Optional<Club.Venue> venue(Event event) {
+      return record.club().places().stream()
+          .filter(v -> v.id().equals(event.place()))
+          .findFirst();
+    }
+
+    private int venueStations(Event event) {
+      return venue(event).map(Club.Venue::stations).orElse(4);
+    }
+
+    /** Home days of a week: as far from other work as can be, earliest first among equals. */
+    private void planHome(Player player) {
+      for (int week = 0; week < request.weeks(); week++) {
+        LocalDate first = request.from().plusDays(7L * week);
+        for (int n = 0; n < doses.homeDaysPerWeek(player.ageOn(first)); n++) {
+          Optional<LocalDate> day = homeDay(player, first);
+          if (day.isEmpty() || !homeSession(player, day.get(), week + n)) {
+            break;
+          }
+        }
+      }
+    }
+
+    private Optional<LocalDate> homeDay(Player player, LocalDate first) {
+      Set<DayOfWeek> may = player.homeDays();
+      return first
+          .datesUntil(first.plusDays(7))
+          .filter(d -> may.isEmpty() || may.contains(d.getDayOfWeek()))
+          .filter(d -> season.on(d).isEmpty() && !barred(player, d))
+          .filter(d -> !days.get(player.id()).containsKey(d))
+          .filter(d -> !tournamentTomorrow(d))
+          .filter(d -> books.get(player.id()).fits(d, doses.homeMinutes(player.ageOn(d))))
+          .max(
+              Comparator.<LocalDate>comparingInt(d -> distance(player, d))
+                  .thenComparing(Comparator.reverseOrder()));
+    }
+
+    private boolean tournamentTomorrow(LocalDate day) {
+      return season
+          .game(day.plusDays(1))
+          .filter(e -> e.kind() == Event.Kind.TOURNAMENT)
+          .isPresent();
+    }
+
+    private int distance(Player player, LocalDate day) {
+      return days.get(player.id()).values().stream()
+          .filter(d -> !d.items().isEmpty())
+          .mapToInt(d -> (int) Math.abs(d.date().toEpochDay() - day.toEpochDay()))
+          .min()
+          .orElse(7);
+    }
+
+    private boolean homeSession(Player player, LocalDate day, int turn) {
+      List<SkillDecision> focus = new ArrayList<>(focus(player, day));
+      if (turn % 2 == 1) {
+        java.util.Collections.reverse(focus);
+      }
+      int swingsLeft =
+          swingsBarred(player, day) ? 0 : books.get(player.id()).swingsLeft(day);
+      Optional<HomeWork.Session> session =
+          home.session(player, day, focus, used.get(player.id()), swingsLeft);
+      session.ifPresent(
+          s -> {
+            sessions.get(player.id()).put(day, s);
+            put(
+                player,
+                day,
+                Place.HOME,
+                List.of(s.item()),
+                Phrase.of("day.home"),
+                s.item().minutes());
+          });
+      return session.isPresent();
+    }
+
+    /** Every date gets its entry: what is not work is a game, a day off, a hold or rest. */
+    private void fillUp(Player player) {
+      for (LocalDate d = request.from(); !d.isAfter(request.last()); d = d.plusDays(1)) {
+        if (!days.get(player.id()).containsKey(d)) {
+          days.get(player.id()).put(d, idle(player, d));
+        }
+      }
+    }
+
+    private Day idle(Player player, LocalDate day) {
+      boolean provisional = week(day) > 0;
+      if (barred(player, day)) {
+        return rest(day, "day.held", provisional);
+      }
+      Optional<Event> game = season.game(day);
+      if (game.isPresent()) {
+        String note = "day." + game.get().kind().id();
+        return new Day(day, Place.FIELD, List.of(), provisional, Optional.of(Phrase.of(note)));
+      }
+      if (season.practice(day).isPresent()) {
+        String note = swingsBarred(player, day) ? "day.helps" : "day.sits-out";
+        Place place = place(season.practice(day).get());
+        return new Day(day, place, List.of(), provisional, Optional.of(Phrase.of(note)));
+      }
+      return rest(day, season.off(day) ? "day.off" : "day.rest", provisional);
+    }
+
+    private static Day rest(LocalDate day, String note, boolean provisional) {
+      return new Day(day, Place.REST, List.of(), provisional, Optional.of(Phrase.of(note)));
+    }
+
+    List<PlayerPlan> players(Sheets sheets) {
+      return players.stream()
+          .map(
+              p ->
+                  sheets.player(
+                      p,
+                      List.copyOf(days.get(p.id()).values()),
+                      sessions.get(p.id()),
+                      home,
+                      focus(p, request.from()),
+                      season.assumed()))
+          .collect(Collectors.toList());
+    }
+  }
+
+  /** Whether a ball is hard, so that who tosses stands behind a screen. */
+  static boolean hard(Ball ball) {
+    return ball == Ball.BASEBALL || ball == Ball.SOFTBALL;
+  }
+}

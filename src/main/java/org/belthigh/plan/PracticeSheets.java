@@ -1,0 +1,269 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.decide.Hold;
+import org.belthigh.decide.SkillDecision;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Player;
+import org.belthigh.model.DrillKind;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
+import org.belthigh.model.Side;
+
+/** The coach's sheet for one practice, and the blank sheets to log it on. */
+final class PracticeSheets {
+  private static final int LOG_TOSSES = 12;
+
+  private final ClubRecord record;
+  private final Map<String, List<SkillDecision>> decisions;
+  private final List<Hold> holds;
+  private final Map<String, Label> labels;
+  private final Told told;
+
+  PracticeSheets(
+      ClubRecord record,
+      Curriculum curriculum,
+      Club.Group group,
+      Map<String, List<SkillDecision>> decisions,
+      List<Hold> holds,
+      List<Label> labels) {
+    this.record = record;
+    this.decisions = decisions;
+    this.holds = holds;
+    this.labels =
+        labels.stream()
+            .collect(Collectors.toMap(Label::id, l -> l, (a, b) -> a, LinkedHashMap::new));
+    this.told =
+        new Told(
+            curriculum,
+            new DrillChoice(curriculum, record.club().equipment(), group.softball()));
+  }
+
+  /** The sheet of one practice. */
+  PracticeSheet sheet(Planner.Practice practice) {
+    LocalDate day = practice.event().date();
+    Circuit.Layout layout = practice.layout();
+    List<Label> notToday = held(day, h -> h.kind() == Hold.Kind.EVERYTHING);
+    List<Label> noSwinging = without(held(day, Hold::stopsSwinging), notToday);
+    List<Label> noThrowing = without(held(day, Hold::stopsThrowing), notToday);
+    Map<String, Drill> drills = drills(layout);
+    int age = labels.values().stream().mapToInt(Label::age).max().orElse(10);
+    return new PracticeSheet(
+        day,
+        venue(practice).map(Club.Venue::name).orElse(practice.event().place()),
+        practice.event().start(),
+        practice.event().minutes(),
+        practice.event().hittingMinutes(),
+        practice.adults(),
+        stations(layout),
+        rotations(layout, noSwinging),
+        drills.values().stream().map(d -> told.of(d, practice.place(), age)).toList(),
+        cues(layout),
+        noThrowing,
+        noSwinging,
+        notToday,
+        oneAdult(layout),
+        Phrase.of("practice.rain"),
+        List.of(Phrase.of("practice.late"), Phrase.of("practice.guest")),
+        List.of(Phrase.of("practice.lightning"), Phrase.of("practice.heat")),
+        emergency(practice),
+        equipment(drills.values().stream().toList(), practice.place(), age));
+  }
+
+  private Optional<Club.Venue> venue(Planner.Practice practice) {
+    return record.club().places().stream()
+        .filter(v -> v.id().equals(practice.event().place()))
+        .findFirst();
+  }
+
+  private List<Label> held(LocalDate day, Predicate<Hold> what) {
+    return labels.values().stream()
+        .filter(
+            l ->
+                holds.stream()
+                    .anyMatch(h -> h.player().equals(l.id()) && what.test(h) && h.holds(day)))
+        .toList();
+  }
+
+  private static List<Label> without(List<Label> labels, List<Label> others) {
+    return labels.stream().filter(l -> !others.contains(l)).toList();
+  }
+
+  private static Map<String, Drill> drills(Circuit.Layout layout) {
+    Map<String, Drill> drills = new LinkedHashMap<>();
+    layout.posts().stream()
+        .sorted(
+            Comparator.comparingInt(Circuit.Post::station)
+                .thenComparingInt(Circuit.Post::rotation))
+        .flatMap(p -> p.drill().stream())
+        .forEach(d -> drills.putIfAbsent(d.id(), d));
+    return drills;
+  }
+
+  private static List<PracticeSheet.Station> stations(Circuit.Layout layout) {
+    List<PracticeSheet.Station> stations = new ArrayList<>();
+    for (int s = 1; s <= layout.stations(); s++) {
+      int number = s;
+      List<Drill> here =
+          layout.posts().stream()
+              .filter(p -> p.station() == number)
+              .flatMap(p -> p.drill().stream())
+              .toList();
+      boolean adult = s <= layout.adultStations();
+      stations.add(
+          new PracticeSheet.Station(
+              s,
+              here.stream().anyMatch(Drill::swing),
+              here.stream().anyMatch(d -> d.gear().contains("screen")),
+              adult ? Optional.of(Phrase.of("adult", "number", s)) : Optional.empty()));
+    }
+    return stations;
+  }
+
+  private List<PracticeSheet.Rotation> rotations(
+      Circuit.Layout layout, List<Label> noSwinging) {
+    Map<Integer, List<Circuit.Post>> byRotation = new TreeMap<>();
+    layout
+        .posts()
+        .forEach(p -> byRotation.computeIfAbsent(p.rotation(), k -> new ArrayList<>()).add(p));
+    List<PracticeSheet.Rotation> rotations = new ArrayList<>();
+    byRotation.forEach(
+        (number, posts) ->
+            rotations.add(
+                new PracticeSheet.Rotation(
+                    number,
+                    (number - 1) * (layout.rotationMinutes() + layout.change()),
+                    layout.rotationMinutes(),
+                    posts.stream().map(p -> post(p, layout, noSwinging)).toList())));
+    return rotations;
+  }
+
+  private PracticeSheet.Post post(
+      Circuit.Post post, Circuit.Layout layout, List<Label> noSwinging) {
+    boolean first = post.station() == 1;
+    boolean even = post.rotation() % 2 == 0;
+    return new PracticeSheet.Post(
+        post.station(),
+        post.drill().map(Drill::id).orElse(""),
+        post.squad().stream()
+            .map(e -> new PracticeSheet.Hitter(labels.get(e.player().id()), side(e.player(), even)))
+            .toList(),
+        post.reps(),
+        post.swings(),
+        writes(post, layout),
+        first ? noSwinging : List.of());
+  }
+
+  /** A switch hitter takes turns: right first, left in the next rotation. */
+  private static Side side(Player player, boolean even) {
+    return player.bats().side().orElse(even ? Side.LEFT : Side.RIGHT);
+  }
+
+  private static Phrase writes(Circuit.Post post, Circuit.Layout layout) {
+    if (post.drill().isEmpty()) {
+      return Phrase.of("writes.fields");
+    }
+    if (post.station() > layout.adultStations()) {
+      return Phrase.of("writes.watch");
+    }
+    return Phrase.of(post.squad().size() > 1 ? "writes.next" : "writes.adult");
+  }
+
+  private List<PracticeSheet.PlayerCue> cues(Circuit.Layout layout) {
+    Map<String, List<SkillDecision>> focus = new LinkedHashMap<>();
+    layout
+        .posts()
+        .forEach(p -> p.squad().forEach(e -> focus.putIfAbsent(e.player().id(), e.focus())));
+    return labels.values().stream()
+        .filter(l -> focus.containsKey(l.id()))
+        .map(
+            l ->
+                new PracticeSheet.PlayerCue(
+                    l,
+                    Focus.cue(focus.get(l.id()).get(0)),
+                    record.player(l.id()).needs()))
+        .toList();
+  }
+
+  /** The same practice with one grown-up: station 1 hits, everybody else watches, calls, fields. */
+  private List<Phrase> oneAdult(Circuit.Layout layout) {
+    int minutes = layout.rotationMinutes();
+    return layout.adultStations() == 1 && layout.stations() == 1
+        ? List.of(Phrase.of("one-adult.as-is"))
+        : List.of(
+            Phrase.of("one-adult.station", "minutes", minutes),
+            Phrase.of("one-adult.watch"),
+            Phrase.of("one-adult.bats"));
+  }
+
+  private List<Phrase> emergency(Planner.Practice practice) {
+    List<Phrase> lines = new ArrayList<>();
+    Optional<Club.Emergency> emergency = record.club().emergency();
+    lines.add(
+        emergency
+            .map(e -> Phrase.of("emergency.call", "call", e.call(), "who", e.who()))
+            .orElse(Phrase.of("emergency.call.blank")));
+    lines.add(
+        venue(practice)
+            .filter(v -> !v.address().isEmpty())
+            .map(v -> Phrase.of("emergency.place", "place", v.name(), "address", v.address()))
+            .orElse(Phrase.of("emergency.place.blank")));
+    lines.add(
+        venue(practice)
+            .filter(v -> !v.aed().isEmpty())
+            .map(v -> Phrase.of("emergency.aed", "aed", v.aed()))
+            .orElse(Phrase.of("emergency.aed.blank")));
+    emergency
+        .filter(e -> !e.note().isEmpty())
+        .ifPresent(e -> lines.add(Phrase.of("emergency.note", "note", e.note())));
+    return lines;
+  }
+
+  private List<Phrase> equipment(List<Drill> drills, Place place, int age) {
+    return Sheets.distinct(
+            drills.stream().flatMap(d -> told.of(d, place, age).gear().stream()))
+        .stream()
+        .map(g -> Phrase.of("gear", "name", g))
+        .toList();
+  }
+
+  /** A blank sheet for each drill of the week that is counted. */
+  List<LogSheet> logs(List<PracticeSheet> practices) {
+    Map<String, DrillText> drills = new LinkedHashMap<>();
+    practices.stream()
+        .flatMap(p -> p.drills().stream())
+        .forEach(d -> drills.putIfAbsent(d.id(), d));
+    return drills.values().stream()
+        .filter(d -> told.kind(d.id()) != DrillKind.NONE)
+        .map(
+            d ->
+                new LogSheet(
+                    d,
+                    List.copyOf(labels.values()),
+                    LOG_TOSSES,
+                    marks(told.kind(d.id())),
+                    Phrase.of("log.who")))
+        .toList();
+  }
+
+  private static List<Phrase> marks(DrillKind kind) {
+    return switch (kind) {
+      case ZONE_CALL -> List.of(Phrase.of("log.zone-call.right"), Phrase.of("log.zone-call.wrong"));
+      case COUNTDOWN -> List.of(Phrase.of("log.countdown.hard"), Phrase.of("log.countdown.other"));
+      case FIELD_CALL -> List.of(Phrase.of("log.field-call.made"), Phrase.of("log.field-call.not"));
+      case NONE -> List.of(Phrase.of("log.plain.good"), Phrase.of("log.plain.not"));
+    };
+  }
+}

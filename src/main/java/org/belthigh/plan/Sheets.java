@@ -1,0 +1,196 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.decide.Arms;
+import org.belthigh.decide.Hold;
+import org.belthigh.decide.SkillDecision;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Player;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+
+/** Puts what was decided and planned into the records that prints are drawn from. */
+final class Sheets {
+  private final Catalogue catalogue;
+  private final ClubRecord record;
+  private final PlanRequest request;
+  private final Map<String, List<SkillDecision>> decisions;
+  private final List<Hold> holds;
+  private final ArmSheets arms;
+
+  Sheets(
+      Catalogue catalogue,
+      ClubRecord record,
+      PlanRequest request,
+      Map<String, List<SkillDecision>> decisions,
+      List<Hold> holds,
+      Arms arms) {
+    this.catalogue = catalogue;
+    this.record = record;
+    this.request = request;
+    this.decisions = decisions;
+    this.holds = List.copyOf(holds);
+    this.arms = new ArmSheets(catalogue, record, request, arms);
+  }
+
+  private Curriculum curriculum() {
+    return catalogue.curricula().get(record.club().curriculum());
+  }
+
+  /** The whole plan. */
+  Plan plan(List<PlayerPlan> players, List<GroupPlan> groups) {
+    Club club = record.club();
+    return new Plan(
+        club.name(),
+        request.paper().orElse(club.paper()),
+        request.language().orElse(club.languages().get(0)),
+        request.from(),
+        request.weeks(),
+        curriculum().id() + " " + curriculum().version(),
+        club.ruleBooks().stream()
+            .map(catalogue::ruleBook)
+            .map(b -> b.title() + ", " + b.edition())
+            .toList(),
+        players,
+        groups,
+        record.problems());
+  }
+
+  /** One player's part of the plan. */
+  PlayerPlan player(
+      Player player,
+      List<Day> days,
+      Map<LocalDate, HomeWork.Session> sessions,
+      HomeWork home,
+      List<SkillDecision> focus,
+      boolean assumed) {
+    List<SkillDecision> own = decisions.get(player.id());
+    List<Hold> held = holds.stream().filter(h -> h.player().equals(player.id())).toList();
+    LocalDate weekEnd = request.from().plusDays(6);
+    List<HomeSheet> homeSheets =
+        sessions.entrySet().stream()
+            .filter(s -> !s.getKey().isAfter(weekEnd))
+            .map(s -> home.sheet(player, s.getKey(), s.getValue()))
+            .toList();
+    Cards cards = new Cards(catalogue, curriculum(), request.from());
+    return new PlayerPlan(
+        label(player),
+        own.stream().map(Sheets::line).toList(),
+        held.stream().map(this::line).toList(),
+        days,
+        cards.card(player, days, focus, own, held, arms.box(player, held), assumed),
+        homeSheets);
+  }
+
+  /** An age group's sheets. */
+  GroupPlan group(
+      Club.Group group,
+      Season season,
+      Map<LocalDate, Planner.Practice> practices,
+      List<PlayerPlan> players) {
+    List<Label> labels = players.stream().map(PlayerPlan::who).toList();
+    PracticeSheets sheets =
+        new PracticeSheets(record, curriculum(), group, decisions, holds, labels);
+    List<PracticeSheet> printed =
+        firstWeek(practices).stream().map(sheets::sheet).toList();
+    return new GroupPlan(
+        group.id(),
+        group.name(),
+        printed,
+        arms.sheet(group, season, labels),
+        Overviews.of(players, record, request.from()),
+        sheets.logs(printed));
+  }
+
+  /** Practices of the first week; the next one where it has none. */
+  private List<Planner.Practice> firstWeek(Map<LocalDate, Planner.Practice> practices) {
+    LocalDate end = request.from().plusDays(7);
+    List<Planner.Practice> first =
+        practices.entrySet().stream()
+            .filter(p -> p.getKey().isBefore(end))
+            .map(Map.Entry::getValue)
+            .toList();
+    return first.isEmpty() ? practices.values().stream().limit(1).toList() : first;
+  }
+
+  /** How sheets name a player. */
+  Label label(Player player) {
+    return new Label(
+        player.id(),
+        name(player),
+        player.number(),
+        player.group(),
+        player.ageOn(request.from()),
+        player.bats(),
+        player.throwsWith(),
+        request.language().orElse(player.language()));
+  }
+
+  /** The first name; with the initial of the last name where two in the group share it. */
+  private String name(Player player) {
+    boolean shared =
+        record.players().stream()
+            .anyMatch(
+                p ->
+                    !p.id().equals(player.id())
+                        && p.group().equals(player.group())
+                        && p.firstName().equals(player.firstName()));
+    return shared
+        ? player
+            .lastName()
+            .filter(l -> !l.isEmpty())
+            .map(l -> player.firstName() + " " + l.substring(0, l.offsetByCodePoints(0, 1)) + ".")
+            .orElse(player.firstName())
+        : player.firstName();
+  }
+
+  static DecisionLine line(SkillDecision decision) {
+    return new DecisionLine(
+        decision.skill(),
+        decision.step().id(),
+        decision.step().name(),
+        decision.outcome(),
+        decision.next().map(org.belthigh.catalogue.Step::id),
+        decision.next().map(org.belthigh.catalogue.Step::name),
+        decision.because(),
+        decision.settles(),
+        decision.rules(),
+        decision.evidence().seen(),
+        decision.evidence().last());
+  }
+
+  private HoldLine line(Hold hold) {
+    return new HoldLine(
+        hold.kind().id(),
+        hold.from(),
+        hold.until(),
+        hold.because().phrase(),
+        open(hold),
+        hold.whoEnds(),
+        hold.because().rule(),
+        sourceName(hold.source()));
+  }
+
+  private String sourceName(String id) {
+    return catalogue.source(id).shortName();
+  }
+
+  /** What a hold says where others see it: no cause. */
+  static Phrase open(Hold hold) {
+    return hold.until()
+        .map(until -> Phrase.of("held." + hold.kind().id() + ".until", "until", until))
+        .orElse(Phrase.of("held." + hold.kind().id()));
+  }
+
+  /** Distinct texts in their order, for lists of gear. */
+  static List<LocalText> distinct(Stream<LocalText> texts) {
+    return new ArrayList<>(new java.util.LinkedHashSet<>(texts.toList()));
+  }
+}
