@@ -38,6 +38,7 @@ final class Cells {
   private final Notes notes;
   private final boolean forgiving;
   private boolean sound = true;
+  private String consequence = "";
 
   private Cells(Table.Row row, Notes notes, boolean forgiving) {
     this.row = row;
@@ -45,11 +46,20 @@ final class Cells {
     this.forgiving = forgiving;
   }
 
-  /** The cells of {@code row}; not sound from the start where the row as a whole is broken. */
+  /**
+   * The cells of {@code row}. Where the row as a whole is broken, that alone is told: its cells may
+   * stand under the wrong names.
+   */
   static Cells of(Table.Row row, Notes notes) {
     Cells cells = new Cells(row, notes, false);
-    row.fault().ifPresent(cells::refuse);
+    cells.sound = cells.intact();
+    row.fault().ifPresent(notes::add);
     return cells;
+  }
+
+  /** Adds to every fault what follows until the row is put right. */
+  void untilThen(String whatFollows) {
+    consequence = "; until then " + whatFollows;
   }
 
   /** The same row, for cells it can do without: a faulty one is told and read as empty. */
@@ -95,7 +105,10 @@ final class Cells {
   /** Notes why the row cannot be used. */
   void fault(String column, String found, String allowed, String maybe) {
     String clause = forgiving ? found + " and is left out" : found;
-    refuse(Problem.fault(origin(column), column, clause, allowed, maybe));
+    sound = false;
+    if (intact()) {
+      notes.add(Problem.fault(origin(column), column, clause, allowed + consequence, maybe));
+    }
   }
 
   /** Notes something to look at. */
@@ -112,11 +125,6 @@ final class Cells {
   void faultOnce(String key, IntFunction<Problem> told) {
     sound = false;
     notes.again(key, told);
-  }
-
-  private void refuse(Problem problem) {
-    sound = false;
-    notes.add(problem);
   }
 
   /** A fault where the cell is empty. */
@@ -136,11 +144,15 @@ final class Cells {
     }
     Optional<T> value = parse.apply(text(column));
     if (value.isEmpty()) {
+      String guess =
+          text(column).matches("\\d+")
+              ? "a digit was mistyped"
+              : "the cell belongs to another column";
       fault(
           column,
           "'" + text(column) + "' is not known",
           column + " must be " + allowed,
-          maybe(text(column), words, "the cell belongs to another column"));
+          maybe(text(column), words, guess));
     }
     return value;
   }
@@ -193,10 +205,6 @@ final class Cells {
 
   /** A whole number; empty where nothing stands there. */
   OptionalInt whole(String column, int least, int most) {
-    return whole(column, least, most, "");
-  }
-
-  private OptionalInt whole(String column, int least, int most, String consequence) {
     if (!has(column)) {
       return OptionalInt.empty();
     }
@@ -207,19 +215,14 @@ final class Cells {
         return OptionalInt.of(value);
       }
     }
-    outside(column, number.matches(), wholeFrom(least, most) + consequence);
+    outside(column, number.matches(), wholeFrom(least, most));
     return OptionalInt.empty();
   }
 
   /** A whole number, which must be there. */
   OptionalInt needWhole(String column, int least, int most) {
-    return needWhole(column, least, most, "");
-  }
-
-  /** A whole number, which must be there; {@code consequence} is told where it is not. */
-  OptionalInt needWhole(String column, int least, int most, String consequence) {
-    need(column, wholeFrom(least, most) + consequence);
-    return whole(column, least, most, consequence);
+    need(column, wholeFrom(least, most));
+    return whole(column, least, most);
   }
 
   private static String wholeFrom(int least, int most) {

@@ -196,7 +196,7 @@ final class FolderReading {
     Optional<Table> table = folder.has(file) ? table(file) : Optional.empty();
     Optional<List<T>> rows = table.flatMap(t -> rows(t, Sheet.of(columns, row)));
     if (lost || (folder.has(file) && rows.isEmpty()) || !table.map(Table::complete).orElse(true)) {
-      safety.lost(what, folder.shown(file));
+      problems.add(safety.lost(what, folder.shown(file)));
     }
     return rows.orElse(List.of());
   }

@@ -32,11 +32,19 @@ final class SafetyRows {
   }
 
   /** Notes that a whole file, or its end, could not be read: it may be about anyone. */
-  void lost(Unread.What what, String file) {
+  Problem lost(Unread.What what, String file) {
     unread.add(new Unread(what, Optional.empty(), Optional.empty(), Origin.of(file)));
+    return Problem.fault(
+        Origin.of(file),
+        "",
+        "not every row could be read",
+        "each report counts; until then ask before anyone "
+            + (what == Unread.What.OUTING ? "throws" : "plays"),
+        "Correct what else is said of this file.");
   }
 
   Optional<Outing> outing(Cells cells) {
+    cells.untilThen("ask before the player throws");
     Optional<LocalDate> date = bearings.day(cells);
     Optional<Player> player = bearings.player(cells);
     OptionalInt pitches = pitches(cells);
@@ -64,7 +72,7 @@ final class SafetyRows {
   }
 
   private static OptionalInt pitches(Cells cells) {
-    return cells.needWhole("pitches", 0, MOST_PITCHES, "; until then ask before the player throws");
+    return cells.needWhole("pitches", 0, MOST_PITCHES);
   }
 
   private static OptionalInt beforeLastBatter(Cells cells, OptionalInt pitches) {
@@ -110,6 +118,7 @@ final class SafetyRows {
   }
 
   Optional<Wellness> wellness(Cells cells) {
+    cells.untilThen("ask before the player plays");
     Optional<LocalDate> date = bearings.day(cells);
     Optional<Player> player = bearings.player(cells);
     Optional<Wellness.Kind> kind = cells.needWord("kind", Wellness.Kind.class);

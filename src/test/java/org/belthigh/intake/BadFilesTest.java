@@ -1,0 +1,45 @@
+package org.belthigh.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every file below {@code bad/} is broken in one way. Its folder says which file of the club it
+ * stands in for; the {@code .txt} beside it holds every message that reading the club gives.
+ */
+class BadFilesTest {
+  private static final Path BAD = Path.of("src/test/resources/bad");
+
+  static Stream<Path> files() throws IOException {
+    try (Stream<Path> all = Files.walk(BAD)) {
+      return all
+          .filter(Files::isRegularFile)
+          .filter(f -> !f.toString().endsWith(".txt"))
+          .sorted()
+          .map(BAD::relativize)
+          .toList()
+          .stream();
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("files")
+  void is_told_word_for_word(Path file, @TempDir Path temp) throws IOException {
+    TestClub club = TestClub.in(temp);
+    String place = file.getParent().toString().replace("logs", "logs/log.csv");
+    club.with(place, Files.readAllLines(BAD.resolve(file)));
+
+    List<String> messages = club.messages();
+
+    Path expected = BAD.resolve(file.toString().replaceFirst("\\.\\w+$", ".txt"));
+    assertThat(String.join("\n", messages) + "\n").isEqualTo(Files.readString(expected));
+  }
+}

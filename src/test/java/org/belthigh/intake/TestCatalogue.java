@@ -1,0 +1,122 @@
+package org.belthigh.intake;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.RuleBook;
+import org.belthigh.catalogue.Step;
+import org.belthigh.model.Ball;
+import org.belthigh.model.DrillKind;
+import org.belthigh.model.Feed;
+import org.belthigh.model.Grain;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Place;
+import org.belthigh.model.Skill;
+
+/** A small catalogue: one rule book, one curriculum with a drill of each kind and one see step. */
+public final class TestCatalogue {
+  private static final LocalText TEXT = LocalText.of("text", "texto");
+
+  private TestCatalogue() {}
+
+  /** The catalogue. */
+  public static Catalogue small() {
+    return new Catalogue(
+        Map.of(),
+        Map.of(),
+        Map.of("pitch-smart-2018", ruleBook("pitch-smart-2018")),
+        Map.of(),
+        List.of(),
+        Map.of("small", curriculum()));
+  }
+
+  private static Curriculum curriculum() {
+    return new Curriculum(
+        "small",
+        "1",
+        "reviewed",
+        TEXT,
+        Map.of(Skill.SEE, new Curriculum.Ladder(Skill.SEE, TEXT, List.of(step("see-1", 1)))),
+        Map.of(
+            "zone-call", drill("zone-call", Skill.SEE, DrillKind.ZONE_CALL, 12),
+            "countdown", drill("countdown", Skill.DRIVE, DrillKind.COUNTDOWN, 12),
+            "short-countdown", drill("short-countdown", Skill.DRIVE, DrillKind.COUNTDOWN, 7),
+            "field-call", drill("field-call", Skill.SEND, DrillKind.FIELD_CALL, 12),
+            "tee-work", drill("tee-work", Skill.DRIVE, DrillKind.NONE, 12)),
+        Map.of());
+  }
+
+  private static Step step(String id, int rung) {
+    return new Step(
+        id,
+        Skill.SEE,
+        rung,
+        TEXT,
+        TEXT,
+        TEXT,
+        TEXT,
+        Step.Measured.ZONE_CALL,
+        Optional.of(Grain.NINE),
+        7,
+        OptionalInt.empty(),
+        OptionalInt.of(7),
+        OptionalInt.of(18),
+        List.of(),
+        12,
+        List.of(),
+        List.of("zone-call"));
+  }
+
+  private static Drill drill(String id, Skill skill, DrillKind kind, int start) {
+    Drill.Variant variant = new Drill.Variant(Optional.empty(), TEXT);
+    return new Drill(
+        id,
+        TEXT,
+        skill,
+        kind,
+        TEXT,
+        TEXT,
+        TEXT,
+        true,
+        Map.of(Place.FIELD, Ball.BASEBALL),
+        Feed.FRONT_TOSS,
+        Map.of(),
+        OptionalInt.empty(),
+        new Drill.Mix(20, 50, 10, 20),
+        start,
+        12,
+        12,
+        10,
+        4,
+        1,
+        0,
+        List.of(),
+        Drill.Safety.FRONT_TOSS,
+        variant,
+        variant,
+        Optional.empty());
+  }
+
+  private static RuleBook ruleBook(String id) {
+    return new RuleBook(
+        id,
+        "Test",
+        "Test",
+        "2018",
+        Optional.of(LocalDate.of(2018, 1, 1)),
+        Optional.empty(),
+        RuleBook.AgeBasis.ACTUAL,
+        List.of(),
+        "confirmed",
+        List.of(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        false,
+        List.of());
+  }
+}
