@@ -1,9 +1,89 @@
 package org.belthigh.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
 /** Entry point of the command line. */
-public final class Belthigh {
-  private Belthigh() {}
+@Command(
+    name = "belthigh",
+    version = "belthigh 0.1.0",
+    mixinStandardHelpOptions = true,
+    subcommands = {
+      PlanCommand.class,
+      MeasureCommand.class,
+      RestCommand.class,
+      ExplainCommand.class,
+      CheckCommand.class
+    },
+    description = "From a club folder to printed weekly hitting cards, within safety guidance.",
+    footer = {
+      "",
+      "Examples:",
+      "  belthigh plan demo-players --out target/demo --from 2027-04-05",
+      "  belthigh rest demo-players --on 2027-04-05",
+      "  belthigh explain demo-players p02 --as-of 2027-04-05",
+      "",
+      "Exit status: 0 all well; 1 our own fault; 2 wrong command line; 3 done, but some of the",
+      "input was set aside; 4 nothing could be done.",
+      "",
+      "Guidance only: the league's rules, local codes and a doctor or athletic trainer come first."
+    })
+public final class Belthigh implements Runnable {
+  /** All well, warnings allowed. */
+  static final int OK = 0;
+
+  /** Our own fault. */
+  static final int OUR_FAULT = 1;
+
+  /** Done, but some of the input was set aside. */
+  static final int SET_ASIDE = 3;
+
+  /** Nothing could be done. */
+  static final int NOTHING_DONE = 4;
+
+  @Spec private CommandSpec spec;
 
   /** Runs one command and leaves with its exit status. */
-  public static void main(String[] args) {}
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int status = commandLine(Clock.systemDefaultZone(), out, err).execute(args);
+    out.flush();
+    err.flush();
+    System.exit(status);
+  }
+
+  /** The command line, with the clock from which "today" is read and where it prints. */
+  static CommandLine commandLine(Clock clock, PrintWriter out, PrintWriter err) {
+    CommandLine line = new CommandLine(new Belthigh(), new Commands(clock));
+    line.setOut(out);
+    line.setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpAutoWidth(true);
+    line.setExecutionExceptionHandler(
+        (fault, at, parsed) -> {
+          if (fault instanceof NothingDone none) {
+            at.getErr().println(none.getMessage());
+            return NOTHING_DONE;
+          }
+          at.getErr().println("This is a fault of belthigh, not of your files: " + fault);
+          at.getErr().println("Please report it with the command that you gave.");
+          if (System.getenv("BELTHIGH_TRACE") != null) {
+            fault.printStackTrace(at.getErr());
+          }
+          return OUR_FAULT;
+        });
+    return line;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "Say what to do: plan, measure, rest, …");
+  }
 }

@@ -1,0 +1,76 @@
+package org.belthigh.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.belthigh.audit.PlanCheck;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.intake.Intake;
+import org.belthigh.intake.Unusable;
+import org.belthigh.model.Problem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code belthigh check}: every fault of a file or folder. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = "Looks for faults in a club folder, a curriculum, a rule book or a plan.",
+    footer = {
+      "",
+      "Examples:",
+      "  belthigh check demo-players",
+      "  belthigh check my-curriculum.yaml",
+      "  belthigh check target/demo"
+    })
+final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "PATH",
+      description = "A club folder, a curriculum, a rule book, or a plan (plan.json or its folder).")
+  private Path path;
+
+  @Override
+  public Integer call() throws IOException {
+    List<Problem> problems = problems();
+    PrintWriter err = spec.commandLine().getErr();
+    problems.forEach(p -> err.println(p.text()));
+    long faults = problems.stream().filter(Problem::isFault).count();
+    spec.commandLine()
+        .getOut()
+        .println(
+            path + ": " + (faults == 0 ? "no faults" : faults == 1 ? "1 fault" : faults + " faults"));
+    return faults == 0 ? Belthigh.OK : Belthigh.SET_ASIDE;
+  }
+
+  private List<Problem> problems() throws IOException {
+    Catalogue catalogue = CatalogueLoader.load().orThrow();
+    if (Files.isDirectory(path) && Files.exists(path.resolve("club.yaml"))) {
+      try {
+        return Intake.read(path, catalogue).problems();
+      } catch (Unusable e) {
+        throw new NothingDone(e.problems());
+      }
+    }
+    Path plan = Files.isDirectory(path) ? path.resolve("plan.json") : path;
+    if (!Files.isRegularFile(plan)) {
+      throw new NothingDone(
+          path
+              + ": there is no club.yaml, no plan.json and no such file; one of them is needed.\n"
+              + "Maybe the path was mistyped.");
+    }
+    String text = Files.readString(plan, StandardCharsets.UTF_8);
+    return plan.toString().endsWith(".json")
+        ? PlanCheck.of(plan.toString(), text)
+        : CatalogueLoader.check(plan.toString(), text, catalogue);
+  }
+}

@@ -1,0 +1,22 @@
+package org.belthigh.cli;
+
+import java.time.Clock;
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+
+/** Makes commands; those that need to know the day get the clock. */
+final class Commands implements IFactory {
+  private final Clock clock;
+
+  Commands(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public <K> K create(Class<K> type) throws Exception {
+    if (type == ClubOptions.class) {
+      return type.cast(new ClubOptions(clock));
+    }
+    return CommandLine.defaultFactory().create(type);
+  }
+}

@@ -1,0 +1,60 @@
+package org.belthigh.cli;
+
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.belthigh.decide.Hold;
+import org.belthigh.decide.Holds;
+import org.belthigh.decide.Progress;
+import org.belthigh.decide.SkillDecision;
+import org.belthigh.intake.ClubRecord;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code belthigh explain}: the whole chain behind one player's decisions. */
+@Command(
+    name = "explain",
+    mixinStandardHelpOptions = true,
+    description = "Why: tosses, measures, thresholds with their source, rules, decision.",
+    footer = {"", "Example:", "  belthigh explain demo-players p02 --as-of 2027-04-05"})
+final class ExplainCommand implements Callable<Integer> {
+  @Mixin private ClubOptions club;
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "1", paramLabel = "PLAYER", description = "The player's id.")
+  private String player;
+
+  @Option(names = "--as-of", paramLabel = "DATE", description = "Last day to count; today.")
+  private LocalDate asOf;
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  @Override
+  public Integer call() {
+    LocalDate day = asOf == null ? club.today() : asOf;
+    ClubRecord record = club.read();
+    Players.refuseUnknown(record, List.of(player));
+    List<SkillDecision> decisions =
+        new Progress(club.catalogue()).decide(record, day).get(player);
+    List<Hold> holds =
+        new Holds(club.catalogue())
+            .of(record.upTo(day), day).stream()
+                .filter(h -> h.player().equals(player))
+                .toList();
+    Explanation explanation =
+        new Explanation(club.catalogue(), club.words(), record.upTo(day), day);
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      Json.print(explanation.json(player, decisions, holds), out);
+    } else {
+      explanation.text(player, decisions, holds).forEach(out::println);
+    }
+    return ClubOptions.report(record.problems(), spec.commandLine().getErr());
+  }
+}

@@ -1,0 +1,242 @@
+package org.belthigh.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Evidence;
+import org.belthigh.catalogue.Parameter;
+import org.belthigh.catalogue.RuleEntry;
+import org.belthigh.catalogue.Step;
+import org.belthigh.decide.Hold;
+import org.belthigh.decide.SkillDecision;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Toss;
+import org.belthigh.model.AgeBand;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+import org.belthigh.words.Words;
+
+/** The chain from tosses to decision, for people and for machines. */
+final class Explanation {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+  private static final String ENGLISH = LocalText.FALLBACK;
+
+  private final Catalogue catalogue;
+  private final Words words;
+  private final ClubRecord record;
+  private final LocalDate day;
+
+  Explanation(Catalogue catalogue, Words words, ClubRecord record, LocalDate day) {
+    this.catalogue = catalogue;
+    this.words = words;
+    this.record = record;
+    this.day = day;
+  }
+
+  private String say(Phrase phrase) {
+    return words.say(phrase, ENGLISH);
+  }
+
+  private AgeBand band(String player) {
+    return AgeBand.of(record.player(player).ageOn(day));
+  }
+
+  /** The chain in lines of plain text. */
+  List<String> text(String player, List<SkillDecision> decisions, List<Hold> holds) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        player
+            + " "
+            + record.player(player).firstName()
+            + ", age "
+            + record.player(player).ageOn(day)
+            + ", as of "
+            + day);
+    lines.add("");
+    lines.add("Tosses logged");
+    days(player).forEach((where, n) -> lines.add("  " + where + ": " + n));
+    for (SkillDecision decision : decisions) {
+      lines.add("");
+      lines.addAll(skill(player, decision));
+    }
+    for (Hold hold : holds) {
+      lines.add("");
+      lines.add("On hold: " + hold.kind().id() + " since " + hold.from());
+      lines.add("  " + say(hold.because().phrase()));
+      hold.notes().forEach(n -> lines.add("  " + say(n.phrase())));
+      lines.add("  " + say(hold.whoEnds()));
+      lines.add(
+          "  rule " + hold.because().rule() + ", source " + catalogue.source(hold.source()).title());
+    }
+    return lines;
+  }
+
+  /** Tosses and tallies by day, file and drill. */
+  private Map<String, Long> days(String player) {
+    Map<String, Long> found =
+        record.tosses().stream()
+            .filter(t -> t.player().equals(player))
+            .collect(Collectors.groupingBy(Explanation::where, TreeMap::new, Collectors.counting()));
+    record.tallies().stream()
+        .filter(t -> t.player().equals(player))
+        .forEach(
+            t ->
+                found.merge(
+                    t.date() + " " + t.drill() + ", tally in " + t.origin(), (long) t.of(), Long::sum));
+    return found;
+  }
+
+  private static String where(Toss toss) {
+    return toss.date() + " " + toss.drill() + ", in " + toss.origin().file();
+  }
+
+  private List<String> skill(String player, SkillDecision decision) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        decision.skill().id()
+            + ": "
+            + decision.outcome().id()
+            + ", step "
+            + decision.step().id()
+            + " \""
+            + decision.step().name().in(ENGLISH)
+            + "\"");
+    lines.add("  " + say(decision.because()));
+    decision
+        .evidence()
+        .passed()
+        .forEach(p -> lines.add("  " + p.step() + " has been behind the player since " + p.on()));
+    for (int i = 0; i < decision.evidence().bars().size(); i++) {
+      lines.addAll(
+          bar(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
+    }
+    decision.settles().ifPresent(p -> lines.add("  what would settle it: " + say(p)));
+    decision.rules().forEach(id -> lines.add("  " + rule(id)));
+    return lines;
+  }
+
+  private List<String> bar(
+      String player, Step.Bar bar, org.belthigh.decide.Evidence.Reading reading) {
+    List<String> lines = new ArrayList<>();
+    String counted = reading.counted().id();
+    lines.add(
+        reading.share().isEmpty()
+            ? "  " + counted + ": nothing counted at this step"
+            : String.format(
+                Locale.ROOT,
+                "  %s: %d of %d = %.0f %% (95 %%: %.0f to %.0f %%)",
+                counted,
+                reading.share().made(),
+                reading.share().seen(),
+                100 * reading.share().value(),
+                100 * reading.share().low(),
+                100 * reading.share().high()));
+    lines.add("  mark " + threshold(bar.mark(), player) + ", floor " + threshold(bar.floor(), player));
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "  proof %.2f now, %.2f at best; moves up at %.2f, firms up at %.2f",
+            reading.proof(),
+            reading.best(),
+            reading.markBar(),
+            -reading.floorBar()));
+    return lines;
+  }
+
+  private String threshold(String id, String player) {
+    Parameter.Dated value = catalogue.parameter(id).on(day);
+    return String.format(
+        Locale.ROOT,
+        "%.0f %% (%s, %s)",
+        100 * value.at(band(player)),
+        id,
+        value.evidence() == Evidence.JUDGEMENT
+            ? "ours, common practice"
+            : catalogue.source(value.source()).shortName());
+  }
+
+  private String rule(String id) {
+    RuleEntry rule = catalogue.rule(id);
+    return "rule "
+        + id
+        + ": "
+        + rule.title()
+        + " (source: "
+        + catalogue.source(rule.source()).title()
+        + ")";
+  }
+
+  /** The same as JSON. */
+  ObjectNode json(String player, List<SkillDecision> decisions, List<Hold> holds) {
+    ObjectNode root =
+        NODES
+            .objectNode()
+            .put("player", player)
+            .put("as_of", day.toString())
+            .put("age", record.player(player).ageOn(day));
+    ArrayNode logged = root.putArray("logged");
+    days(player).forEach((where, n) -> logged.addObject().put("where", where).put("tosses", n));
+    ArrayNode skills = root.putArray("decisions");
+    decisions.forEach(d -> skills.add(json(player, d)));
+    ArrayNode stops = root.putArray("holds");
+    holds.forEach(
+        h ->
+            stops
+                .addObject()
+                .put("kind", h.kind().id())
+                .put("from", h.from().toString())
+                .put("until", h.until().map(LocalDate::toString).orElse(null))
+                .put("because", say(h.because().phrase()))
+                .put("rule", h.because().rule())
+                .put("source", h.source()));
+    return root;
+  }
+
+  private ObjectNode json(String player, SkillDecision decision) {
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("skill", decision.skill().id())
+            .put("step", decision.step().id())
+            .put("decision", decision.outcome().id())
+            .put("next", decision.next().map(Step::id).orElse(null))
+            .put("because", say(decision.because()))
+            .put("settles", decision.settles().map(this::say).orElse(null));
+    ArrayNode bars = node.putArray("measured");
+    for (int i = 0; i < decision.evidence().bars().size(); i++) {
+      bars.add(
+          json(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
+    }
+    ArrayNode rules = node.putArray("rules");
+    decision.rules().forEach(rules::add);
+    return node;
+  }
+
+  private ObjectNode json(
+      String player, Step.Bar bar, org.belthigh.decide.Evidence.Reading reading) {
+    return NODES
+        .objectNode()
+        .put("counted", reading.counted().id())
+        .put("made", reading.share().made())
+        .put("seen", reading.share().seen())
+        .put("mark", reading.mark())
+        .put("mark_parameter", bar.mark())
+        .put("floor", reading.floor())
+        .put("floor_parameter", bar.floor())
+        .put("source", catalogue.parameter(bar.mark()).on(day).source())
+        .put("age_band", band(player).id())
+        .put("proof", reading.proof())
+        .put("best", reading.best())
+        .put("moves_up_at", reading.markBar())
+        .put("firms_up_at", -reading.floorBar())
+        .put("to_go", reading.toGo());
+  }
+}

@@ -1,0 +1,146 @@
+package org.belthigh.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.belthigh.files.Output;
+import org.belthigh.handout.Handouts;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlanRequest;
+import org.belthigh.plan.Planner;
+import org.belthigh.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code belthigh plan}: the main job. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    description = "Plans the weeks ahead and prints cards, practice sheets, arm sheets, overview.",
+    footer = {
+      "",
+      "Examples:",
+      "  belthigh plan demo-players --out target/demo --from 2027-04-05",
+      "  belthigh plan my-club --out next-week --group u10 --paper a4 --lang es"
+    })
+final class PlanCommand implements Callable<Integer> {
+  private static final int USUAL_WEEKS = 6;
+
+  @Mixin private ClubOptions club;
+  @Spec private CommandSpec spec;
+
+  @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where to write.")
+  private Path out;
+
+  @Option(names = "--from", paramLabel = "DATE", description = "First day to plan; today.")
+  private LocalDate from;
+
+  @Option(
+      names = "--weeks",
+      paramLabel = "N",
+      description = "How many weeks, 1 to 16; 6 unless said.")
+  private int weeks = USUAL_WEEKS;
+
+  @Option(names = "--group", paramLabel = "ID", description = "Only this group; may be repeated.")
+  private Set<String> groups = new LinkedHashSet<>();
+
+  @Option(names = "--player", paramLabel = "ID", description = "Only this player; may be repeated.")
+  private Set<String> players = new LinkedHashSet<>();
+
+  @Option(names = "--paper", paramLabel = "letter|a4", description = "Paper; the club's own.")
+  private String paper;
+
+  @Option(
+      names = "--lang",
+      paramLabel = "en|es",
+      description = "Language of every sheet; the club's and each family's own.")
+  private String lang;
+
+  @Override
+  public Integer call() throws IOException {
+    refuseOddOptions();
+    PlanRequest request =
+        new PlanRequest(
+            from == null ? club.today() : from,
+            weeks,
+            groups,
+            players,
+            Optional.ofNullable(paper),
+            Optional.ofNullable(lang));
+    ClubRecord record = club.read();
+    Players.refuseUnknown(record, players);
+    refuseUnknownGroups(record);
+    Words words = club.words();
+    Plan plan = new Planner(club.catalogue()).plan(record, request);
+    PrintWriter err = spec.commandLine().getErr();
+    try (Output output = Output.into(out)) {
+      output.put("plan.json", bytes(plan, words));
+      new Handouts(words).print(plan, (path, pdf) -> put(output, path, pdf, err));
+      output.commit();
+      say(err, output.files() + " files written to " + out);
+    }
+    return ClubOptions.report(record.problems(), err);
+  }
+
+  private static byte[] bytes(Plan plan, Words words) {
+    return Json.text(PlanJson.of(plan, words)).getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void put(Output output, String path, byte[] pdf, PrintWriter err) {
+    output.put(path, pdf);
+    if (System.console() != null) {
+      err.print("\r" + output.files() + " files ");
+      err.flush();
+    }
+  }
+
+  /** Progress and summary are for people who watch; a pipe gets neither. */
+  private static void say(PrintWriter err, String line) {
+    if (System.console() != null) {
+      err.println("\r" + line);
+    }
+  }
+
+  private void refuseOddOptions() {
+    if (weeks < 1 || weeks > PlanRequest.MOST_WEEKS) {
+      refuse("--weeks must be 1 to " + PlanRequest.MOST_WEEKS + ", not " + weeks);
+    }
+    if (paper != null && !List.of("letter", "a4").contains(paper)) {
+      refuse("--paper must be letter or a4, not '" + paper + "'");
+    }
+    if (lang != null && !Words.LANGUAGES.contains(lang)) {
+      refuse("--lang must be one of " + Words.LANGUAGES + ", not '" + lang + "'");
+    }
+  }
+
+  private void refuse(String message) {
+    throw new ParameterException(spec.commandLine(), message);
+  }
+
+  private void refuseUnknownGroups(ClubRecord record) {
+    List<String> known = record.club().groups().stream().map(Club.Group::id).toList();
+    for (String group : groups) {
+      if (!known.contains(group)) {
+        throw new NothingDone(
+            "group '"
+                + group
+                + "' is not in club.yaml; the groups there are "
+                + String.join(", ", known)
+                + ".\nMaybe the name was given in place of the id.");
+      }
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package org.belthigh.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.belthigh.plan.Day;
+import org.belthigh.plan.DecisionLine;
+import org.belthigh.plan.HoldLine;
+import org.belthigh.plan.Item;
+import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlayerPlan;
+import org.belthigh.words.Words;
+
+/** What {@code plan.json} says: the fixed keys, and a few more. */
+final class PlanJson {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private final Words words;
+  private final String language;
+
+  private PlanJson(Words words, String language) {
+    this.words = words;
+    this.language = language;
+  }
+
+  /** The whole document, its sentences in the club's language. */
+  static ObjectNode of(Plan plan, Words words) {
+    return new PlanJson(words, plan.language()).plan(plan);
+  }
+
+  private ObjectNode plan(Plan plan) {
+    ObjectNode root =
+        NODES
+            .objectNode()
+            .put("club", plan.club())
+            .put("from", plan.from().toString())
+            .put("weeks", plan.weeks())
+            .put("curriculum", plan.curriculum());
+    ArrayNode books = root.putArray("rule_books");
+    plan.ruleBooks().forEach(books::add);
+    ArrayNode players = root.putArray("players");
+    plan.players().forEach(p -> players.add(player(p)));
+    ArrayNode setAside = root.putArray("set_aside");
+    plan.setAside().forEach(p -> setAside.add(p.text()));
+    return root;
+  }
+
+  private ObjectNode player(PlayerPlan player) {
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("player", player.who().id())
+            .put("group", player.who().group())
+            .put("age", player.who().age());
+    ArrayNode decisions = node.putArray("decisions");
+    player.decisions().forEach(d -> decisions.add(decision(d)));
+    ArrayNode holds = node.putArray("holds");
+    player.holds().forEach(h -> holds.add(hold(h)));
+    ArrayNode days = node.putArray("days");
+    player.days().forEach(d -> days.add(day(d)));
+    return node;
+  }
+
+  private ObjectNode decision(DecisionLine line) {
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("skill", line.skill().id())
+            .put("step", line.step())
+            .put("decision", line.outcome().id())
+            .put("next", line.next().orElse(null))
+            .put("because", words.say(line.because(), language));
+    ArrayNode rules = node.putArray("rules");
+    line.rules().forEach(rules::add);
+    node.put("seen", line.seen());
+    node.put("last_seen", text(line.lastSeen()));
+    node.put("settles", line.settles().map(p -> words.say(p, language)).orElse(null));
+    return node;
+  }
+
+  private ObjectNode hold(HoldLine line) {
+    return NODES
+        .objectNode()
+        .put("kind", line.kind())
+        .put("from", line.from().toString())
+        .put("until", text(line.until()))
+        .put("because", words.say(line.because(), language))
+        .put("rule", line.rule())
+        .put("source", line.source())
+        .put("who_ends", words.say(line.whoEnds(), language));
+  }
+
+  private ObjectNode day(Day day) {
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("date", day.date().toString())
+            .put("place", day.place().id())
+            .put("minutes", day.minutes())
+            .put("swings", day.swings())
+            .put("throws", day.throwsAsked());
+    ArrayNode items = node.putArray("items");
+    day.items().forEach(i -> items.add(item(i)));
+    node.put("provisional", day.provisional());
+    node.put("note", day.note().map(p -> words.say(p, language)).orElse(null));
+    return node;
+  }
+
+  private static ObjectNode item(Item item) {
+    return NODES
+        .objectNode()
+        .put("drill", item.drill())
+        .put("skill", item.skill().id())
+        .put("step", item.step())
+        .put("ball", item.ball().id())
+        .put("feed", item.feed().id())
+        .put("feet", item.feet())
+        .put("reps", item.reps())
+        .put("swings", item.swings())
+        .put("minutes", item.minutes());
+  }
+
+  private static String text(Optional<LocalDate> day) {
+    return day.map(LocalDate::toString).orElse(null);
+  }
+}
