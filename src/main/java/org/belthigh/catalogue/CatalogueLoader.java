@@ -130,9 +130,12 @@ public final class CatalogueLoader {
         byId(every("rules/books/", f -> List.of(RuleBookFile.read(f, places))), RuleBook::id);
     Map<String, RuleEntry> rules = byId(ruleEntries(), RuleEntry::id);
     List<String> precedence = one("rules/precedence.yaml", this::precedence);
-    resolveSources(sources.keySet(), parameters, books, rules);
-    resolveReads(rules, parameters);
-    resolvePrecedence(precedence, rules.keySet());
+    if (problems.stream().noneMatch(Problem::isFault)) {
+      // with a part missing, whatever names it would be a fault too
+      resolveSources(sources.keySet(), parameters, books, rules);
+      resolveReads(rules, parameters);
+      resolvePrecedence(precedence, rules.keySet());
+    }
     Map<String, Curriculum> curricula = byId(curricula(parameters), Curriculum::id);
     Growth growth = new Growth(one("rules/growth/cdc-stature.yaml", this::growth));
     refuseStrangers();
@@ -183,7 +186,9 @@ public final class CatalogueLoader {
     Optional<Curriculum> read =
         Yaml.read(file, text, problems)
             .flatMap(n -> Fields.read(n, problems, new CurriculumFile(own)::read));
-    read.ifPresent(c -> new CurriculumChecks(c, parameters, own).run());
+    if (problems.stream().noneMatch(Problem::isFault)) {
+      read.ifPresent(c -> new CurriculumChecks(c, parameters, own).run());
+    }
     return read;
   }
 

@@ -166,7 +166,8 @@ public record RuleBook(
         .orElseGet(this::longestRest);
   }
 
-  private int longestRest() {
+  /** The most days of rest that any row asks for. */
+  public int longestRest() {
     return bands.stream()
         .flatMap(b -> b.rest().stream())
         .mapToInt(RestRow::days)

@@ -4,6 +4,7 @@ package org.belthigh.catalogue;
  * Where a number or a rule comes from.
  *
  * @param id such as {@code s02} or {@code common-practice}
+ * @param author empty where nobody is named
  * @param year the edition, as printed; empty where unknown
  * @param locator page, section or table; empty where unknown
  * @param readOn ISO date of the last reading; empty where never read
@@ -19,8 +20,9 @@ public record Source(
     String readOn,
     String sureness) {
 
-  /** How a sheet names it: the title's first words and the year. */
+  /** How a sheet names it: the author, or else the title, and the year. */
   public String shortName() {
-    return year.isEmpty() ? author : author + " " + year;
+    String name = author.isEmpty() ? title : author;
+    return year.isEmpty() ? name : name + " " + year;
   }
 }

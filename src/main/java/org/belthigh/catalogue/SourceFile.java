@@ -18,7 +18,7 @@ final class SourceFile {
     return new Source(
         id,
         f.text("title"),
-        f.text("author"),
+        f.optionalText("author").orElse(""),
         f.optionalText("year").orElse(""),
         f.optionalText("locator").orElse(""),
         f.optionalText("url").orElse(""),

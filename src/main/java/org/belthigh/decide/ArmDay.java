@@ -10,7 +10,7 @@ import java.time.LocalDate;
  * limit, the limit is {@link #NONE}, which no count reaches.
  *
  * @param day the day that is asked about
- * @param book what people call the rule book
+ * @param book who publishes the rule book, for people
  * @param pitcher whether the roster lets the player pitch
  * @param table whether the book has a row for the player's age
  * @param rest what the earlier outing that rules longest asks for
@@ -29,6 +29,7 @@ public record ArmDay(
     String player,
     String name,
     String book,
+    String bookId,
     Reckoning reckoning,
     LocalDate day,
     int age,

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
+import org.belthigh.intake.Unread;
 import org.belthigh.intake.Wellness;
 import org.belthigh.model.Phrase;
 
@@ -42,6 +43,7 @@ public final class Holds {
               .sorted(Comparator.comparing(Wellness::date))
               .toList();
       COMPLAINTS.forEach(kind -> addFacts(player, kind, rows, on, facts));
+      facts.addAll(lost(record.upTo(on), player, on));
     }
     List<Verdict> verdicts = RuleBase.shared().fire(facts);
     return record.players().stream()
@@ -50,7 +52,21 @@ public final class Holds {
   }
 
   private static boolean of(Player player, Verdict verdict) {
-    return verdict instanceof HoldVerdict hold && hold.complaint().player().equals(player.id());
+    String held =
+        verdict instanceof HoldVerdict hold
+            ? hold.complaint().player()
+            : verdict instanceof LostVerdict lost ? lost.report().player() : "";
+    return held.equals(player.id());
+  }
+
+  /** Reports that are about this player and could not be read. */
+  private static List<LostReport> lost(ClubRecord known, Player player, LocalDate on) {
+    return known.unread().stream()
+        .filter(u -> u.what() == Unread.What.WELLNESS)
+        .filter(u -> u.player().filter(player.id()::equals).isPresent())
+        .map(u -> new LostReport(player.id(), player.firstName(), u.date().orElse(on)))
+        .distinct()
+        .toList();
   }
 
   /** Adds the complaint of that kind which is not over on {@code on}, and idle clearances of it. */
@@ -99,7 +115,25 @@ public final class Holds {
   }
 
   private Hold hold(Verdict verdict, List<Verdict> all) {
-    HoldVerdict held = (HoldVerdict) verdict;
+    return verdict instanceof LostVerdict lost ? hold(lost) : hold((HoldVerdict) verdict, all);
+  }
+
+  private Hold hold(LostVerdict lost) {
+    LostReport report = lost.report();
+    return new Hold(
+        report.player(),
+        lost.kind(),
+        report.date(),
+        Optional.empty(),
+        new Reason(
+            lost.rule(), Phrase.of(lost.rule(), "player", report.name(), "date", report.date())),
+        catalogue.rule(lost.rule()).source(),
+        Phrase.of("hold.ends.lost"),
+        Optional.empty(),
+        List.of());
+  }
+
+  private Hold hold(HoldVerdict held, List<Verdict> all) {
     Complaint complaint = held.complaint();
     return new Hold(
         complaint.player(),

@@ -10,6 +10,7 @@ import java.time.LocalDate;
  * @param date day of the last report; the day asked about where there is none
  * @param daysAgo from then to the day asked about
  * @param askAfter parameter {@code ask-after-days}
+ * @param nameless whether an outing was reported that may be anyone's
  */
 public record LastReport(
     String player,
@@ -18,4 +19,5 @@ public record LastReport(
     boolean ever,
     LocalDate date,
     int daysAgo,
-    int askAfter) {}
+    int askAfter,
+    boolean nameless) {}

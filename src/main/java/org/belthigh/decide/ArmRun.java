@@ -1,0 +1,193 @@
+package org.belthigh.decide;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.RuleBook;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Player;
+import org.belthigh.intake.Unread;
+
+/**
+ * One run of the pack {@code arm}: every player, under every book and reckoning, on the day asked
+ * about and on each day after it on which rest may still be owed.
+ */
+final class ArmRun {
+  /** A run of pitching days that ends on the day asked about keeps a pitcher back for one more. */
+  private static final int DAYS_AFTER = 2;
+
+  private final LocalDate on;
+  private final List<RuleBook> books;
+  private final List<Hold> holds;
+  private final ClubRecord known;
+  private final List<ArmLog> logs;
+  private final Map<String, List<LocalDate>> days = new HashMap<>();
+  private final Map<Asked, List<ArmVerdict>> verdicts = new HashMap<>();
+  private final Map<String, List<ReportVerdict>> reports = new HashMap<>();
+  private final Map<String, List<DayVerdict>> overLimit = new HashMap<>();
+
+  private record Asked(String player, Reckoning reckoning, LocalDate day) {}
+
+  private ArmRun(ClubRecord known, LocalDate on, List<RuleBook> books, List<Hold> holds) {
+    this.known = known;
+    this.on = on;
+    this.books = books;
+    this.holds = holds;
+    this.logs = known.players().stream().map(this::log).toList();
+  }
+
+  /**
+   * Runs the rules.
+   *
+   * @param askAfter days without a report after which a pitcher is asked about first
+   * @param holds the stops in force on {@code on}
+   */
+  static ArmRun of(
+      ClubRecord record, LocalDate on, List<RuleBook> books, int askAfter, List<Hold> holds) {
+    ArmRun run = new ArmRun(record.upTo(on), on, books, holds);
+    List<Object> facts = new ArrayList<>();
+    for (ArmLog log : run.logs) {
+      facts.addAll(run.days(log));
+      facts.add(run.lastReport(log, askAfter));
+      books.forEach(book -> facts.addAll(log.recent(book, on)));
+    }
+    RuleBase.shared().fire(facts).forEach(run::keep);
+    facts.stream().filter(ArmDay.class::isInstance).forEach(f -> run.requireAnswer((ArmDay) f));
+    return run;
+  }
+
+  private ArmLog log(Player player) {
+    boolean softball = known.club().group(player.group()).softball();
+    return new ArmLog(player, softball, known.outings());
+  }
+
+  private List<ArmDay> days(ArmLog log) {
+    List<ArmDay> facts = new ArrayList<>();
+    List<LocalDate> own = on.datesUntil(last(log).plusDays(1)).toList();
+    days.put(log.player().id(), own);
+    for (LocalDate day : own) {
+      for (RuleBook book : books) {
+        for (Reckoning reckoning : Reckoning.values()) {
+          if (reckoning != Reckoning.LAST_BATTER || lastBatterAsked()) {
+            facts.add(log.day(book, reckoning, day, held(log, day), unreadable(log, book, day)));
+          }
+        }
+      }
+    }
+    return facts;
+  }
+
+  /** The last day that can still be a day of rest, and a day on which it is over. */
+  private LocalDate last(ArmLog log) {
+    LocalDate last = on.plusDays(DAYS_AFTER);
+    for (RuleBook book : books) {
+      if (unreadable(log, book, last)) {
+        last = on.plusDays(book.longestRest() + 1L);
+      }
+      for (Reckoning reckoning : Reckoning.values()) {
+        LocalDate over = log.rest(book, reckoning, on.plusDays(1)).over();
+        last = over.isAfter(last) ? over : last;
+      }
+    }
+    return last;
+  }
+
+  private boolean held(ArmLog log, LocalDate day) {
+    return holds.stream()
+        .filter(h -> h.player().equals(log.player().id()))
+        .anyMatch(h -> h.stopsThrowing() && h.holds(day));
+  }
+
+  /** Whether an outing that could not be read may ask for rest on {@code day}. */
+  private boolean unreadable(ArmLog log, RuleBook book, LocalDate day) {
+    return unread(Unread.What.OUTING)
+        .filter(u -> u.player().filter(log.player().id()::equals).isPresent())
+        .anyMatch(
+            u -> u.date().filter(d -> d.plusDays(book.longestRest()).isBefore(day)).isEmpty());
+  }
+
+  private Stream<Unread> unread(Unread.What what) {
+    return known.unread().stream().filter(u -> u.what() == what);
+  }
+
+  private LastReport lastReport(ArmLog log, int askAfter) {
+    Optional<LocalDate> knownTo = log.knownTo();
+    LocalDate date = knownTo.orElse(on);
+    return new LastReport(
+        log.player().id(),
+        log.player().firstName(),
+        log.player().pitches(),
+        knownTo.isPresent(),
+        date,
+        (int) ChronoUnit.DAYS.between(date, on),
+        askAfter,
+        unread(Unread.What.OUTING).anyMatch(u -> u.player().isEmpty()));
+  }
+
+  private void keep(Verdict verdict) {
+    if (verdict instanceof ArmVerdict arm) {
+      ArmDay about = arm.about();
+      Asked asked = new Asked(about.player(), about.reckoning(), about.day());
+      verdicts.computeIfAbsent(asked, k -> new ArrayList<>()).add(arm);
+    } else if (verdict instanceof ReportVerdict report) {
+      reports.computeIfAbsent(report.about().player(), k -> new ArrayList<>()).add(report);
+    } else if (verdict instanceof DayVerdict day) {
+      overLimit.computeIfAbsent(day.about().player(), k -> new ArrayList<>()).add(day);
+    }
+  }
+
+  /** Every day and book ends with a yes or with a no: silence is never taken for a yes. */
+  private void requireAnswer(ArmDay fact) {
+    boolean answered =
+        verdicts(fact.player(), fact.reckoning(), fact.day()).stream()
+            .filter(v -> v.about().equals(fact))
+            .map(ArmVerdict::effect)
+            .anyMatch(e -> e == ArmVerdict.Effect.MAY_PITCH || e == ArmVerdict.Effect.NO_PITCHING);
+    if (!answered) {
+      throw new IllegalStateException(
+          "No rule says whether player " + fact.player() + " may pitch on " + fact.day());
+    }
+  }
+
+  LocalDate on() {
+    return on;
+  }
+
+  /** In roster order. */
+  List<ArmLog> logs() {
+    return logs;
+  }
+
+  /** Whether a book of the club leaves out pitches to the last batter. */
+  boolean lastBatterAsked() {
+    return books.stream().anyMatch(RuleBook::finishTheBatter);
+  }
+
+  /** The days that were judged, the day asked about first. */
+  List<LocalDate> days(String player) {
+    return days.get(player);
+  }
+
+  /** All books' verdicts, by rule. */
+  List<ArmVerdict> verdicts(String player, Reckoning reckoning, LocalDate day) {
+    return verdicts.getOrDefault(new Asked(player, reckoning, day), List.of());
+  }
+
+  /** What there is to ask first. */
+  List<ReportVerdict> reports(String player) {
+    return reports.getOrDefault(player, List.of());
+  }
+
+  /** Days over the limit whose rest is not over, oldest first. */
+  List<DayVerdict> overLimit(String player) {
+    return overLimit.getOrDefault(player, List.of()).stream()
+        .sorted(Comparator.comparing(v -> v.about().date()))
+        .toList();
+  }
+}

@@ -1,0 +1,72 @@
+package org.belthigh.decide;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Whether one player may pitch and catch on one day.
+ *
+ * @param answer by the rule book's own age, every pitch of every team counted; where several books
+ *     apply, the strictest
+ * @param bothAges the stricter of calendar age and league age, to be shown beside the answer
+ * @param lastBatter what the league allows by leaving out pitches to the last batter; empty where
+ *     no book of the club does that
+ * @param mayCatch by the rule book's catcher rules for that day, and no stop
+ * @param knownTo last day of which any outing was reported, 0 pitches included; empty for never
+ * @param askFirst for a pitcher of whom too long nothing was heard, and where no standard exists
+ * @param because why, the reasons against first; never empty
+ */
+public record ArmStatus(
+    String player,
+    Answer answer,
+    Answer bothAges,
+    Optional<Answer> lastBatter,
+    boolean mayCatch,
+    Optional<LocalDate> knownTo,
+    boolean askFirst,
+    List<Reason> because) {
+  public ArmStatus {
+    Objects.requireNonNull(answer);
+    Objects.requireNonNull(bothAges);
+    because = List.copyOf(because);
+    if (because.isEmpty()) {
+      throw new IllegalArgumentException("An arm status says why, but " + player + "'s does not");
+    }
+  }
+
+  /**
+   * One answer about pitching.
+   *
+   * @param pitchesLeft what the day still allows; 0 where {@code mayPitch} is false
+   * @param eligibleFrom first day on which pitching is allowed if nothing more is thrown; the day
+   *     asked about where {@code mayPitch} is true; empty where only a person can end the wait
+   */
+  public record Answer(boolean mayPitch, int pitchesLeft, Optional<LocalDate> eligibleFrom) {
+    public Answer {
+      if (mayPitch != (pitchesLeft > 0) || pitchesLeft < 0) {
+        throw new IllegalArgumentException(
+            "Who may pitch has pitches left, but mayPitch is "
+                + mayPitch
+                + " and pitchesLeft is "
+                + pitchesLeft);
+      }
+    }
+  }
+
+  /** Whether the player may pitch that day, by the rule book and what is known. */
+  public boolean mayPitch() {
+    return answer.mayPitch();
+  }
+
+  /** What the day still allows; 0 where pitching is not allowed. */
+  public int pitchesLeft() {
+    return answer.pitchesLeft();
+  }
+
+  /** First day on which pitching is allowed; empty where only a person can end the wait. */
+  public Optional<LocalDate> eligibleFrom() {
+    return answer.eligibleFrom();
+  }
+}

@@ -1,0 +1,143 @@
+package org.belthigh.decide;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.RuleBook;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.AgeBand;
+import org.belthigh.model.Phrase;
+
+/**
+ * Who may pitch and catch on a day, under the club's rule books; where several apply, the strictest
+ * wins. Bullpens start no rest. What was not reported is never taken for zero: who was not heard of
+ * for too long is asked first.
+ */
+public final class Arms {
+  /** Rules that keep a pitcher back for a number of days, and no more. */
+  private static final Set<String> REST_RULES = Set.of("ARM-004", "ARM-005");
+
+  private final Catalogue catalogue;
+  private final Holds holds;
+
+  /** Rule books, our own numbers and sources come from {@code catalogue}. */
+  public Arms(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    this.holds = new Holds(catalogue);
+  }
+
+  /**
+   * The status of every player of the roster on {@code on}, in roster order. Outings after that day
+   * are not counted; an outing on the day itself uses up some of its pitches.
+   */
+  public List<ArmStatus> on(ClubRecord record, LocalDate on) {
+    ArmRun run = run(record, on);
+    return run.logs().stream().map(log -> status(run, log)).toList();
+  }
+
+  private ArmRun run(ClubRecord record, LocalDate on) {
+    List<RuleBook> books = record.club().ruleBooks().stream().map(catalogue::ruleBook).toList();
+    int askAfter = (int) catalogue.parameter("ask-after-days").on(on).at(AgeBand.AGE_7_8);
+    return ArmRun.of(record, on, books, askAfter, holds.of(record, on));
+  }
+
+  private static ArmStatus status(ArmRun run, ArmLog log) {
+    String player = log.player().id();
+    List<Reckoning> bothAges = List.of(Reckoning.BOOK, Reckoning.OTHER_AGE);
+    ArmStatus.Answer answer = answer(run, player, List.of(Reckoning.BOOK));
+    return new ArmStatus(
+        player,
+        answer,
+        answer(run, player, bothAges),
+        run.lastBatterAsked()
+            ? Optional.of(answer(run, player, List.of(Reckoning.LAST_BATTER)))
+            : Optional.empty(),
+        run.verdicts(player, Reckoning.BOOK, run.on()).stream()
+            .noneMatch(v -> v.effect() == ArmVerdict.Effect.NO_CATCHING),
+        log.knownTo(),
+        log.player().pitches() && (log.softball() || !run.reports(player).isEmpty()),
+        because(run, player));
+  }
+
+  private static ArmStatus.Answer answer(ArmRun run, String player, List<Reckoning> reckonings) {
+    boolean now = mayPitch(run, player, reckonings, run.on());
+    int left =
+        reckonings.stream()
+            .flatMap(r -> run.verdicts(player, r, run.on()).stream())
+            .mapToInt(v -> v.about().left())
+            .min()
+            .orElse(0);
+    Optional<LocalDate> from =
+        run.days(player).stream().filter(d -> mayPitch(run, player, reckonings, d)).findFirst();
+    return new ArmStatus.Answer(now, now ? left : 0, from);
+  }
+
+  private static boolean mayPitch(
+      ArmRun run, String player, List<Reckoning> reckonings, LocalDate day) {
+    return reckonings.stream()
+        .flatMap(r -> run.verdicts(player, r, day).stream())
+        .noneMatch(v -> v.effect() == ArmVerdict.Effect.NO_PITCHING);
+  }
+
+  private static List<Reason> because(ArmRun run, String player) {
+    List<ArmVerdict> today = run.verdicts(player, Reckoning.BOOK, run.on());
+    boolean mayPitch = mayPitch(run, player, List.of(Reckoning.BOOK), run.on());
+    List<Reason> reasons = new ArrayList<>();
+    today.stream()
+        .filter(v -> mayPitch || v.effect() != ArmVerdict.Effect.MAY_PITCH)
+        .sorted(Comparator.comparing(ArmVerdict::effect).thenComparing(ArmVerdict::rule))
+        .forEach(v -> reasons.add(ArmReasons.of(v)));
+    run.reports(player).forEach(v -> reasons.add(ArmReasons.of(v)));
+    run.overLimit(player).forEach(v -> reasons.add(ArmReasons.of(v)));
+    return reasons.stream().distinct().toList();
+  }
+
+  /**
+   * The rest days of pitchers as stops on throwing, from the day after the last outing up to {@code
+   * on}; in roster order. No stop where no rest is owed on {@code on} or after it.
+   */
+  public List<Hold> restHolds(ClubRecord record, LocalDate on) {
+    ArmRun run = run(record, on);
+    return run.logs().stream().flatMap(log -> restHold(run, log).stream()).toList();
+  }
+
+  private Optional<Hold> restHold(ArmRun run, ArmLog log) {
+    Optional<LocalDate> last = log.lastPitched();
+    if (last.isEmpty() || !log.player().pitches()) {
+      return Optional.empty();
+    }
+    LocalDate from = last.get().plusDays(1);
+    List<ArmVerdict> resting =
+        run.days(log.player().id()).stream()
+            .filter(d -> !d.isBefore(from))
+            .flatMap(d -> run.verdicts(log.player().id(), Reckoning.BOOK, d).stream())
+            .filter(v -> REST_RULES.contains(v.rule()))
+            .toList();
+    return resting.stream()
+        .map(v -> v.about().day())
+        .max(Comparator.naturalOrder())
+        .map(until -> restHold(from, until, resting.get(0)));
+  }
+
+  private Hold restHold(LocalDate from, LocalDate until, ArmVerdict verdict) {
+    return new Hold(
+        verdict.about().player(),
+        Hold.Kind.THROWING,
+        from,
+        Optional.of(until),
+        ArmReasons.of(verdict),
+        source(verdict),
+        Phrase.of("hold.ends.rest"),
+        Optional.empty(),
+        List.of());
+  }
+
+  /** The first source of the book that asks for the rest. */
+  private String source(ArmVerdict verdict) {
+    return catalogue.ruleBook(verdict.about().bookId()).sources().get(0);
+  }
+}
