@@ -13,8 +13,8 @@ import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
 /**
- * Looks through a {@code plan.json}: each date once, sums that add up, one decision a skill, no hard
- * ball at home, nothing that a hold of the plan itself forbids.
+ * Looks through a {@code plan.json}: each date once, sums that add up, one decision a skill, no
+ * hard ball at home, nothing that a hold of the plan itself forbids.
  */
 public final class PlanCheck {
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -53,8 +53,7 @@ public final class PlanCheck {
   }
 
   private void fault(String subject, String found, String allowed) {
-    problems.add(
-        Problem.fault(Origin.of(file), subject, found, allowed, "Write the plan anew."));
+    problems.add(Problem.fault(Origin.of(file), subject, found, allowed, "Write the plan anew."));
   }
 
   private void plan(JsonNode plan) {

@@ -3,6 +3,7 @@ package org.belthigh.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.ZoneId;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,7 +54,7 @@ public final class Belthigh implements Runnable {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int status = commandLine(Clock.systemDefaultZone(), out, err).execute(args);
+    int status = commandLine(Clock.system(ZoneId.systemDefault()), out, err).execute(args);
     out.flush();
     err.flush();
     System.exit(status);

@@ -36,7 +36,8 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "PATH",
-      description = "A club folder, a curriculum, a rule book, or a plan (plan.json or its folder).")
+      description =
+          "A club folder, a curriculum, a rule book, or a plan (plan.json or its folder).")
   private Path path;
 
   @Override
@@ -48,7 +49,9 @@ final class CheckCommand implements Callable<Integer> {
     spec.commandLine()
         .getOut()
         .println(
-            path + ": " + (faults == 0 ? "no faults" : faults == 1 ? "1 fault" : faults + " faults"));
+            path
+                + ": "
+                + (faults == 0 ? "no faults" : faults == 1 ? "1 fault" : faults + " faults"));
     return faults == 0 ? Belthigh.OK : Belthigh.SET_ASIDE;
   }
 

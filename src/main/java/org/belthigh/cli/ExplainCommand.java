@@ -40,13 +40,10 @@ final class ExplainCommand implements Callable<Integer> {
     LocalDate day = asOf == null ? club.today() : asOf;
     ClubRecord record = club.read();
     Players.refuseUnknown(record, List.of(player));
-    List<SkillDecision> decisions =
-        new Progress(club.catalogue()).decide(record, day).get(player);
+    List<SkillDecision> decisions = new Progress(club.catalogue()).decide(record, day).get(player);
     List<Hold> holds =
         new Holds(club.catalogue())
-            .of(record.upTo(day), day).stream()
-                .filter(h -> h.player().equals(player))
-                .toList();
+            .of(record.upTo(day), day).stream().filter(h -> h.player().equals(player)).toList();
     Explanation explanation =
         new Explanation(club.catalogue(), club.words(), record.upTo(day), day);
     PrintWriter out = spec.commandLine().getOut();

@@ -74,7 +74,10 @@ final class Explanation {
       hold.notes().forEach(n -> lines.add("  " + say(n.phrase())));
       lines.add("  " + say(hold.whoEnds()));
       lines.add(
-          "  rule " + hold.because().rule() + ", source " + catalogue.source(hold.source()).title());
+          "  rule "
+              + hold.because().rule()
+              + ", source "
+              + catalogue.source(hold.source()).title());
     }
     return lines;
   }
@@ -84,13 +87,16 @@ final class Explanation {
     Map<String, Long> found =
         record.tosses().stream()
             .filter(t -> t.player().equals(player))
-            .collect(Collectors.groupingBy(Explanation::where, TreeMap::new, Collectors.counting()));
+            .collect(
+                Collectors.groupingBy(Explanation::where, TreeMap::new, Collectors.counting()));
     record.tallies().stream()
         .filter(t -> t.player().equals(player))
         .forEach(
             t ->
                 found.merge(
-                    t.date() + " " + t.drill() + ", tally in " + t.origin(), (long) t.of(), Long::sum));
+                    t.date() + " " + t.drill() + ", tally in " + t.origin(),
+                    (long) t.of(),
+                    Long::sum));
     return found;
   }
 
@@ -115,8 +121,7 @@ final class Explanation {
         .passed()
         .forEach(p -> lines.add("  " + p.step() + " has been behind the player since " + p.on()));
     for (int i = 0; i < decision.evidence().bars().size(); i++) {
-      lines.addAll(
-          bar(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
+      lines.addAll(bar(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
     }
     decision.settles().ifPresent(p -> lines.add("  what would settle it: " + say(p)));
     decision.rules().forEach(id -> lines.add("  " + rule(id)));
@@ -139,7 +144,8 @@ final class Explanation {
                 100 * reading.share().value(),
                 100 * reading.share().low(),
                 100 * reading.share().high()));
-    lines.add("  mark " + threshold(bar.mark(), player) + ", floor " + threshold(bar.floor(), player));
+    lines.add(
+        "  mark " + threshold(bar.mark(), player) + ", floor " + threshold(bar.floor(), player));
     lines.add(
         String.format(
             Locale.ROOT,
@@ -212,8 +218,7 @@ final class Explanation {
             .put("settles", decision.settles().map(this::say).orElse(null));
     ArrayNode bars = node.putArray("measured");
     for (int i = 0; i < decision.evidence().bars().size(); i++) {
-      bars.add(
-          json(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
+      bars.add(json(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
     }
     ArrayNode rules = node.putArray("rules");
     decision.rules().forEach(rules::add);

@@ -101,7 +101,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private static void put(Output output, String path, byte[] pdf, PrintWriter err) {
     output.put(path, pdf);
-    if (System.console() != null) {
+    if (Terminal.watched()) {
       err.print("\r" + output.files() + " files ");
       err.flush();
     }
@@ -109,7 +109,7 @@ final class PlanCommand implements Callable<Integer> {
 
   /** Progress and summary are for people who watch; a pipe gets neither. */
   private static void say(PrintWriter err, String line) {
-    if (System.console() != null) {
+    if (Terminal.watched()) {
       err.println("\r" + line);
     }
   }

@@ -9,7 +9,9 @@ import org.belthigh.intake.Player;
 final class Players {
   private Players() {}
 
-  /** @throws NothingDone if one of {@code ids} is not in the roster */
+  /**
+   * @throws NothingDone if one of {@code ids} is not in the roster
+   */
   static void refuseUnknown(ClubRecord record, Collection<String> ids) {
     var known = record.players().stream().map(Player::id).toList();
     for (String id : ids) {

@@ -58,8 +58,7 @@ final class RestCommand implements Callable<Integer> {
               ? "ask first"
               : status.mayPitch()
                   ? "may pitch, " + status.pitchesLeft() + " at most"
-                  : "no pitching"
-                      + status.eligibleFrom().map(from -> " before " + from).orElse("");
+                  : "no pitching" + status.eligibleFrom().map(from -> " before " + from).orElse("");
       out.println(
           status.player()
               + " "
@@ -70,9 +69,7 @@ final class RestCommand implements Callable<Integer> {
               + (status.mayCatch() ? "may catch" : "no catching")
               + "; outings known to "
               + status.knownTo().map(LocalDate::toString).orElse("no day"));
-      status
-          .because()
-          .forEach(r -> out.println("  " + words.say(r.phrase(), LocalText.FALLBACK)));
+      status.because().forEach(r -> out.println("  " + words.say(r.phrase(), LocalText.FALLBACK)));
     }
     out.println(
         "Thrown or caught anywhere since? Then this does not count. The league's rules and a"

@@ -12,9 +12,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A set of files that is written beside its folder and moved in place when it is complete, each file
- * whole: a reader finds the old one or the new one, never half of one. What another program put into
- * the folder stays.
+ * A set of files that is written beside its folder and moved in place when it is complete, each
+ * file whole: a reader finds the old one or the new one, never half of one. What another program
+ * put into the folder stays.
  */
 public final class Output implements AutoCloseable {
   private final Path folder;

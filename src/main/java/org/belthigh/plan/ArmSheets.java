@@ -40,8 +40,7 @@ final class ArmSheets {
           day,
           arms.on(record, day).stream()
               .collect(
-                  Collectors.toMap(
-                      ArmStatus::player, s -> s, (a, b) -> a, LinkedHashMap::new)));
+                  Collectors.toMap(ArmStatus::player, s -> s, (a, b) -> a, LinkedHashMap::new)));
     }
   }
 
@@ -100,10 +99,7 @@ final class ArmSheets {
   /** The coach's sheet for a group. */
   ArmSheet sheet(Club.Group group, Season season, List<Label> labels) {
     List<ArmSheet.Row> rows =
-        labels.stream()
-            .filter(l -> throwsOrCatches(record.player(l.id())))
-            .map(this::row)
-            .toList();
+        labels.stream().filter(l -> throwsOrCatches(record.player(l.id()))).map(this::row).toList();
     return new ArmSheet(
         days(),
         days().stream().map(d -> event(season, d)).toList(),
@@ -189,9 +185,7 @@ final class ArmSheets {
             "to",
             band.ageTo()),
         band.dailyMax(),
-        band.rest().stream()
-            .map(r -> new ArmSheet.RestLine(r.from(), r.to(), r.days()))
-            .toList(),
+        band.rest().stream().map(r -> new ArmSheet.RestLine(r.from(), r.to(), r.days())).toList(),
         Phrase.of("arm.table.source", "organisation", book.organisation()));
   }
 }

@@ -24,8 +24,7 @@ final class Body {
   static double stature(Player player, Growth growth, LocalDate on) {
     return player
         .heightCm()
-        .orElseGet(
-            () -> growth.median(player.sex(), ChronoUnit.MONTHS.between(player.born(), on)));
+        .orElseGet(() -> growth.median(player.sex(), ChronoUnit.MONTHS.between(player.born(), on)));
   }
 
   /** Bottom of the low row, of the belt row, of the high row, and the top. */

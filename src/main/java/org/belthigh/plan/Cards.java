@@ -57,7 +57,8 @@ final class Cards {
         idle
             ? Phrase.of(holds.stream().anyMatch(Hold::stopsSwinging) ? "aim.heal" : "aim.rest")
             : Phrase.of("aim", "aim", lead.workOn().aim()),
-        idle ? LocalText.of("Watch a game and have fun", "Mira un juego y diviértete")
+        idle
+            ? LocalText.of("Watch a game and have fun", "Mira un juego y diviértete")
             : Focus.cue(lead),
         things,
         idle ? Optional.empty() : Optional.of(picture(player, lead)),
@@ -102,9 +103,7 @@ final class Cards {
     Map<String, List<Day>> byDrill = new LinkedHashMap<>();
     for (Day day : week) {
       for (Item item : day.items()) {
-        byDrill
-            .computeIfAbsent(day.place() + "|" + item.drill(), k -> new ArrayList<>())
-            .add(day);
+        byDrill.computeIfAbsent(day.place() + "|" + item.drill(), k -> new ArrayList<>()).add(day);
       }
     }
     return byDrill.entrySet().stream()
@@ -154,7 +153,9 @@ final class Cards {
         goodEnough(player, item, decisions));
   }
 
-  /** So many of so many, from the mark of the step; how the drill went, where nothing is counted. */
+  /**
+   * So many of so many, from the mark of the step; how the drill went, where nothing is counted.
+   */
   private Phrase goodEnough(Player player, Item item, List<SkillDecision> decisions) {
     Step step =
         decisions.stream()

@@ -18,8 +18,8 @@ import org.belthigh.model.Skill;
  * visits and swings, every swing has a grown-up beside it, and no line is longer than two.
  *
  * <p>Squads are made of players who need the same skill on a like step, so that a station is set up
- * once. At a station with a grown-up a squad does what most of it needs; at a station without one it
- * watches and calls. Ties are broken by id: the order of the roster does not matter.
+ * once. At a station with a grown-up a squad does what most of it needs; at a station without one
+ * it watches and calls. Ties are broken by id: the order of the roster does not matter.
  */
 final class Circuit {
   private final DrillChoice choice;
@@ -211,9 +211,7 @@ final class Circuit {
   }
 
   private static SkillDecision easiest(List<SkillDecision> decisions) {
-    return decisions.stream()
-        .min(Comparator.comparingInt(d -> d.workOn().rung()))
-        .orElseThrow();
+    return decisions.stream().min(Comparator.comparingInt(d -> d.workOn().rung())).orElseThrow();
   }
 
   private static Post post(

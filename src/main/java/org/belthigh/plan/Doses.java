@@ -40,8 +40,7 @@ final class Doses {
 
   /** Hours of organised sport that an age allows in any seven days. */
   double hoursPerWeek(int age) {
-    return age
-        * catalogue.parameter("hours-per-week-per-year-of-age").on(on).at(AgeBand.of(age));
+    return age * catalogue.parameter("hours-per-week-per-year-of-age").on(on).at(AgeBand.of(age));
   }
 
   int homeMinutes(int age) {

@@ -1,7 +1,6 @@
 package org.belthigh.plan;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;

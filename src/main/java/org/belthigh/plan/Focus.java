@@ -9,8 +9,9 @@ import org.belthigh.decide.SkillDecision;
 /**
  * Which two skills a week is about.
  *
- * <p>Two, not four: with some sixty logged tosses a skill in twelve weeks, work on everything proves
- * nothing. The order is by need; over three weeks the first two come twice and every skill once.
+ * <p>Two, not four: with some sixty logged tosses a skill in twelve weeks, work on everything
+ * proves nothing. The order is by need; over three weeks the first two come twice and every skill
+ * once.
  */
 final class Focus {
   private static final int[][] TURNS = {{0, 1}, {2, 0}, {3, 1}};

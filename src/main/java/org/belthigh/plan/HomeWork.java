@@ -92,8 +92,7 @@ final class HomeWork {
     Drill drill = session.drill();
     int age = player.ageOn(day);
     Grain grain = grain(session.decision());
-    List<Spot> spots =
-        TossScript.of(drill.mix(), session.item().reps(), player.id() + '|' + day);
+    List<Spot> spots = TossScript.of(drill.mix(), session.item().reps(), player.id() + '|' + day);
     DrillText text = told.of(drill, Place.HOME, age);
     boolean tossed = drill.feed() != Feed.NONE && drill.feed() != Feed.TEE;
     return new HomeSheet(
@@ -131,8 +130,7 @@ final class HomeWork {
   private static List<HomeSheet.ScriptToss> script(List<Spot> spots, Grain grain) {
     List<HomeSheet.ScriptToss> script = new java.util.ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {
-      script.add(
-          new HomeSheet.ScriptToss(i + 1, Phrase.of("target." + grain.seen(spots.get(i)))));
+      script.add(new HomeSheet.ScriptToss(i + 1, Phrase.of("target." + grain.seen(spots.get(i)))));
     }
     return script;
   }

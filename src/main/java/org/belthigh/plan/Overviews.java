@@ -35,8 +35,9 @@ final class Overviews {
     List<Phrase> why = new ArrayList<>();
     for (DecisionLine line : player.decisions()) {
       if (line.outcome() != Outcome.MOVE_UP) {
-        Phrase because = Phrase.of("why", "skill", Say.word("skill", line.skill()))
-            .with("because", line.because());
+        Phrase because =
+            Phrase.of("why", "skill", Say.word("skill", line.skill()))
+                .with("because", line.because());
         why.add(
             line.settles()
                 .map(more -> Phrase.of("why.more", "why", because, "more", more))
@@ -58,9 +59,7 @@ final class Overviews {
       return Optional.of(Phrase.of("look.hold"));
     }
     Optional<LocalDate> last =
-        player.decisions().stream()
-            .flatMap(d -> d.lastSeen().stream())
-            .max(LocalDate::compareTo);
+        player.decisions().stream().flatMap(d -> d.lastSeen().stream()).max(LocalDate::compareTo);
     if (last.isEmpty()) {
       return Optional.of(Phrase.of("look.nothing"));
     }

@@ -64,9 +64,7 @@ public final class Planner {
         players.addAll(
             own.stream()
                 .filter(
-                    p ->
-                        request.players().isEmpty()
-                            || request.players().contains(p.who().id()))
+                    p -> request.players().isEmpty() || request.players().contains(p.who().id()))
                 .toList());
         groups.add(sheets.group(group, weeks.season, weeks.practices, own));
       }
@@ -122,8 +120,7 @@ public final class Planner {
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
       this.circuit = new Circuit(choice, doses);
-      this.home =
-          new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth());
+      this.home = new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth());
     }
 
     void plan() {
@@ -173,8 +170,7 @@ public final class Planner {
 
     private boolean swingsBarred(Player player, LocalDate day) {
       return holds.stream()
-          .anyMatch(
-              h -> h.player().equals(player.id()) && h.stopsSwinging() && h.holds(day));
+          .anyMatch(h -> h.player().equals(player.id()) && h.stopsSwinging() && h.holds(day));
     }
 
     private int week(LocalDate day) {
@@ -211,8 +207,7 @@ public final class Planner {
       Circuit.Layout layout =
           circuit.lay(
               entrants, place, adults, venueStations(event.get()), event.get().hittingMinutes());
-      practices.put(
-          day, new Practice(event.get(), place, adults, layout, practices.size()));
+      practices.put(day, new Practice(event.get(), place, adults, layout, practices.size()));
       for (Circuit.Entrant entrant : entrants) {
         List<Item> items = items(entrant, layout, place);
         if (!items.isEmpty()) {
@@ -275,16 +270,16 @@ public final class Planner {
     }
 
     private Place place(Event event) {
-      return venue(event).map(v -> v.cage() ? Place.CAGE : Place.FIELD)
-          .orElse(event.place().toLowerCase(java.util.Locale.ROOT).contains("cage")
-              ? Place.CAGE
-              : Place.FIELD);
+      return venue(event)
+          .map(v -> v.cage() ? Place.CAGE : Place.FIELD)
+          .orElse(
+              event.place().toLowerCase(java.util.Locale.ROOT).contains("cage")
+                  ? Place.CAGE
+                  : Place.FIELD);
     }
 
     private Optional<Club.Venue> venue(Event event) {
-      return record.club().places().stream()
-          .filter(v -> v.id().equals(event.place()))
-          .findFirst();
+      return record.club().places().stream().filter(v -> v.id().equals(event.place())).findFirst();
     }
 
     private int venueStations(Event event) {
@@ -338,8 +333,7 @@ public final class Planner {
       if (turn % 2 == 1) {
         java.util.Collections.reverse(focus);
       }
-      int swingsLeft =
-          swingsBarred(player, day) ? 0 : books.get(player.id()).swingsLeft(day);
+      int swingsLeft = swingsBarred(player, day) ? 0 : books.get(player.id()).swingsLeft(day);
       Optional<HomeWork.Session> session =
           home.session(player, day, focus, used.get(player.id()), swingsLeft);
       session.ifPresent(

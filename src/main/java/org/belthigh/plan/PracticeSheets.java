@@ -27,7 +27,6 @@ final class PracticeSheets {
   private static final int LOG_TOSSES = 12;
 
   private final ClubRecord record;
-  private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
   private final Map<String, Label> labels;
   private final Told told;
@@ -36,19 +35,16 @@ final class PracticeSheets {
       ClubRecord record,
       Curriculum curriculum,
       Club.Group group,
-      Map<String, List<SkillDecision>> decisions,
       List<Hold> holds,
       List<Label> labels) {
     this.record = record;
-    this.decisions = decisions;
     this.holds = holds;
     this.labels =
         labels.stream()
             .collect(Collectors.toMap(Label::id, l -> l, (a, b) -> a, LinkedHashMap::new));
     this.told =
         new Told(
-            curriculum,
-            new DrillChoice(curriculum, record.club().equipment(), group.softball()));
+            curriculum, new DrillChoice(curriculum, record.club().equipment(), group.softball()));
   }
 
   /** The sheet of one practice. */
@@ -105,8 +101,7 @@ final class PracticeSheets {
     Map<String, Drill> drills = new LinkedHashMap<>();
     layout.posts().stream()
         .sorted(
-            Comparator.comparingInt(Circuit.Post::station)
-                .thenComparingInt(Circuit.Post::rotation))
+            Comparator.comparingInt(Circuit.Post::station).thenComparingInt(Circuit.Post::rotation))
         .flatMap(p -> p.drill().stream())
         .forEach(d -> drills.putIfAbsent(d.id(), d));
     return drills;
@@ -132,8 +127,7 @@ final class PracticeSheets {
     return stations;
   }
 
-  private List<PracticeSheet.Rotation> rotations(
-      Circuit.Layout layout, List<Label> noSwinging) {
+  private List<PracticeSheet.Rotation> rotations(Circuit.Layout layout, List<Label> noSwinging) {
     Map<Integer, List<Circuit.Post>> byRotation = new TreeMap<>();
     layout
         .posts()
@@ -191,9 +185,7 @@ final class PracticeSheets {
         .map(
             l ->
                 new PracticeSheet.PlayerCue(
-                    l,
-                    Focus.cue(focus.get(l.id()).get(0)),
-                    record.player(l.id()).needs()))
+                    l, Focus.cue(focus.get(l.id()).get(0)), record.player(l.id()).needs()))
         .toList();
   }
 
@@ -232,8 +224,7 @@ final class PracticeSheets {
   }
 
   private List<Phrase> equipment(List<Drill> drills, Place place, int age) {
-    return Sheets.distinct(
-            drills.stream().flatMap(d -> told.of(d, place, age).gear().stream()))
+    return Sheets.distinct(drills.stream().flatMap(d -> told.of(d, place, age).gear().stream()))
         .stream()
         .map(g -> Phrase.of("gear", "name", g))
         .toList();

@@ -17,11 +17,11 @@ import org.belthigh.model.Origin;
  * One group's calendar.
  *
  * <p>A group whose calendar is empty gets two practices a week, on Tuesday and Thursday, so that a
- * club folder of two files yields a plan that a coach can run; sheets say that the days are assumed.
+ * club folder of two files yields a plan that a coach can run; sheets say that the days are
+ * assumed.
  */
 final class Season {
-  private static final Set<DayOfWeek> ASSUMED =
-      EnumSet.of(DayOfWeek.TUESDAY, DayOfWeek.THURSDAY);
+  private static final Set<DayOfWeek> ASSUMED = EnumSet.of(DayOfWeek.TUESDAY, DayOfWeek.THURSDAY);
   private static final int ASSUMED_MINUTES = 90;
 
   private final List<Event> events;
@@ -34,8 +34,7 @@ final class Season {
 
   /** The calendar of {@code group}; {@code first} to {@code last} bound what may be assumed. */
   static Season of(ClubRecord record, Club.Group group, LocalDate first, LocalDate last) {
-    List<Event> own =
-        record.events().stream().filter(e -> e.concerns(group.id())).toList();
+    List<Event> own = record.events().stream().filter(e -> e.concerns(group.id())).toList();
     boolean none =
         own.stream().noneMatch(e -> e.kind() != Event.Kind.BREAK && e.kind() != Event.Kind.OFF);
     if (!none) {

@@ -97,9 +97,8 @@ final class Sheets {
       List<PlayerPlan> players) {
     List<Label> labels = players.stream().map(PlayerPlan::who).toList();
     PracticeSheets sheets =
-        new PracticeSheets(record, curriculum(), group, decisions, holds, labels);
-    List<PracticeSheet> printed =
-        firstWeek(practices).stream().map(sheets::sheet).toList();
+        new PracticeSheets(record, curriculum(), group, holds, labels);
+    List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
     return new GroupPlan(
         group.id(),
         group.name(),

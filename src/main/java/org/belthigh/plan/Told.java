@@ -64,8 +64,7 @@ final class Told {
 
   /** Of ten, since nobody counts in hundredths on a field. */
   private static Object[] parts(Drill.Mix mix) {
-    int[] tens =
-        TossScript.counts(new int[] {mix.low(), mix.belt(), mix.high(), mix.ball()}, 10);
+    int[] tens = TossScript.counts(new int[] {mix.low(), mix.belt(), mix.high(), mix.ball()}, 10);
     return new Object[] {"low", tens[0], "belt", tens[1], "high", tens[2], "ball", tens[3]};
   }
 
