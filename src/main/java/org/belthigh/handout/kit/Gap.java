@@ -1,0 +1,17 @@
+package org.belthigh.handout.kit;
+
+import java.util.List;
+
+/** Empty space, or the start of a new page. */
+record Gap(double height, boolean newPage) implements Block {
+  @Override
+  public List<Piece> pieces(Tag parent, double width, Setting setting) {
+    Piece gap = Piece.of("space", height, (canvas, x, top) -> {});
+    return List.of(newPage ? gap.breaking() : gap);
+  }
+
+  @Override
+  public Extent extent(Setting setting) {
+    return Extent.NONE;
+  }
+}
