@@ -2,11 +2,11 @@ package org.belthigh.handout.kit;
 
 import java.util.List;
 
-/** Empty space, or the start of a new page. */
+/** Empty space, gone at the top of a page; or the start of a new page. */
 record Gap(double height, boolean newPage) implements Block {
   @Override
   public List<Piece> pieces(Tag parent, double width, Setting setting) {
-    Piece gap = Piece.of("space", height, (canvas, x, top) -> {});
+    Piece gap = Piece.of("space", 0, (canvas, x, top) -> {}).spaced(height, 0);
     return List.of(newPage ? gap.breaking() : gap);
   }
 

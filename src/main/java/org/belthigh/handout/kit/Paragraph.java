@@ -42,12 +42,16 @@ record Paragraph(
       pieces.add(
           piece(tag, lines.get(i), width)
               .spaced(i == 0 ? before : 0, last ? after : 0)
-              .gluedIf(last ? lead : lead || i == 0 || i == lines.size() - 2));
+              .glued(holdsOn(i, lines.size()) ? Piece.Glue.TIGHT : Piece.Glue.LOOSE));
     }
     return pieces;
   }
 
-  /** A line never stands alone at the foot or the head of a page: the first two and last two glue. */
+  /** A line never stands alone at the foot or the head of a page: the first and last two glue. */
+  private boolean holdsOn(int line, int lines) {
+    return lead || (line < lines - 1 && (line == 0 || line == lines - 2));
+  }
+
   private Piece piece(Tag tag, Line line, double width) {
     double offset = align.offset(line.width(), width);
     return Piece.of(

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param before least space above, in points; of two neighbours the larger space counts
  * @param after least space below, in points
  * @param height without the spaces, in points
- * @param glued stays on one page with the next piece, if a page can hold all that is so glued
+ * @param glue how strongly it holds on to the next piece
  * @param breaksBefore starts a page
  * @param repeat drawn again, as decoration, where a page starts with this piece
  * @param drawing puts it on a page
@@ -19,10 +19,24 @@ record Piece(
     double before,
     double after,
     double height,
-    boolean glued,
+    Glue glue,
     boolean breaksBefore,
     Optional<Piece> repeat,
     Drawing drawing) {
+
+  /** How strongly a piece holds on to the next. */
+  enum Glue {
+    /** A page may end here. */
+    LOOSE,
+    /** One group: stays on one page if a page can hold the whole group. */
+    GROUP,
+    /** A heading and its text, a line too few alone: even where the group breaks. */
+    TIGHT;
+
+    Glue orStronger(Glue other) {
+      return compareTo(other) >= 0 ? this : other;
+    }
+  }
 
   /** Draws a piece with its top left corner at a point. */
   interface Drawing {
@@ -30,31 +44,31 @@ record Piece(
   }
 
   static Piece of(String what, double height, Drawing drawing) {
-    return new Piece(what, 0, 0, height, false, false, Optional.empty(), drawing);
+    return new Piece(what, 0, 0, height, Glue.LOOSE, false, Optional.empty(), drawing);
   }
 
   Piece spaced(double spaceBefore, double spaceAfter) {
     return new Piece(
-        what, spaceBefore, spaceAfter, height, glued, breaksBefore, repeat, drawing);
+        what, spaceBefore, spaceAfter, height, glue, breaksBefore, repeat, drawing);
   }
 
-  Piece gluedIf(boolean condition) {
+  Piece glued(Glue atLeast) {
     return new Piece(
-        what, before, after, height, glued || condition, breaksBefore, repeat, drawing);
+        what, before, after, height, glue.orStronger(atLeast), breaksBefore, repeat, drawing);
   }
 
   Piece repeating(Piece head) {
     return new Piece(
-        what, before, after, height, glued, breaksBefore, Optional.of(head), drawing);
+        what, before, after, height, glue, breaksBefore, Optional.of(head), drawing);
   }
 
   Piece breaking() {
-    return new Piece(what, before, after, height, glued, true, repeat, drawing);
+    return new Piece(what, before, after, height, glue, true, repeat, drawing);
   }
 
   /** The same piece with another height and drawing, such as a frame around it. */
   Piece redrawn(double newHeight, Drawing newDrawing) {
     return new Piece(
-        what, before, after, newHeight, glued, breaksBefore, repeat, newDrawing);
+        what, before, after, newHeight, glue, breaksBefore, repeat, newDrawing);
   }
 }

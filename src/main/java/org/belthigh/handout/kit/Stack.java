@@ -52,11 +52,11 @@ final class Stack {
     return slices;
   }
 
-  /** All pieces but the last glued to the next one. */
-  static List<Piece> glued(List<Piece> pieces) {
+  /** All pieces but the last hold on to the next one. */
+  static List<Piece> glued(List<Piece> pieces, Piece.Glue glue) {
     List<Piece> glued = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
-      glued.add(pieces.get(i).gluedIf(i + 1 < pieces.size()));
+      glued.add(i + 1 < pieces.size() ? pieces.get(i).glued(glue) : pieces.get(i));
     }
     return glued;
   }

@@ -36,7 +36,7 @@ record Writing(Text label, int lines) implements Block {
     }
     int last = pieces.size() - 1;
     pieces.set(last, pieces.get(last).spaced(0, Style.SPACE));
-    return Stack.glued(pieces);
+    return Stack.glued(pieces, Piece.Glue.TIGHT);
   }
 
   private Piece label(Tag tag, Line words, boolean carriesLine, double width, Style.Size size) {

@@ -1,0 +1,20 @@
+package org.belthigh.handout.kit;
+
+/** The level of the heading last set in a section; levels may not be skipped on the way down. */
+final class Outline {
+  private int level;
+
+  void enter(int next, String heading) {
+    if (next > level + 1) {
+      throw new IllegalArgumentException(
+          "heading \"%s\": level %d follows level %d; levels must not be skipped."
+              .formatted(heading, next, level));
+    }
+    level = next;
+  }
+
+  /** One below the heading last set: the level of a box's title. */
+  int below() {
+    return Math.min(level + 1, 6);
+  }
+}
