@@ -24,8 +24,7 @@ interface Block {
     static final Extent NONE = new Extent(0, 0);
 
     Extent over(Extent other) {
-      return new Extent(
-          Math.max(least, other.least), Math.max(preferred, other.preferred));
+      return new Extent(Math.max(least, other.least), Math.max(preferred, other.preferred));
     }
 
     Extent plus(double width) {

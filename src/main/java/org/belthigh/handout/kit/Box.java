@@ -12,8 +12,7 @@ record Box(Flow content, boolean hatched) implements Block {
   @Override
   public List<Piece> pieces(Tag parent, double width, Setting setting) {
     List<Piece> inner =
-        content.pieces(
-            parent.child("Sect"), width - left() - PADDING, setting.within(2 * PADDING));
+        content.pieces(parent.child("Sect"), width - left() - PADDING, setting.within(2 * PADDING));
     List<Piece> framed = new ArrayList<>();
     for (int i = 0; i < inner.size(); i++) {
       double above = i == 0 ? PADDING : Stack.gap(inner.get(i - 1), inner.get(i));

@@ -26,6 +26,7 @@ final class Canvas implements AutoCloseable {
   private final int number;
   private final List<Tag> claimed = new ArrayList<>();
   private Tag open;
+  private boolean unread;
 
   /**
    * @param number page within its section, from 1
@@ -41,6 +42,10 @@ final class Canvas implements AutoCloseable {
 
   /** Draws content of a tag. */
   void draw(Tag tag, Consumer<Ink> drawing) {
+    if (unread) {
+      furniture("Header", drawing);
+      return;
+    }
     if (open != tag) {
       endOpen();
       tag.claim(page.getCOSObject(), claimed.size());
@@ -69,6 +74,13 @@ final class Canvas implements AutoCloseable {
     properties.setName(COSName.TYPE, "Pagination");
     properties.setName(COSName.SUBTYPE, subtype);
     artifact(PDPropertyList.create(properties), drawing);
+  }
+
+  /** Draws what was read before, such as a table's head on its second page, as page furniture. */
+  void unread(Runnable drawing) {
+    unread = true;
+    drawing.run();
+    unread = false;
   }
 
   private void artifact(PDPropertyList properties, Consumer<Ink> drawing) {

@@ -30,7 +30,7 @@ public record Col(Kind kind, double measure, Align align) {
     return new Col(Kind.SHARE, share, Align.LEFT);
   }
 
-  /** A width in millimetres, padding not counted. */
+  /** A width in millimetres without padding, or its longest word if that is wider. */
   public static Col mm(double millimetres) {
     return new Col(Kind.FIXED, Length.mm(millimetres), Align.LEFT);
   }

@@ -8,9 +8,10 @@ import java.util.stream.IntStream;
 /**
  * Shares a table's width among its columns.
  *
- * <p>Fixed columns get what they ask for. Columns by content get their preferred width, or, where
- * there is less room, something between their longest word and that. Columns by share get the
- * rest, but never less than their longest word as long as there is room for it.
+ * <p>Fixed columns get what they ask for, or their longest word if that is wider. Columns by
+ * content get their preferred width, or, where there is less room, something between their longest
+ * word and that. Columns by share get the rest, but never less than their longest word as long as
+ * there is room for it.
  */
 final class ColumnWidths {
   private final List<Col> columns;
@@ -37,7 +38,7 @@ final class ColumnWidths {
     int[] content = of(Col.Kind.CONTENT);
     int[] shared = of(Col.Kind.SHARE);
     for (int i : fixed) {
-      widths[i] = columns.get(i).measure();
+      widths[i] = Math.max(columns.get(i).measure(), extents.get(i).least());
     }
     double free = room - Arrays.stream(widths).sum();
     if (free < 0) {
@@ -108,8 +109,6 @@ final class ColumnWidths {
   }
 
   private int[] of(Col.Kind kind) {
-    return IntStream.range(0, columns.size())
-        .filter(i -> columns.get(i).kind() == kind)
-        .toArray();
+    return IntStream.range(0, columns.size()).filter(i -> columns.get(i).kind() == kind).toArray();
   }
 }

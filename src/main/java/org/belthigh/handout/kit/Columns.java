@@ -7,8 +7,8 @@ import java.util.function.Consumer;
 /**
  * Columns of blocks side by side, read one after the other.
  *
- * <p>They stay on one page; where one is higher than a page all are cut at the foot of the page
- * (a table's head is not repeated there).
+ * <p>They stay on one page; where one is higher than a page all are cut at the foot of the page (a
+ * table's head is not repeated there).
  */
 public final class Columns {
   /** White space between two columns, in points. */
@@ -62,9 +62,7 @@ public final class Columns {
     @Override
     public List<Piece> pieces(Tag parent, double width, Setting setting) {
       double free =
-          width
-              - GUTTER * (columns.size() - 1)
-              - columns.stream().mapToDouble(Column::width).sum();
+          width - GUTTER * (columns.size() - 1) - columns.stream().mapToDouble(Column::width).sum();
       double shares = columns.stream().mapToDouble(Column::share).sum();
       List<Lane> lanes = new ArrayList<>();
       double x = 0;

@@ -3,6 +3,7 @@ package org.belthigh.handout.kit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -13,12 +14,13 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 /**
  * The two faces of the prints: Liberation Sans, regular and bold (SIL Open Font License 1.1).
  *
- * <p>Each file is parsed once and shared by all documents. Glyph substitution is off: it costs
- * most of the time of a page and gives only ligatures.
+ * <p>Each file is parsed once and shared by all documents. Glyph substitution is off: it costs most
+ * of the time of a page and gives only ligatures.
  */
-enum Face {
-  REGULAR("LiberationSans-Regular.ttf"),
-  BOLD("LiberationSans-Bold.ttf");
+final class Face {
+  static final Face REGULAR = new Face("LiberationSans-Regular.ttf");
+  static final Face BOLD = new Face("LiberationSans-Bold.ttf");
+  static final List<Face> ALL = List.of(REGULAR, BOLD);
 
   /** Stands in for a character that the font lacks. */
   static final int STAND_IN = '?';
@@ -28,7 +30,7 @@ enum Face {
   private final int unitsPerEm;
   private final Map<Integer, Integer> advances = new ConcurrentHashMap<>();
 
-  Face(String file) {
+  private Face(String file) {
     try (InputStream in = Face.class.getResourceAsStream("/liberation/" + file)) {
       if (in == null) {
         throw new IllegalStateException("font file liberation/" + file + " is not in the jar.");

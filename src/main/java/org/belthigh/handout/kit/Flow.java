@@ -66,8 +66,7 @@ public final class Flow implements Block {
 
   /** A sentence that must be seen first, in the size of a part's heading. */
   public Flow lead(Text text) {
-    return add(
-        new Paragraph("P", text, style.heading(2), Align.LEFT, 0, Style.NARROW, false));
+    return add(new Paragraph("P", text, style.heading(2), Align.LEFT, 0, Style.NARROW, false));
   }
 
   /** Small print: sources and editions, never anything to act on. */
@@ -223,9 +222,7 @@ public final class Flow implements Block {
 
   @Override
   public Extent extent(Setting setting) {
-    return blocks.stream()
-        .map(block -> block.extent(setting))
-        .reduce(Extent.NONE, Extent::over);
+    return blocks.stream().map(block -> block.extent(setting)).reduce(Extent.NONE, Extent::over);
   }
 
   private static List<Text> texts(String... items) {

@@ -43,16 +43,17 @@ record Grid(
     Tag table = parent.child("Table");
     List<Piece> pieces = new ArrayList<>();
     Setting below = setting;
-    Piece heading = null;
+    Piece again = null;
     if (!head.isEmpty()) {
-      heading = head(table.child("THead"), edges, setting);
+      Piece heading = head(table.child("THead"), edges, setting);
+      again = repeated(edges, setting);
       below = setting.within(heading.height());
       pieces.add(heading.spaced(Style.NARROW, 0).glued(Piece.Glue.TIGHT));
     }
     Tag body = rows.isEmpty() ? null : table.child("TBody");
     for (Row row : rows) {
       for (Piece piece : row(body, row, edges, below)) {
-        pieces.add(heading == null ? piece : piece.repeating(repeated(edges, setting)));
+        pieces.add(again == null ? piece : piece.repeating(again));
       }
     }
     int last = pieces.size() - 1;
@@ -111,8 +112,7 @@ record Grid(
     return new Lane(left, slot.block().pieces(cell, right - left, setting));
   }
 
-  private Piece framed(
-      Piece content, double[] edges, boolean marked, double weight, double least) {
+  private Piece framed(Piece content, double[] edges, boolean marked, double weight, double least) {
     double height = Math.max(content.height() + 2 * PAD_Y, least);
     return content.redrawn(
         height,
@@ -123,13 +123,7 @@ record Grid(
   }
 
   private void rules(
-      Ink ink,
-      double[] edges,
-      boolean marked,
-      double weight,
-      double x,
-      double top,
-      double height) {
+      Ink ink, double[] edges, boolean marked, double weight, double x, double top, double height) {
     double right = x + edges[edges.length - 1];
     if (marked) {
       ink.hatch(x, top, MARKED_EDGE, height, HATCH_PITCH);
@@ -180,8 +174,9 @@ record Grid(
     List<Extent> extents = extents(setting);
     for (int i = 0; i < extents.size(); i++) {
       boolean fixed = columns.get(i).kind() == Col.Kind.FIXED;
-      least += fixed ? columns.get(i).measure() : extents.get(i).least();
-      preferred += fixed ? columns.get(i).measure() : extents.get(i).preferred();
+      double floor = fixed ? Math.max(columns.get(i).measure(), extents.get(i).least()) : 0;
+      least += fixed ? floor : extents.get(i).least();
+      preferred += fixed ? floor : extents.get(i).preferred();
     }
     return new Extent(least, preferred);
   }

@@ -62,13 +62,11 @@ record Items(List<Text> items, Mark mark) implements Block {
     return pieces;
   }
 
-  private void drawMark(
-      Canvas canvas, Tag tag, int index, double x, double top, Style style) {
+  private void drawMark(Canvas canvas, Tag tag, int index, double x, double top, Style style) {
     if (mark == Mark.CHECK_BOX) {
       double boxTop = top + (firstHeight(style) - Style.CHECK_BOX) / 2;
       canvas.draw(
-          tag,
-          ink -> ink.frame(x + 0.5, boxTop, Style.CHECK_BOX, Style.CHECK_BOX, Style.MEDIUM));
+          tag, ink -> ink.frame(x + 0.5, boxTop, Style.CHECK_BOX, Style.CHECK_BOX, Style.MEDIUM));
     } else {
       Line line = Typesetter.set(label(index), style.body().type(), Double.MAX_VALUE).get(0);
       canvas.text(tag, line, x, top + style.body().baseline(), style.body().type());
@@ -93,8 +91,7 @@ record Items(List<Text> items, Mark mark) implements Block {
   private double indent(Style style) {
     return switch (mark) {
       case BULLET -> 11;
-      case NUMBER ->
-          Typesetter.preferredWidth(label(items.size() - 1), style.body().type()) + 5;
+      case NUMBER -> Typesetter.preferredWidth(label(items.size() - 1), style.body().type()) + 5;
       case CHECK_BOX -> Style.CHECK_BOX + 7;
     };
   }

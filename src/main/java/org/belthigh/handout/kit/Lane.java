@@ -36,8 +36,7 @@ record Lane(double x, List<Piece> pieces) {
   }
 
   private static Piece piece(String what, List<Lane> lanes) {
-    double height =
-        lanes.stream().mapToDouble(lane -> Stack.height(lane.pieces())).max().orElse(0);
+    double height = lanes.stream().mapToDouble(lane -> Stack.height(lane.pieces())).max().orElse(0);
     return Piece.of(
         what,
         height,

@@ -57,8 +57,7 @@ record Paragraph(
     return Piece.of(
         type.isEmpty() ? "text" : type,
         size.line(),
-        (canvas, x, top) ->
-            canvas.text(tag, line, x + offset, top + size.baseline(), size.type()));
+        (canvas, x, top) -> canvas.text(tag, line, x + offset, top + size.baseline(), size.type()));
   }
 
   @Override

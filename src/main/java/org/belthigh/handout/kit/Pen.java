@@ -191,11 +191,9 @@ public final class Pen {
     Line line = lines.get(0);
     double from = x + align.offset(line.width(), 0);
     double capHeight = 0.72 * size.type();
-    Rectangle2D place =
-        new Rectangle2D.Double(from, y - capHeight / 2, line.width(), capHeight);
+    Rectangle2D place = new Rectangle2D.Double(from, y - capHeight / 2, line.width(), capHeight);
     claim(place, line);
-    ink.blank(
-        x(from) - 1, y(y) - capHeight / 2 - 1, line.width() + 2, capHeight + 2);
+    ink.blank(x(from) - 1, y(y) - capHeight / 2 - 1, line.width() + 2, capHeight + 2);
     ink.text(line, x(from), y(y) + capHeight / 2, size.type());
   }
 
@@ -240,8 +238,7 @@ public final class Pen {
   private void inside(double x, double y) {
     if (x < -TOLERANCE || x > width + TOLERANCE || y < -TOLERANCE || y > height + TOLERANCE) {
       throw new IllegalArgumentException(
-          "picture %.1f × %.1f: the point %.1f, %.1f lies outside."
-              .formatted(width, height, x, y));
+          "picture %.1f × %.1f: the point %.1f, %.1f lies outside.".formatted(width, height, x, y));
     }
   }
 }

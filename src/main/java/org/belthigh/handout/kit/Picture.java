@@ -22,7 +22,10 @@ record Picture(double width, double height, Align align, String alternate, Consu
     Tag figure = parent.child("Figure").alternate(alternate);
     double offset = align.offset(width, room);
     return List.of(
-        Piece.of("picture", height, (canvas, x, top) -> draw(canvas, figure, x + offset, top, setting))
+        Piece.of(
+                "picture",
+                height,
+                (canvas, x, top) -> draw(canvas, figure, x + offset, top, setting))
             .spaced(Style.NARROW, Style.SPACE));
   }
 
@@ -31,7 +34,8 @@ record Picture(double width, double height, Align align, String alternate, Consu
     figure.boundingBox(x, bottom, x + width, bottom + height);
     canvas.draw(
         figure,
-        ink -> drawing.accept(new Pen(ink, x, top, width, height, setting.style(), canvas.number())));
+        ink ->
+            drawing.accept(new Pen(ink, x, top, width, height, setting.style(), canvas.number())));
   }
 
   @Override

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param after least space below, in points
  * @param height without the spaces, in points
  * @param glue how strongly it holds on to the next piece
- * @param breaksBefore starts a page
+ * @param breaksBefore not drawn, but what follows starts a page
  * @param repeat drawn again, as decoration, where a page starts with this piece
  * @param drawing puts it on a page
  */
@@ -48,8 +48,7 @@ record Piece(
   }
 
   Piece spaced(double spaceBefore, double spaceAfter) {
-    return new Piece(
-        what, spaceBefore, spaceAfter, height, glue, breaksBefore, repeat, drawing);
+    return new Piece(what, spaceBefore, spaceAfter, height, glue, breaksBefore, repeat, drawing);
   }
 
   Piece glued(Glue atLeast) {
@@ -58,8 +57,7 @@ record Piece(
   }
 
   Piece repeating(Piece head) {
-    return new Piece(
-        what, before, after, height, glue, breaksBefore, Optional.of(head), drawing);
+    return new Piece(what, before, after, height, glue, breaksBefore, Optional.of(head), drawing);
   }
 
   Piece breaking() {
@@ -68,7 +66,6 @@ record Piece(
 
   /** The same piece with another height and drawing, such as a frame around it. */
   Piece redrawn(double newHeight, Drawing newDrawing) {
-    return new Piece(
-        what, before, after, newHeight, glue, breaksBefore, repeat, newDrawing);
+    return new Piece(what, before, after, newHeight, glue, breaksBefore, repeat, newDrawing);
   }
 }

@@ -31,9 +31,7 @@ final class Stack {
     }
   }
 
-  /**
-   * Cuts a stack into stacks no higher than {@code room}; a single higher piece stays alone.
-   */
+  /** Cuts a stack into stacks no higher than {@code room}; a single higher piece stays alone. */
   static List<List<Piece>> slices(List<Piece> pieces, double room) {
     List<List<Piece>> slices = new ArrayList<>();
     List<Piece> slice = new ArrayList<>();

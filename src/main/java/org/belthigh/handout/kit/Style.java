@@ -1,5 +1,7 @@
 package org.belthigh.handout.kit;
 
+import com.google.errorprone.annotations.Immutable;
+
 /**
  * The type sizes of a print, and the one spacing scale that all prints share.
  *
@@ -16,6 +18,7 @@ public enum Style {
    * @param type size of the type, at least 8
    * @param line line height, at least the type size
    */
+  @Immutable
   public record Size(double type, double line) {
     public Size {
       if (type < 8 || line < type) {

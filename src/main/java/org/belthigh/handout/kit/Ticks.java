@@ -91,7 +91,9 @@ record Ticks(List<Tick> ticks, Align align) implements Block {
     double box = Style.CHECK_BOX + 1;
     return tick.label().isEmpty()
         ? box
-        : box + BOX_TO_LABEL + Typesetter.preferredWidth(Text.of(tick.label()), style.body().type());
+        : box
+            + BOX_TO_LABEL
+            + Typesetter.preferredWidth(Text.of(tick.label()), style.body().type());
   }
 
   private static double width(List<Tick> row, Style style) {
@@ -108,8 +110,7 @@ record Ticks(List<Tick> ticks, Align align) implements Block {
 
   @Override
   public Extent extent(Setting setting) {
-    double least =
-        ticks.stream().mapToDouble(tick -> width(tick, setting.style())).max().orElse(0);
+    double least = ticks.stream().mapToDouble(tick -> width(tick, setting.style())).max().orElse(0);
     return new Extent(least, width(ticks, setting.style()));
   }
 }
