@@ -80,7 +80,7 @@ final class Galley {
         throw new Overflow(
             piece.what(),
             pages.size(),
-            "%.0f points high".formatted(piece.height()),
+            Math.round(piece.height()) + " points high",
             "is higher than a page");
       }
       newPage();

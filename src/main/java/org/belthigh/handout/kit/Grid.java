@@ -3,6 +3,7 @@ package org.belthigh.handout.kit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A table, ready to be laid out. */
 record Grid(
@@ -13,7 +14,7 @@ record Grid(
     boolean boxed,
     double leastRow)
     implements Block {
-  private static final double PAD_X = 4;
+  private static final double PAD_X = 5;
   private static final double PAD_Y = 3;
   private static final double MARKED_EDGE = 7;
   private static final double HATCH_PITCH = 3.5;
@@ -76,7 +77,7 @@ record Grid(
     List<Piece> pieces = Lane.sideBySide("table head", lanes, setting.room());
     Piece content =
         pieces.isEmpty() ? Piece.of("table head", 0, (canvas, x, top) -> {}) : pieces.get(0);
-    return framed(content, edges, false, Style.MEDIUM, 0);
+    return framed(content, new Row(head, false), edges, Style.MEDIUM, 0);
   }
 
   /** The head again at the top of a later page: looks the same, and is decoration for readers. */
@@ -101,55 +102,72 @@ record Grid(
       content = List.of(Piece.of("table row", 0, (canvas, x, top) -> {}));
     }
     double least = Math.max(leastRow, setting.style().body().line() + 2 * PAD_Y);
-    return content.stream()
-        .map(piece -> framed(piece, edges, row.marked(), Style.THIN, least))
-        .toList();
+    return content.stream().map(piece -> framed(piece, row, edges, Style.THIN, least)).toList();
   }
 
   private Lane lane(Slot slot, Tag cell, double[] edges, Setting setting) {
-    double left = edges[slot.column()] + PAD_X + (slot.column() == 0 ? edge() : 0);
-    double right = edges[slot.column() + slot.span()] - PAD_X;
+    double left = edges[slot.column()] + leftPadding(slot.column());
+    int last = slot.column() + slot.span() - 1;
+    double right = edges[last + 1] - rightPadding(last);
     return new Lane(left, slot.block().pieces(cell, right - left, setting));
   }
 
-  private Piece framed(Piece content, double[] edges, boolean marked, double weight, double least) {
+  /** Content in the middle of its row's height, with the row's rules around it. */
+  private Piece framed(Piece content, Row row, double[] edges, double weight, double least) {
     double height = Math.max(content.height() + 2 * PAD_Y, least);
+    double drop = (height - content.height()) / 2;
     return content.redrawn(
         height,
         (canvas, x, top) -> {
-          canvas.decorate(ink -> rules(ink, edges, marked, weight, x, top, height));
-          content.drawing().draw(canvas, x, top + PAD_Y);
+          canvas.decorate(ink -> rules(ink, row, edges, weight, x, top, height));
+          content.drawing().draw(canvas, x, top + drop);
         });
   }
 
   private void rules(
-      Ink ink, double[] edges, boolean marked, double weight, double x, double top, double height) {
+      Ink ink, Row row, double[] edges, double weight, double x, double top, double height) {
     double right = x + edges[edges.length - 1];
-    if (marked) {
+    if (row.marked()) {
       ink.hatch(x, top, MARKED_EDGE, height, HATCH_PITCH);
     }
     ink.rule(x, top + height, right, top + height, weight);
     if (boxed) {
       ink.rule(x, top, right, top, Style.THIN);
-      for (double edge : edges) {
-        ink.rule(x + edge, top, x + edge, top + height, Style.THIN);
+      ink.rule(right, top, right, top + height, Style.THIN);
+      for (Slot slot : row.slots()) {
+        double edge = x + edges[slot.column()];
+        ink.rule(edge, top, edge, top + height, Style.THIN);
       }
     }
   }
 
   /** Left edges of the columns from the table's left, and the right edge of the last. */
   private double[] edges(double width, Setting setting) {
-    double padding = 2 * PAD_X * columns.size() + edge();
-    double[] widths = ColumnWidths.of(columns, extents(setting), width - padding);
+    double[] widths = ColumnWidths.of(columns, extents(setting), width - padding());
     double[] edges = new double[columns.size() + 1];
     for (int i = 0; i < widths.length; i++) {
-      edges[i + 1] = edges[i] + widths[i] + 2 * PAD_X + (i == 0 ? edge() : 0);
+      edges[i + 1] = edges[i] + leftPadding(i) + widths[i] + rightPadding(i);
     }
     return edges;
   }
 
-  private double edge() {
-    return rows.stream().anyMatch(Row::marked) ? MARKED_EDGE : 0;
+  /** Without rules at the sides, the first column stands in line with the text around the table. */
+  private double leftPadding(int column) {
+    if (column > 0) {
+      return PAD_X;
+    }
+    boolean marks = rows.stream().anyMatch(Row::marked);
+    return marks ? MARKED_EDGE + PAD_X : boxed ? PAD_X : 0;
+  }
+
+  private double rightPadding(int column) {
+    return boxed || column < columns.size() - 1 ? PAD_X : 0;
+  }
+
+  private double padding() {
+    return IntStream.range(0, columns.size())
+        .mapToDouble(column -> leftPadding(column) + rightPadding(column))
+        .sum();
   }
 
   private List<Extent> extents(Setting setting) {
@@ -168,9 +186,8 @@ record Grid(
 
   @Override
   public Extent extent(Setting setting) {
-    double padding = 2 * PAD_X * columns.size() + edge();
-    double least = padding;
-    double preferred = padding;
+    double least = padding();
+    double preferred = least;
     List<Extent> extents = extents(setting);
     for (int i = 0; i < extents.size(); i++) {
       boolean fixed = columns.get(i).kind() == Col.Kind.FIXED;

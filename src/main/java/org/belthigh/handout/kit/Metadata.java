@@ -2,6 +2,7 @@ package org.belthigh.handout.kit;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /**
@@ -12,8 +13,7 @@ record Metadata(String title, Locale language, LocalDate day) {
   static final String PRODUCER = "Belthigh";
 
   String infoDate() {
-    return "D:%04d%02d%02d000000+00'00'"
-        .formatted(day.getYear(), day.getMonthValue(), day.getDayOfMonth());
+    return "D:" + DateTimeFormatter.BASIC_ISO_DATE.format(day) + "000000+00'00'";
   }
 
   /** The XMP packet, with the schema that PDF/A asks for before {@code pdfuaid} may be used. */

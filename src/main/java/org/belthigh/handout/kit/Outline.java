@@ -7,7 +7,7 @@ final class Outline {
   void enter(int next, String heading) {
     if (next > level + 1) {
       throw new IllegalArgumentException(
-          "heading \"%s\": level %d follows level %d; levels must not be skipped."
+          "heading \"%s\": level %s follows level %s; levels must not be skipped."
               .formatted(heading, next, level));
     }
     level = next;

@@ -238,7 +238,7 @@ public final class Pen {
   private void inside(double x, double y) {
     if (x < -TOLERANCE || x > width + TOLERANCE || y < -TOLERANCE || y > height + TOLERANCE) {
       throw new IllegalArgumentException(
-          "picture %.1f × %.1f: the point %.1f, %.1f lies outside.".formatted(width, height, x, y));
+          "picture %s × %s: the point %s, %s lies outside.".formatted(width, height, x, y));
     }
   }
 }

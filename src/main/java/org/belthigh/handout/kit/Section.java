@@ -145,7 +145,7 @@ public final class Section {
   }
 
   private Line pageOf(int page, int pageCount) {
-    String words = PageWords.of(language).pageOf().formatted(page, pageCount);
+    String words = PageWords.of(language).page(page, pageCount);
     return line(Text.bold(words), content.style().small());
   }
 
@@ -154,7 +154,7 @@ public final class Section {
   }
 
   private List<Line> headerLines() {
-    String words = PageWords.of(language).continued().formatted(title);
+    String words = PageWords.of(language).continuing(title);
     return Typesetter.set(Text.bold(words), content.style().heading(3).type(), paper.textWidth());
   }
 

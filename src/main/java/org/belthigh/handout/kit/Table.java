@@ -105,7 +105,7 @@ public final class Table {
   private void check(int cells, String where) {
     if (columns.isEmpty() || cells != columns.size()) {
       throw new IllegalArgumentException(
-          "table %s: %d cells for %d columns; there must be one a column."
+          "table %s: %s cells for %s columns; there must be one a column."
               .formatted(where, cells, columns.size()));
     }
   }

@@ -15,7 +15,7 @@ record Writing(Text label, int lines) implements Block {
   Writing {
     if (label.isBlank() || lines < 1) {
       throw new IllegalArgumentException(
-          "writing lines \"%s\" × %d: need a label and at least one line.".formatted(label, lines));
+          "writing lines \"%s\" × %s: need a label and at least one line.".formatted(label, lines));
     }
   }
 

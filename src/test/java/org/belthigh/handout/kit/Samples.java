@@ -158,7 +158,7 @@ final class Samples {
     pen.circle(20, 120, 14, Pen.Stroke.DASHED);
     pen.arrow(20, 100, 44, 100, Pen.Stroke.MEDIUM);
     pen.line(4, 146, 146, 146, Pen.Stroke.DASHED);
-    pen.polyline(Pen.Stroke.MEDIUM, 4, 20, 20, 10, 26, 22);
+    pen.polyline(Pen.Stroke.MEDIUM, 4, 20, 12, 10, 20, 22);
   }
 
   /** An overview over several pages: many rows, some long, many columns. */
