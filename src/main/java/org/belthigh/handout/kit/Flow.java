@@ -152,15 +152,11 @@ public final class Flow implements Block {
   private Box box(String title, boolean hatched, Consumer<Flow> content) {
     Flow inside = inside();
     if (!title.isBlank()) {
+      int level = outline.below();
+      inside.outline.enter(level, title);
       inside.add(
           new Paragraph(
-              "H" + outline.below(),
-              Text.bold(title),
-              style.heading(3),
-              Align.LEFT,
-              0,
-              Style.NARROW,
-              true));
+              "H" + level, Text.bold(title), style.heading(3), Align.LEFT, 0, Style.NARROW, true));
     }
     content.accept(inside);
     return new Box(inside, hatched);
@@ -208,7 +204,7 @@ public final class Flow implements Block {
 
   /** An empty flow of the same print. */
   Flow inside() {
-    return new Flow(style, outline);
+    return new Flow(style, outline.inside());
   }
 
   @Override

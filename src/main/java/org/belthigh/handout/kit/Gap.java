@@ -6,8 +6,10 @@ import java.util.List;
 record Gap(double height, boolean newPage) implements Block {
   @Override
   public List<Piece> pieces(Tag parent, double width, Setting setting) {
-    Piece gap = Piece.of("space", 0, (canvas, x, top) -> {}).spaced(height, 0);
-    return List.of(newPage ? gap.breaking() : gap);
+    return List.of(
+        newPage
+            ? Piece.pageBreak()
+            : Piece.of("space", 0, (canvas, x, top) -> {}).spaced(height, 0));
   }
 
   @Override

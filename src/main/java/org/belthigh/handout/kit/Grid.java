@@ -102,14 +102,16 @@ record Grid(
       content = List.of(Piece.of("table row", 0, (canvas, x, top) -> {}));
     }
     double least = Math.max(leastRow, setting.style().body().line() + 2 * PAD_Y);
-    return content.stream().map(piece -> framed(piece, row, edges, Style.THIN, least)).toList();
+    return content.stream()
+        .map(piece -> piece.breaksBefore() ? piece : framed(piece, row, edges, Style.THIN, least))
+        .toList();
   }
 
   private Lane lane(Slot slot, Tag cell, double[] edges, Setting setting) {
     double left = edges[slot.column()] + leftPadding(slot.column());
     int last = slot.column() + slot.span() - 1;
     double right = edges[last + 1] - rightPadding(last);
-    return new Lane(left, slot.block().pieces(cell, right - left, setting));
+    return new Lane(left, slot.block().pieces(cell, right - left, setting.within(2 * PAD_Y)));
   }
 
   /** Content in the middle of its row's height, with the row's rules around it. */

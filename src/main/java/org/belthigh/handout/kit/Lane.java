@@ -25,6 +25,9 @@ record Lane(double x, List<Piece> pieces) {
     int parts = slices.stream().mapToInt(List::size).max().orElse(0);
     List<Piece> pieces = new ArrayList<>();
     for (int part = 0; part < parts; part++) {
+      if (part > 0) {
+        pieces.add(Piece.pageBreak());
+      }
       List<Lane> cut = new ArrayList<>();
       for (int i = 0; i < lanes.size(); i++) {
         List<List<Piece>> own = slices.get(i);

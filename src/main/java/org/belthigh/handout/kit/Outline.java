@@ -1,8 +1,15 @@
 package org.belthigh.handout.kit;
 
-/** The level of the heading last set in a section; levels may not be skipped on the way down. */
+/** The level of the heading last set; levels may not be skipped on the way down. */
 final class Outline {
   private int level;
+
+  /** The outline of blocks inside others: their headings do not count for what follows outside. */
+  Outline inside() {
+    Outline inside = new Outline();
+    inside.level = level;
+    return inside;
+  }
 
   void enter(int next, String heading) {
     if (next > level + 1) {

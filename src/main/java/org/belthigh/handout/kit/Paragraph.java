@@ -13,6 +13,9 @@ record Paragraph(
     String type, Text text, Style.Size size, Align align, double before, double after, boolean lead)
     implements Block {
 
+  /** A word up to this wide (in type sizes; about 20 letters) asks not to be broken. */
+  private static final double WHOLE_WORD = 10;
+
   static Paragraph body(Text text, Style style) {
     return new Paragraph("P", text, style.body(), Align.LEFT, 0, Style.NARROW, false);
   }
@@ -62,7 +65,9 @@ record Paragraph(
 
   @Override
   public Extent extent(Setting setting) {
+    double longestWord = Typesetter.leastWidth(text, size.type());
     return new Extent(
-        Typesetter.leastWidth(text, size.type()), Typesetter.preferredWidth(text, size.type()));
+        Math.min(longestWord, WHOLE_WORD * size.type()),
+        Typesetter.preferredWidth(text, size.type()));
   }
 }

@@ -47,6 +47,11 @@ record Piece(
     return new Piece(what, 0, 0, height, Glue.LOOSE, false, Optional.empty(), drawing);
   }
 
+  /** Not drawn; what follows starts a page. */
+  static Piece pageBreak() {
+    return new Piece("page break", 0, 0, 0, Glue.LOOSE, true, Optional.empty(), (c, x, top) -> {});
+  }
+
   Piece spaced(double spaceBefore, double spaceAfter) {
     return new Piece(what, spaceBefore, spaceAfter, height, glue, breaksBefore, repeat, drawing);
   }
@@ -58,10 +63,6 @@ record Piece(
 
   Piece repeating(Piece head) {
     return new Piece(what, before, after, height, glue, breaksBefore, Optional.of(head), drawing);
-  }
-
-  Piece breaking() {
-    return new Piece(what, before, after, height, glue, true, repeat, drawing);
   }
 
   /** The same piece with another height and drawing, such as a frame around it. */

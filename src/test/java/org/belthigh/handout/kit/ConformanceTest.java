@@ -22,6 +22,7 @@ class ConformanceTest {
         Arguments.of(
             "nothing",
             Samples.pdf(Section.of(Paper.A4, Style.READER, Samples.ENGLISH, "Empty", flow -> {}))),
+        Arguments.of("cut rows and boxes", Samples.pdf(Samples.cutRowsAndBoxes(Paper.LETTER))),
         Arguments.of("packet", Samples.packet()));
   }
 

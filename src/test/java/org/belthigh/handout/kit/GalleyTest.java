@@ -67,7 +67,7 @@ class GalleyTest {
 
   @Test
   void a_page_break_starts_a_page_once_and_none_at_the_ends() {
-    Piece mark = piece("break", 0).breaking();
+    Piece mark = Piece.pageBreak();
     assertThat(names(mark, piece("a", 10), mark, mark, piece("b", 10), mark))
         .containsExactly(List.of("a"), List.of("b"));
   }

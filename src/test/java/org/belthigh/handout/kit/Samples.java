@@ -208,6 +208,39 @@ final class Samples {
     }
   }
 
+  /** A row, columns and a box that are each higher than a page. */
+  static Section cutRowsAndBoxes(Paper paper) {
+    String words = "Long words about one drill that never seem to end. ".repeat(110);
+    return Section.of(
+        paper,
+        Style.READER,
+        ENGLISH,
+        "Long parts",
+        flow ->
+            flow.h1("Long parts")
+                .table(
+                    table ->
+                        table
+                            .columns(Col.mm(30), Col.share(1))
+                            .head("Name", "Note")
+                            .row("Ava", words))
+                .columns(
+                    columns ->
+                        columns
+                            .column(1, left -> left.checks(many("left", 50)))
+                            .column(1, right -> right.p(words)))
+                .hatchedBox(
+                    "Safety",
+                    box ->
+                        box.table(
+                            table -> {
+                              table.columns(Col.content(), Col.share(1)).head("Day", "Note");
+                              for (int i = 1; i <= 60; i++) {
+                                table.row("Day " + i, "Rest.");
+                              }
+                            })));
+  }
+
   /** Running text over several pages. */
   static Section longText(Paper paper, Locale language, int paragraphs) {
     return Section.of(
