@@ -10,6 +10,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
  * <p>Only a {@link Canvas} gives one out, and only inside marked content.
  */
 final class Ink {
+  private static final double HATCH = 0.4;
   private static final float[] SOLID = {};
   private static final float[] DASHES = {3, 2.5f};
 
@@ -20,6 +21,7 @@ final class Ink {
   private final PDPageContentStream out;
   private final Fonts fonts;
   private final double paperHeight;
+  private double weight = -1;
 
   Ink(PDPageContentStream out, Fonts fonts, double paperHeight) {
     this.out = out;
@@ -135,14 +137,18 @@ final class Ink {
     double bottom = top + height;
     double right = x + width;
     // lines x + y = c, each cut off at the edges of the rectangle
-    for (double c = Math.ceil((x + top) / pitch) * pitch; c < right + bottom; c += pitch) {
-      double fromX = Math.max(x, c - bottom);
-      double toX = Math.min(right, c - top);
-      rule(fromX, c - fromX, toX, c - toX, 0.4);
-    }
+    run(
+        () -> {
+          weight(HATCH);
+          for (double c = Math.ceil((x + top) / pitch) * pitch; c < right + bottom; c += pitch) {
+            double fromX = Math.max(x, c - bottom);
+            double toX = Math.min(right, c - top);
+            out.moveTo(round(fromX), up(c - fromX));
+            out.lineTo(round(toX), up(c - toX));
+          }
+          out.stroke();
+        });
   }
-
-  private double weight = -1;
 
   private void weight(double wanted) throws IOException {
     if (weight != wanted) {

@@ -194,7 +194,9 @@ public final class Pen {
     Rectangle2D place = new Rectangle2D.Double(from, y - capHeight / 2, line.width(), capHeight);
     claim(place, line);
     ink.blank(x(from) - 1, y(y) - capHeight / 2 - 1, line.width() + 2, capHeight + 2);
-    ink.text(line, x(from), y(y) + capHeight / 2, size.type());
+    // a space after it, so that labels are words of their own for who copies the text
+    Line spaced = new Line(line.runs(), line.width(), true);
+    ink.text(spaced, x(from), y(y) + capHeight / 2, size.type());
   }
 
   private void claim(Rectangle2D place, Line line) {
