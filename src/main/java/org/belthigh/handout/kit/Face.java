@@ -1,0 +1,72 @@
+package org.belthigh.handout.kit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * The two faces of the prints: Liberation Sans, regular and bold (SIL Open Font License 1.1).
+ *
+ * <p>Each file is parsed once and shared by all documents. Glyph substitution is off: it costs most
+ * of the time of a page and gives only ligatures.
+ */
+final class Face {
+  static final Face REGULAR = new Face("LiberationSans-Regular.ttf");
+  static final Face BOLD = new Face("LiberationSans-Bold.ttf");
+  static final List<Face> ALL = List.of(REGULAR, BOLD);
+
+  /** Stands in for a character that the font lacks. */
+  static final int STAND_IN = '?';
+
+  private final TrueTypeFont font;
+  private final CmapLookup glyphs;
+  private final int unitsPerEm;
+  private final Map<Integer, Integer> advances = new ConcurrentHashMap<>();
+
+  private Face(String file) {
+    try (InputStream in = Face.class.getResourceAsStream("/liberation/" + file)) {
+      if (in == null) {
+        throw new IllegalStateException("font file liberation/" + file + " is not in the jar.");
+      }
+      font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+      font.setEnableGsub(false);
+      glyphs = font.getUnicodeCmapLookup();
+      unitsPerEm = font.getUnitsPerEm();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  TrueTypeFont font() {
+    return font;
+  }
+
+  boolean has(int codePoint) {
+    return glyphs.getGlyphId(codePoint) != 0;
+  }
+
+  /** Advance width of a text at a type size, in points. */
+  double width(String text, double size) {
+    long units = text.codePoints().mapToLong(this::advance).sum();
+    return units * size / unitsPerEm;
+  }
+
+  private int advance(int codePoint) {
+    return advances.computeIfAbsent(codePoint, this::readAdvance);
+  }
+
+  private int readAdvance(int codePoint) {
+    try {
+      return font.getAdvanceWidth(glyphs.getGlyphId(codePoint));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package org.belthigh.handout.kit;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Consumer;
+
+/**
+ * One print: a card, a practice sheet, an overview.
+ *
+ * <p>Has its own paper, language and page count, and can be added to several documents. Immutable.
+ */
+public final class Section {
+  private static final double FOOTER_GAP = 6;
+  private static final double PAGE_OF_GAP = 14;
+
+  private final Paper paper;
+  private final Locale language;
+  private final String title;
+  private final String footer;
+  private final List<String> bookmark;
+  private final String labelPrefix;
+  private final Flow content;
+
+  private Section(
+      Paper paper,
+      Locale language,
+      String title,
+      String footer,
+      List<String> bookmark,
+      String labelPrefix,
+      Flow content) {
+    if (title.isBlank()) {
+      throw new IllegalArgumentException("a section's title is blank.");
+    }
+    this.paper = Objects.requireNonNull(paper);
+    this.language = Objects.requireNonNull(language);
+    this.title = title;
+    this.footer = Objects.requireNonNull(footer);
+    this.bookmark = List.copyOf(bookmark);
+    this.labelPrefix = Objects.requireNonNull(labelPrefix);
+    this.content = content;
+  }
+
+  /**
+   * A print with its content; its bookmark is its title.
+   *
+   * @param title repeated at the top of later pages
+   * @param content writes the blocks; called once, at once
+   */
+  public static Section of(
+      Paper paper, Style style, Locale language, String title, Consumer<Flow> content) {
+    Flow flow = new Flow(style, new Outline());
+    content.accept(flow);
+    return new Section(paper, language, title, "", List.of(title), "", flow);
+  }
+
+  /** The same print with words at the left of the foot of each page; at the right is the page. */
+  public Section footed(String words) {
+    return new Section(paper, language, title, words, bookmark, labelPrefix, content);
+  }
+
+  /**
+   * The same print, bookmarked below others.
+   *
+   * @param path from the outermost bookmark to the print's own; at least one name
+   */
+  public Section filedUnder(String... path) {
+    if (path.length == 0) {
+      throw new IllegalArgumentException("section \"" + title + "\": a bookmark needs a name.");
+    }
+    return new Section(paper, language, title, footer, List.of(path), labelPrefix, content);
+  }
+
+  /** The same print; its pages are labelled with the prefix and their number, from 1. */
+  public Section labelled(String prefix) {
+    return new Section(paper, language, title, footer, bookmark, prefix, content);
+  }
+
+  /** Number of pages, at least 1. */
+  public int pageCount() {
+    return pages(new Tag("Sect")).size();
+  }
+
+  Paper paper() {
+    return paper;
+  }
+
+  List<String> bookmark() {
+    return bookmark;
+  }
+
+  String labelPrefix() {
+    return labelPrefix;
+  }
+
+  /** The structure element of this print, still empty. */
+  Tag tag() {
+    return new Tag("Sect").language(language).title(title);
+  }
+
+  /** The pages, their pieces tagged below {@code parent}. */
+  List<List<Galley.Placed>> pages(Tag parent) {
+    double first = paper.height() - 2 * Paper.MARGIN - footerHeight();
+    double later = first - headerHeight();
+    Setting setting = new Setting(content.style(), later);
+    return Galley.pages(content.pieces(parent, paper.textWidth(), setting), first, later);
+  }
+
+  /** Draws one of the {@link #pages}. */
+  void draw(Canvas canvas, List<Galley.Placed> page, int pageCount) {
+    double top = Paper.MARGIN;
+    if (canvas.number() > 1) {
+      canvas.furniture("Header", ink -> drawHeader(ink, Paper.MARGIN));
+      top += headerHeight();
+    }
+    for (Galley.Placed placed : page) {
+      placed.piece().drawing().draw(canvas, Paper.MARGIN, top + placed.top());
+    }
+    canvas.furniture("Footer", ink -> drawFooter(ink, canvas.number(), pageCount));
+  }
+
+  private void drawHeader(Ink ink, double top) {
+    Style.Size size = content.style().heading(3);
+    List<Line> lines = headerLines();
+    for (int i = 0; i < lines.size(); i++) {
+      ink.text(lines.get(i), Paper.MARGIN, top + i * size.line() + size.baseline(), size.type());
+    }
+    double y = top + lines.size() * size.line() + Style.HAIR_SPACE;
+    ink.rule(Paper.MARGIN, y, paper.width() - Paper.MARGIN, y, Style.THIN);
+  }
+
+  private void drawFooter(Ink ink, int page, int pageCount) {
+    Style.Size size = content.style().small();
+    double bottom = paper.height() - Paper.MARGIN;
+    double top = bottom - footerLines().size() * size.line();
+    double right = paper.width() - Paper.MARGIN;
+    ink.rule(Paper.MARGIN, top - Style.HAIR_SPACE, right, top - Style.HAIR_SPACE, Style.THIN);
+    List<Line> lines = footerLines();
+    for (int i = 0; i < lines.size(); i++) {
+      ink.text(lines.get(i), Paper.MARGIN, top + i * size.line() + size.baseline(), size.type());
+    }
+    Line number = pageOf(page, pageCount);
+    ink.text(number, right - number.width(), top + size.baseline(), size.type());
+  }
+
+  private Line pageOf(int page, int pageCount) {
+    String words = PageWords.of(language).page(page, pageCount);
+    return line(Text.bold(words), content.style().small());
+  }
+
+  private static Line line(Text text, Style.Size size) {
+    return Typesetter.set(text, size.type(), Double.MAX_VALUE).get(0);
+  }
+
+  private List<Line> headerLines() {
+    String words = PageWords.of(language).continuing(title);
+    return Typesetter.set(Text.bold(words), content.style().heading(3).type(), paper.textWidth());
+  }
+
+  private double headerHeight() {
+    return headerLines().size() * content.style().heading(3).line() + Style.WIDE;
+  }
+
+  /** The footer's lines; one even if it has no words, for the page number. */
+  private List<Line> footerLines() {
+    Style.Size size = content.style().small();
+    double room = paper.textWidth() - pageOf(99, 99).width() - PAGE_OF_GAP;
+    List<Line> lines = Typesetter.set(Text.of(footer), size.type(), room);
+    return lines.isEmpty() ? List.of(new Line(List.of(), 0, false)) : lines;
+  }
+
+  private double footerHeight() {
+    return footerLines().size() * content.style().small().line() + Style.HAIR_SPACE + FOOTER_GAP;
+  }
+
+  @Override
+  public String toString() {
+    return String.join(" > ", bookmark);
+  }
+}
