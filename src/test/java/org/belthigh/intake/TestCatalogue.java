@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.catalogue.Step;
 import org.belthigh.model.Ball;
@@ -32,7 +33,8 @@ public final class TestCatalogue {
         Map.of("pitch-smart-2018", ruleBook("pitch-smart-2018")),
         Map.of(),
         List.of(),
-        Map.of("small", curriculum()));
+        Map.of("small", curriculum()),
+        new Growth(List.of()));
   }
 
   private static Curriculum curriculum() {
