@@ -266,13 +266,20 @@ final class ClubFile {
 
   private static Club.Venue venue(Fields v) {
     String id = v.text("id");
+    boolean cage =
+        v.optionalWord("kind", VenueKind.class).filter(k -> k == VenueKind.CAGE).isPresent();
     return new Club.Venue(
         id,
         v.optionalText("name").orElse(id),
-        v.flag("cage", false),
+        cage,
         v.optionalText("address").orElse(""),
         v.optionalText("aed").orElse(""),
-        v.optionalWhole("stations", 1, 50).orElse(v.flag("cage", false) ? 1 : 3));
+        v.optionalWhole("stations", 1, 50).orElse(cage ? 1 : 3));
+  }
+
+  private enum VenueKind implements org.belthigh.model.Coded {
+    FIELD,
+    CAGE
   }
 
   private Optional<Club.Emergency> emergency(Fields f) {
