@@ -10,6 +10,7 @@ import org.belthigh.catalogue.Step;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Place;
+import org.belthigh.model.Skill;
 
 /**
  * Which drill of a step fits a place, its gear and what the player may do.
@@ -58,7 +59,17 @@ final class DrillChoice {
         .map(curriculum::drill)
         .filter(d -> fits(d, place, adult))
         .filter(d -> swings == Swings.WANTED || !d.swing())
-        .min(Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0)));
+        .min(Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0) + reluctance(d, place)));
+  }
+
+  /**
+   * How much more often another drill is done before this one's turn comes: where bats and balls
+   * are at hand, what is about hitting is done with them, and the rest is the change that keeps it
+   * fresh.
+   */
+  private static int reluctance(Drill drill, Place place) {
+    boolean bare = !drill.swing() || drill.balls().get(place) == Ball.NONE;
+    return drill.skill() != Skill.SEE && bare ? 2 : 0;
   }
 
   private boolean fits(Drill drill, Place place, boolean adult) {
