@@ -1,0 +1,275 @@
+package org.belthigh.decide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.files.Fields;
+import org.belthigh.files.Yaml;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Outing;
+import org.belthigh.intake.Player;
+import org.belthigh.intake.Unread;
+import org.belthigh.intake.Wellness;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
+import org.belthigh.words.Words;
+
+/**
+ * One case of a file {@code rules/PACK/tests/*.yaml}: what is known of one player, and what must
+ * follow. Coaches read these files, so an unknown key is a fault.
+ */
+record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expected expected) {
+  static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
+  static final Words WORDS =
+      Words.load(
+          CATALOGUE.rules().values().stream()
+              .collect(java.util.stream.Collectors.toMap(r -> r.id(), r -> r.reason())));
+
+  private static final String PLAYER = "p01";
+
+  /** What must follow; only what the case names is checked. */
+  record Expected(
+      Optional<Boolean> mayPitch,
+      OptionalInt left,
+      Optional<String> from,
+      Optional<Boolean> mayCatch,
+      Optional<Boolean> askFirst,
+      Optional<String> knownTo,
+      Optional<Boolean> strictMayPitch,
+      OptionalInt strictLeft,
+      Optional<String> strictFrom,
+      Optional<String> leagueFrom,
+      List<String> rules,
+      List<String> notRules,
+      Optional<List<String>> holds,
+      Optional<String> reason,
+      Optional<String> reasonEs,
+      Optional<String> restHold) {}
+
+  /** The files of a pack, in alphabetical order. */
+  static List<Path> files(String pack) {
+    try (Stream<Path> files = Files.list(Path.of("rules", pack, "tests"))) {
+      return files.sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The cases of a file. */
+  static List<RuleCase> read(Path file) {
+    List<Problem> problems = new ArrayList<>();
+    List<RuleCase> cases = new ArrayList<>();
+    try {
+      Yaml.read(file.toString(), Files.readString(file), problems)
+          .flatMap(n -> Fields.read(n, problems, f -> f.each("cases", c -> of(file, c))))
+          .ifPresent(cases::addAll);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    assertThat(problems).extracting(Problem::text).isEmpty();
+    assertThat(cases).as("cases of %s", file).isNotEmpty();
+    return cases;
+  }
+
+  private static RuleCase of(Path file, Fields f) {
+    f.optionalText("source");
+    f.optionalText("origin");
+    return new RuleCase(
+        file.getFileName().toString(),
+        f.text("name"),
+        f.date("on"),
+        f.inside("given", RuleCase::given).orElseThrow(),
+        f.inside("expect", RuleCase::expect).orElseThrow());
+  }
+
+  private static ClubRecord given(Fields f) {
+    List<String> books = f.has("books") ? f.texts("books") : List.of("pitch-smart-2018");
+    boolean softball = f.flag("softball", false);
+    Club club =
+        new Club(
+            "Test Club",
+            "letter",
+            List.of("en"),
+            books,
+            LocalDate.of(2026, 3, 1),
+            LocalDate.of(2026, 6, 30),
+            List.of(new Club.Group("g", "Group", 7, 18, softball, 2)),
+            "belthigh-2027",
+            Map.of(),
+            List.of(),
+            Optional.empty());
+    return new ClubRecord(
+        club,
+        List.of(player(f)),
+        List.of(),
+        List.of(),
+        List.of(),
+        f.each("outings", RuleCase::outing),
+        f.each("wellness", RuleCase::wellness),
+        List.of(),
+        List.of(),
+        f.each("unread", RuleCase::unread),
+        List.of());
+  }
+
+  private static Player player(Fields f) {
+    return new Player(
+        PLAYER,
+        "Ana",
+        Optional.empty(),
+        f.date("born"),
+        Bats.RIGHT,
+        Optional.empty(),
+        OptionalInt.empty(),
+        "g",
+        f.flag("pitches", true),
+        true,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        "en",
+        Set.of(),
+        Optional.empty(),
+        false);
+  }
+
+  private static Outing outing(Fields f) {
+    return new Outing(
+        f.date("date"),
+        PLAYER,
+        f.whole("pitches", 0, 200),
+        f.optionalWord("kind", Outing.Kind.class).orElse(Outing.Kind.GAME),
+        f.optionalWhole("before_last_batter", 0, 200),
+        OptionalDouble.empty(),
+        f.optionalWhole("innings_caught", 0, 20),
+        f.optionalText("team").orElse(""),
+        "",
+        f.origin());
+  }
+
+  private static Wellness wellness(Fields f) {
+    return new Wellness(
+        f.date("date"),
+        PLAYER,
+        f.word("kind", Wellness.Kind.class),
+        f.optionalWord("clears", Wellness.Kind.class),
+        f.optionalWord("by", Wellness.Role.class),
+        "",
+        f.origin());
+  }
+
+  private static Unread unread(Fields f) {
+    return new Unread(
+        f.text("what").equals("outing") ? Unread.What.OUTING : Unread.What.WELLNESS,
+        f.optionalText("player"),
+        f.optionalDate("date"),
+        Origin.of("throws.csv", 2));
+  }
+
+  private static Expected expect(Fields f) {
+    return new Expected(
+        flag(f, "may_pitch"),
+        f.optionalWhole("pitches_left", 0, 200),
+        f.optionalText("eligible_from"),
+        flag(f, "may_catch"),
+        flag(f, "ask_first"),
+        f.optionalText("known_to"),
+        flag(f, "strict_may_pitch"),
+        f.optionalWhole("strict_pitches_left", 0, 200),
+        f.optionalText("strict_eligible_from"),
+        f.optionalText("league_eligible_from"),
+        f.texts("rules"),
+        f.texts("not_rules"),
+        f.has("holds") ? Optional.of(f.texts("holds")) : Optional.empty(),
+        f.optionalText("reason"),
+        f.optionalText("reason_es"),
+        f.optionalText("rest_hold"));
+  }
+
+  private static Optional<Boolean> flag(Fields f, String key) {
+    return f.has(key) ? Optional.of(f.flag(key, false)) : Optional.empty();
+  }
+
+  /** Runs the rules over what is given and compares. */
+  void check() {
+    ArmStatus status = new Arms(CATALOGUE).on(record, on).get(0);
+    List<Hold> holds = new Holds(CATALOGUE).of(record, on);
+    Expected want = expected;
+    want.mayPitch().ifPresent(w -> assertThat(status.mayPitch()).as("may_pitch").isEqualTo(w));
+    want.left().ifPresent(w -> assertThat(status.pitchesLeft()).as("pitches_left").isEqualTo(w));
+    want.from().ifPresent(w -> assertThat(day(status.eligibleFrom())).isEqualTo(w));
+    want.mayCatch().ifPresent(w -> assertThat(status.mayCatch()).as("may_catch").isEqualTo(w));
+    want.askFirst().ifPresent(w -> assertThat(status.askFirst()).as("ask_first").isEqualTo(w));
+    want.knownTo().ifPresent(w -> assertThat(day(status.knownTo())).isEqualTo(w));
+    want.strictMayPitch()
+        .ifPresent(w -> assertThat(status.bothAges().mayPitch()).as("strict").isEqualTo(w));
+    want.strictLeft()
+        .ifPresent(w -> assertThat(status.bothAges().pitchesLeft()).as("strict").isEqualTo(w));
+    want.strictFrom()
+        .ifPresent(w -> assertThat(day(status.bothAges().eligibleFrom())).isEqualTo(w));
+    want.leagueFrom()
+        .ifPresent(
+            w -> assertThat(day(status.lastBatter().orElseThrow().eligibleFrom())).isEqualTo(w));
+    checkRules(status, holds);
+    want.restHold().ifPresent(w -> assertThat(restHold()).isEqualTo(w));
+  }
+
+  private void checkRules(ArmStatus status, List<Hold> holds) {
+    List<Reason> reasons = new ArrayList<>(status.because());
+    for (Hold hold : holds) {
+      reasons.add(hold.because());
+      reasons.addAll(hold.notes());
+    }
+    List<String> fired = reasons.stream().map(Reason::rule).toList();
+    assertThat(fired).as("rules").containsAll(expected.rules());
+    assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
+    expected.holds().ifPresent(w -> assertThat(holds.stream().map(RuleCase::shown)).isEqualTo(w));
+    expected.reason().ifPresent(w -> assertThat(said(reasons, "en")).contains(w));
+    expected.reasonEs().ifPresent(w -> assertThat(said(reasons, "es")).contains(w));
+    for (String language : Words.LANGUAGES) {
+      assertThat(said(reasons, language)).noneMatch(s -> s.contains("{") || s.isBlank());
+      holds.forEach(h -> assertThat(WORDS.say(h.whoEnds(), language)).isNotBlank());
+    }
+  }
+
+  private static List<String> said(List<Reason> reasons, String language) {
+    return reasons.stream().map(r -> WORDS.say(r.phrase(), language)).toList();
+  }
+
+  /** A stop as files show it: {@code throwing 2026-04-06 to 2026-04-08}. */
+  static String shown(Hold hold) {
+    return hold.kind().id()
+        + " "
+        + hold.from()
+        + hold.until().map(until -> " to " + until).orElse(" open");
+  }
+
+  private String restHold() {
+    return new Arms(CATALOGUE)
+        .restHolds(record, on).stream().map(RuleCase::shown).findFirst().orElse("none");
+  }
+
+  private static String day(Optional<LocalDate> day) {
+    return day.map(LocalDate::toString).orElse("none");
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}

@@ -1,0 +1,104 @@
+package org.belthigh.decide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.RuleEntry;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What lies in {@code rules/}: DRL, entry and test file belong together, and all of it is loaded.
+ */
+class RuleCatalogueTest {
+  private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
+
+  /** Rules that cannot be missed by a test file of their own: pack, slash, id. */
+  private static Set<String> written() throws IOException {
+    Set<String> rules = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("rules"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".drl")).toList()) {
+        Matcher rule = RULE.matcher(Files.readString(file));
+        while (rule.find()) {
+          rules.add(file.getParent().getFileName() + "/" + rule.group(1));
+        }
+      }
+    }
+    return rules;
+  }
+
+  @Test
+  void every_rule_that_is_written_is_loaded() throws IOException {
+    assertThat(RuleBase.shared().rules()).isEqualTo(written());
+  }
+
+  @Test
+  void every_rule_has_an_entry_and_every_entry_a_rule() throws IOException {
+    Set<String> entries =
+        RuleCase.CATALOGUE.rules().values().stream()
+            .map(e -> e.pack() + "/" + e.id())
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertThat(entries).isEqualTo(written());
+  }
+
+  @Test
+  void every_rule_of_safety_has_a_test_file_and_every_test_file_a_rule() throws IOException {
+    for (String pack : new String[] {"arm", "hold"}) {
+      Set<String> files =
+          RuleCase.files(pack).stream()
+              .map(f -> f.getFileName().toString().replace(".yaml", ""))
+              .filter(name -> !name.equals("check-cases"))
+              .collect(Collectors.toCollection(TreeSet::new));
+      Set<String> rules =
+          written().stream()
+              .filter(r -> r.startsWith(pack + "/"))
+              .map(r -> r.substring(pack.length() + 1))
+              .collect(Collectors.toCollection(TreeSet::new));
+      assertThat(files).isEqualTo(rules);
+    }
+  }
+
+  @Test
+  void rules_hold_no_number_no_order_and_no_sentence() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("rules"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".drl")).toList()) {
+        String code =
+            Files.readString(file)
+                .replaceAll("(?m)//.*$", "")
+                .replaceAll("\"[A-Z]{3,4}-[0-9]{3}\"", "");
+        assertThat(code).as(file.toString()).doesNotContainPattern("[0-9]");
+        assertThat(code).doesNotContain("salience", "modify", "global", "eval(", "\" ");
+      }
+    }
+  }
+
+  @Test
+  void what_an_entry_reads_is_a_fact_that_exists() {
+    for (RuleEntry entry : RuleCase.CATALOGUE.rules().values()) {
+      for (String read : entry.reads()) {
+        if (Character.isUpperCase(read.charAt(0))) {
+          assertThat(exists(read)).as("%s reads %s", entry.id(), read).isTrue();
+        }
+      }
+    }
+  }
+
+  private static boolean exists(String read) {
+    String[] parts = read.split("\\.", -1);
+    try {
+      Class<?> fact = Class.forName("org.belthigh.decide." + parts[0]);
+      return parts.length == 1
+          || Arrays.stream(fact.getDeclaredMethods()).anyMatch(m -> m.getName().equals(parts[1]));
+    } catch (ClassNotFoundException e) {
+      return false;
+    }
+  }
+}
