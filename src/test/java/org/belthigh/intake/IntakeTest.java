@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Call;
@@ -484,6 +485,24 @@ class IntakeTest {
     club.with("roster.csv", "id,first_name,born,bats,group", "p01,Ana,2017-05-02,R,u99");
 
     assertThat(unusable().problems()).hasSize(2);
+  }
+
+  @Test
+  void the_catalogue_that_is_shipped_has_the_three_drills_that_logs_may_always_name()
+      throws Unusable {
+    club.with(
+        "logs/a.csv",
+        "date,player,drill,zone,field,swing",
+        "2027-03-08,p01,zone-call,5,,no",
+        "2027-03-08,p01,countdown,5,,no",
+        "2027-03-08,p01,field-call,5,center,no");
+
+    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+
+    assertThat(record.problems()).isEmpty();
+    assertThat(record.tosses())
+        .extracting(Toss::kind)
+        .containsExactly(DrillKind.COUNTDOWN, DrillKind.FIELD_CALL, DrillKind.ZONE_CALL);
   }
 
   @Test
