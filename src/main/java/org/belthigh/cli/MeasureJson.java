@@ -60,7 +60,7 @@ final class MeasureJson {
   }
 
   private static ObjectNode recognition(Recognition recognition) {
-    ObjectNode node = share("right", "seen", recognition.calls());
+    ObjectNode node = share("right", "seen", recognition.share());
     return put(node, "kappa", recognition.kappa());
   }
 

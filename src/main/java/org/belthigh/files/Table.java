@@ -139,7 +139,8 @@ public final class Table {
     }
 
     private boolean surplus() {
-      return cells.stream().skip(width).anyMatch(c -> !c.isEmpty());
+      return cells.size() > width
+          && cells.subList(width, cells.size()).stream().anyMatch(c -> !c.isEmpty());
     }
   }
 }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.belthigh.files.Nearest;
@@ -164,19 +165,21 @@ final class Cells {
 
   /** One of {@code members}; empty where nothing stands there. */
   <E extends Coded> Optional<E> word(String column, List<E> members) {
-    List<String> words = members.stream().map(Coded::id).toList();
-    return parsed(column, oneOf(words), words, text -> find(members, text));
-  }
-
-  /** One of {@code members}, which must be there. */
-  <E extends Coded> Optional<E> needWord(String column, List<E> members) {
-    need(column, oneOf(members.stream().map(Coded::id).toList()));
-    return word(column, members);
+    Optional<E> member = has(column) ? find(members, text(column)) : Optional.empty();
+    if (has(column) && member.isEmpty()) {
+      List<String> words = members.stream().map(Coded::id).toList();
+      parsed(column, oneOf(words), words, text -> Optional.empty());
+    }
+    return member;
   }
 
   /** A member of a closed list, which must be there. */
   <E extends Enum<E> & Coded> Optional<E> needWord(String column, Class<E> type) {
-    return needWord(column, Arrays.asList(type.getEnumConstants()));
+    List<E> members = Arrays.asList(type.getEnumConstants());
+    if (!has(column)) {
+      need(column, oneOf(members.stream().map(Coded::id).toList()));
+    }
+    return word(column, members);
   }
 
   private static <E extends Coded> Optional<E> find(List<E> members, String text) {
@@ -208,7 +211,7 @@ final class Cells {
     if (!has(column)) {
       return OptionalInt.empty();
     }
-    var number = WHOLE.matcher(text(column));
+    Matcher number = WHOLE.matcher(text(column));
     if (number.matches()) {
       int value = Integer.parseInt(number.group(1));
       if (value >= least && value <= most) {
@@ -283,7 +286,7 @@ final class Cells {
   }
 
   private static String turned(String text) {
-    var parts = YEAR_LAST.matcher(text);
+    Matcher parts = YEAR_LAST.matcher(text);
     if (!parts.matches()) {
       return "Write the year, the month, then the day.";
     }
@@ -306,7 +309,7 @@ final class Cells {
   }
 
   private static Optional<LocalTime> parseTime(String text) {
-    var parts = TIME.matcher(text);
+    Matcher parts = TIME.matcher(text);
     if (!parts.matches()) {
       return Optional.empty();
     }

@@ -41,9 +41,17 @@ final class Logs {
 
   /** Rounds with digits only by number, the others after them by text. */
   private static int compareRounds(String a, String b) {
-    Comparator<String> byNumber = Comparator.comparing(r -> r.matches("\\d+") ? 0 : 1);
-    byNumber = byNumber.thenComparing(r -> r.matches("\\d+") ? r.length() : 0);
-    return byNumber.thenComparing(Comparator.naturalOrder()).compare(a, b);
+    boolean number = isNumber(a);
+    if (number != isNumber(b)) {
+      return number ? -1 : 1;
+    }
+    return number && a.length() != b.length()
+        ? Integer.compare(a.length(), b.length())
+        : a.compareTo(b);
+  }
+
+  private static boolean isNumber(String round) {
+    return round.chars().allMatch(c -> c >= '0' && c <= '9');
   }
 
   /** Takes a toss in, with its place in the round; refuses one that stands already. */

@@ -46,18 +46,19 @@ public record Share(int made, int seen) {
     return (double) made / seen;
   }
 
-  /** Lower end of the 95 % Wilson score interval, 0 to 1. */
+  /** Lower end of the 95 % Wilson score interval. @throws IllegalStateException as above */
   public double low() {
+    requireSeen();
     return made == 0 ? 0.0 : Math.max(0.0, centre() - half());
   }
 
-  /** Upper end of the 95 % Wilson score interval, 0 to 1. */
+  /** Upper end of the 95 % Wilson score interval. @throws IllegalStateException as above */
   public double high() {
+    requireSeen();
     return made == seen ? 1.0 : Math.min(1.0, centre() + half());
   }
 
   private double centre() {
-    requireSeen();
     double z2 = Z95 * Z95;
     return (made + z2 / 2) / (seen + z2);
   }

@@ -33,7 +33,7 @@ public enum Spot implements Coded {
    */
   public static Optional<Spot> parse(String text) {
     String word = text.strip();
-    if (word.matches("[0-9]")) {
+    if (word.length() == 1) {
       return numbered(word.charAt(0) - '0');
     }
     return Coded.find(Spot.class, word).or(() -> Coded.find(Spot.class, turned(word)));
