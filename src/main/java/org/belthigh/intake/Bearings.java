@@ -37,7 +37,7 @@ record Bearings(
           "'" + id + "' is not in the roster",
           "player must be an id of the roster",
           nearest(id)
-              .map(p -> "Maybe " + p.id() + ", " + p.firstName() + ".")
+              .map(p -> "Maybe " + p.id() + ".")
               .orElse("Maybe the player is missing from the roster."));
     }
     return player;

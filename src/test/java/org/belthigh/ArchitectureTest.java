@@ -1,0 +1,104 @@
+package org.belthigh;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Arrows only backwards: a later room may use an earlier one, never the reverse. */
+@AnalyzeClasses(packages = "org.belthigh", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  @ArchTest
+  static final ArchRule rooms =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("model")
+          .definedBy("org.belthigh.model..")
+          .layer("files")
+          .definedBy("org.belthigh.files..")
+          .layer("words")
+          .definedBy("org.belthigh.words..")
+          .layer("catalogue")
+          .definedBy("org.belthigh.catalogue..")
+          .layer("intake")
+          .definedBy("org.belthigh.intake..")
+          .layer("measure")
+          .definedBy("org.belthigh.measure..")
+          .layer("decide")
+          .definedBy("org.belthigh.decide..")
+          .layer("plan")
+          .definedBy("org.belthigh.plan..")
+          .layer("handout")
+          .definedBy("org.belthigh.handout..")
+          .layer("audit")
+          .definedBy("org.belthigh.audit..")
+          .layer("cli")
+          .definedBy("org.belthigh.cli..")
+          .whereLayer("model")
+          .mayNotAccessAnyLayer()
+          .whereLayer("files")
+          .mayOnlyAccessLayers("model")
+          .whereLayer("words")
+          .mayOnlyAccessLayers("model")
+          .whereLayer("catalogue")
+          .mayOnlyAccessLayers("model", "files")
+          .whereLayer("intake")
+          .mayOnlyAccessLayers("model", "files", "catalogue")
+          .whereLayer("measure")
+          .mayOnlyAccessLayers("model", "intake")
+          .whereLayer("decide")
+          .mayOnlyAccessLayers("model", "catalogue", "intake", "measure")
+          .whereLayer("plan")
+          .mayOnlyAccessLayers("model", "catalogue", "intake", "decide")
+          .whereLayer("handout")
+          .mayOnlyAccessLayers("model", "words", "plan", "decide")
+          .whereLayer("audit")
+          .mayOnlyAccessLayers("model", "files", "catalogue", "intake")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer();
+
+  @ArchTest
+  static final ArchRule only_decide_knows_drools =
+      noClasses()
+          .that()
+          .resideInAPackage("org.belthigh..")
+          .and()
+          .resideOutsideOfPackage("org.belthigh.decide..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.kie..", "org.drools..");
+
+  @ArchTest
+  static final ArchRule only_handout_knows_pdfbox =
+      noClasses()
+          .that()
+          .resideInAPackage("org.belthigh..")
+          .and()
+          .resideOutsideOfPackage("org.belthigh.handout..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..");
+
+  @ArchTest
+  static final ArchRule only_cli_sees_a_clock =
+      noClasses()
+          .that()
+          .resideInAPackage("org.belthigh..")
+          .and()
+          .resideOutsideOfPackage("org.belthigh.cli..")
+          .should()
+          .callMethod(java.time.LocalDate.class, "now")
+          .orShould()
+          .callMethod(java.time.LocalDateTime.class, "now")
+          .orShould()
+          .callMethod(java.time.Instant.class, "now")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(Math.class, "random");
+}

@@ -1,0 +1,208 @@
+package org.belthigh.decide;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Placement;
+import org.belthigh.intake.Player;
+import org.belthigh.intake.Tally;
+import org.belthigh.intake.Toss;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Call;
+import org.belthigh.model.DrillKind;
+import org.belthigh.model.Field;
+import org.belthigh.model.Hit;
+import org.belthigh.model.MeasureKind;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Side;
+import org.belthigh.model.Skill;
+import org.belthigh.model.Spot;
+import org.belthigh.model.Went;
+
+/** Logs of one invented player, written in counts: so many right of so many, on a day. */
+final class Logs {
+  static final String PLAYER = "p01";
+
+  private final LocalDate born;
+  private final List<Toss> tosses = new ArrayList<>();
+  private final List<Tally> tallies = new ArrayList<>();
+  private final List<Placement> placements = new ArrayList<>();
+
+  Logs(LocalDate born) {
+    this.born = born;
+  }
+
+  /** Calls of all nine spots; a wrong one is wrong at every grain. */
+  Logs calls(LocalDate day, int right, int of) {
+    for (int i = 0; i < of; i++) {
+      Spot called = i < right ? Spot.LOW_IN : Spot.BALL;
+      toss(day, "zone-call", DrillKind.ZONE_CALL, Spot.LOW_IN, call(called), true, Hit.SOFT);
+    }
+    return this;
+  }
+
+  /** Belt-high tosses, so many of them let go, in a drill with a swing. */
+  Logs takes(LocalDate day, int letGo, int of) {
+    for (int i = 0; i < of; i++) {
+      choice(day, Spot.BELT_MIDDLE, i >= letGo);
+    }
+    return this;
+  }
+
+  /** Balls, so many of them swung at. */
+  Logs chases(LocalDate day, int swungAt, int of) {
+    for (int i = 0; i < of; i++) {
+      choice(day, Spot.BALL, i < swungAt);
+    }
+    return this;
+  }
+
+  private void choice(LocalDate day, Spot zone, boolean swing) {
+    toss(day, "countdown", DrillKind.COUNTDOWN, zone, Optional.empty(), swing, Hit.SOFT);
+  }
+
+  /** Swings of the countdown, so many of them hit hard. */
+  Logs hits(LocalDate day, int hard, int of) {
+    for (int i = 0; i < of; i++) {
+      Hit hit = i < hard ? Hit.HARD : Hit.SOFT;
+      toss(day, "countdown", DrillKind.COUNTDOWN, Spot.HIGH_IN, Optional.empty(), true, hit);
+    }
+    return this;
+  }
+
+  /** Swings to a called field in a drill of that kind, so many of them sent there. */
+  Logs sends(LocalDate day, String drill, int made, int of) {
+    for (int i = 0; i < of; i++) {
+      tosses.add(
+          new Toss(
+              day,
+              PLAYER,
+              drill,
+              DrillKind.FIELD_CALL,
+              12,
+              "1",
+              tosses.size() + 1,
+              Side.RIGHT,
+              Spot.BELT_MIDDLE,
+              Optional.empty(),
+              Optional.of(Field.CENTER),
+              true,
+              Optional.of(Hit.SOFT),
+              Optional.of(i < made ? Went.CENTER : Went.LEFT),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              OptionalDouble.empty(),
+              Optional.empty(),
+              "coach",
+              Origin.of("logs/test.csv", tosses.size() + 2)));
+    }
+    return this;
+  }
+
+  /** A tally. */
+  Logs tally(LocalDate day, String drill, MeasureKind measure, int made, int of) {
+    tallies.add(
+        new Tally(day, PLAYER, drill, measure, made, of, "coach", Origin.of("logs/t.csv", 2)));
+    return this;
+  }
+
+  /** A coach's word. */
+  Logs placed(LocalDate day, Skill skill, String step) {
+    placements.add(
+        new Placement(
+            day, PLAYER, skill, step, "Nelly", "saw it in the cage", Origin.of("coach.csv", 2)));
+    return this;
+  }
+
+  private static Optional<Call> call(Spot spot) {
+    return Optional.of(new Call.AtSpot(spot));
+  }
+
+  private void toss(
+      LocalDate day,
+      String drill,
+      DrillKind kind,
+      Spot zone,
+      Optional<Call> called,
+      boolean swing,
+      Hit hit) {
+    tosses.add(
+        new Toss(
+            day,
+            PLAYER,
+            drill,
+            kind,
+            12,
+            "1",
+            tosses.size() + 1,
+            Side.RIGHT,
+            zone,
+            called,
+            Optional.empty(),
+            swing,
+            swing ? Optional.of(hit) : Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            "coach",
+            Origin.of("logs/test.csv", tosses.size() + 2)));
+  }
+
+  /** The record of a club with this one player. */
+  ClubRecord record() {
+    Club club =
+        new Club(
+            "Test Club",
+            "letter",
+            List.of("en"),
+            List.of("pitch-smart-2018"),
+            LocalDate.of(2027, 3, 1),
+            LocalDate.of(2027, 5, 23),
+            List.of(new Club.Group("g", "Group", 7, 18, false, 2)),
+            "belthigh-2027",
+            Map.of(),
+            List.of(),
+            Optional.empty());
+    Player player =
+        new Player(
+            PLAYER,
+            "Ana",
+            Optional.empty(),
+            born,
+            Bats.RIGHT,
+            Optional.empty(),
+            OptionalInt.empty(),
+            "g",
+            false,
+            false,
+            Optional.empty(),
+            OptionalDouble.empty(),
+            "en",
+            Set.of(),
+            Optional.empty(),
+            false);
+    return new ClubRecord(
+        club,
+        List.of(player),
+        List.of(),
+        tosses,
+        tallies,
+        List.of(),
+        List.of(),
+        List.of(),
+        placements,
+        List.of(),
+        List.of());
+  }
+}
