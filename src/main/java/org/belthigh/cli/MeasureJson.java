@@ -60,7 +60,7 @@ final class MeasureJson {
   }
 
   private static ObjectNode recognition(Recognition recognition) {
-    ObjectNode node = share("right", "seen", recognition.share());
+    ObjectNode node = share("right", "seen", recognition.calls());
     return put(node, "kappa", recognition.kappa());
   }
 

@@ -87,7 +87,7 @@ class IntakeTest {
         "equipment: {tees: 4, screens: 1}",
         "places:",
         "  - {id: north, name: North field, aed: shed, stations: 2}",
-        "  - {id: cage1, cage: true}",
+        "  - {id: cage1, kind: cage}",
         "emergency: {call: \"911\", who: first coach}");
 
     Club read = clean().club();

@@ -80,7 +80,7 @@ class MeasuresTest {
     assertThat(all)
         .allSatisfy(
             m -> {
-              assertThat(m.zoneRecognition().share()).isEqualTo(Share.none());
+              assertThat(m.zoneRecognition().calls()).isEqualTo(Share.none());
               assertThat(m.zoneRecognition().kappa()).isEmpty();
               assertThat(m.middleTake()).isEqualTo(Share.none());
               assertThat(m.ballSwing()).isEqualTo(Share.none());
@@ -95,7 +95,7 @@ class MeasuresTest {
     PlayerMeasures ana =
         calls("tee-work", "5,5,no", "5,4,no", "ball,ball,no", "9,ball,no", "1,,no");
 
-    assertThat(ana.zoneRecognition().share()).isEqualTo(new Share(2, 4));
+    assertThat(ana.zoneRecognition().calls()).isEqualTo(new Share(2, 4));
     // observed 2/4; chance (2*1 [5] + 1*2 [ball]) / 16
     assertThat(ana.zoneRecognition().kappa().orElseThrow())
         .isCloseTo((2.0 / 4 - 4.0 / 16) / (1 - 4.0 / 16), within(1e-12));
@@ -103,9 +103,9 @@ class MeasuresTest {
 
   @Test
   void silence_is_the_answer_ball_in_the_zone_call_drill_alone() {
-    assertThat(calls("zone-call", "ball,none,no", "5,-,no", "5,,no").zoneRecognition().share())
+    assertThat(calls("zone-call", "ball,none,no", "5,-,no", "5,,no").zoneRecognition().calls())
         .isEqualTo(new Share(1, 2));
-    assertThat(calls("tee-work", "ball,none,no", "5,-,no").zoneRecognition().share())
+    assertThat(calls("tee-work", "ball,none,no", "5,-,no").zoneRecognition().calls())
         .isEqualTo(Share.none());
   }
 
@@ -114,10 +114,10 @@ class MeasuresTest {
     PlayerMeasures ana =
         calls("zone-call", "5,6,no", "ball,strike,no", "2,low,no", "1,middle,no", "3,away,no");
 
-    assertThat(ana.recognition().get(Grain.NINE).share()).isEqualTo(new Share(0, 1));
-    assertThat(ana.recognition().get(Grain.ROW).share()).isEqualTo(new Share(2, 2));
-    assertThat(ana.recognition().get(Grain.COLUMN).share()).isEqualTo(new Share(1, 3));
-    assertThat(ana.recognition().get(Grain.STRIKE).share()).isEqualTo(new Share(4, 5));
+    assertThat(ana.recognition().get(Grain.NINE).calls()).isEqualTo(new Share(0, 1));
+    assertThat(ana.recognition().get(Grain.ROW).calls()).isEqualTo(new Share(2, 2));
+    assertThat(ana.recognition().get(Grain.COLUMN).calls()).isEqualTo(new Share(1, 3));
+    assertThat(ana.recognition().get(Grain.STRIKE).calls()).isEqualTo(new Share(4, 5));
   }
 
   @Test
@@ -126,7 +126,7 @@ class MeasuresTest {
 
     assertThat(ana.callsOnTakes()).isEqualTo(new Share(1, 2));
     assertThat(ana.callsOnSwings()).isEqualTo(new Share(1, 1));
-    assertThat(ana.zoneRecognition().share()).isEqualTo(new Share(2, 3));
+    assertThat(ana.zoneRecognition().calls()).isEqualTo(new Share(2, 3));
   }
 
   @Test
@@ -252,7 +252,7 @@ class MeasuresTest {
 
     PlayerMeasures ana = calls("tee-work", "5,5,no", "4,5,no", "ball,ball,yes");
 
-    assertThat(ana.zoneRecognition().share()).isEqualTo(new Share(7, 11));
+    assertThat(ana.zoneRecognition().calls()).isEqualTo(new Share(7, 11));
     assertThat(ana.zoneRecognition().kappa().orElseThrow())
         .isCloseTo((2.0 / 3 - 3.0 / 9) / (1 - 3.0 / 9), within(1e-12));
     assertThat(ana.middleTake()).isEqualTo(new Share(3, 8));
