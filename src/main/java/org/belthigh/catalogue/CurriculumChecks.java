@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.belthigh.model.AgeBand;
+import org.belthigh.model.DrillKind;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
@@ -43,6 +45,7 @@ final class CurriculumChecks {
       needsItself(step);
       ages(step);
       drillsOf(step);
+      measured(step);
       step.bars().forEach(bar -> bar(step, bar));
     }
     curriculum.drills().values().stream()
@@ -152,6 +155,43 @@ final class CurriculumChecks {
     }
   }
 
+  private void measured(Step step) {
+    Step.Measured due =
+        switch (step.skill()) {
+          case SEE -> Step.Measured.ZONE_CALL;
+          case CHOOSE -> Step.Measured.TAKES_AND_CHASES;
+          case DRIVE -> Step.Measured.HARD_HIT;
+          case SEND -> Step.Measured.FIELD_CALL;
+        };
+    if (step.measured() != due) {
+      places.refuse(
+          "step",
+          step.id(),
+          "measure",
+          "a step of the skill " + step.skill().id() + " is counted as " + step.measured().id(),
+          "steps of this skill are counted as " + due.id(),
+          "Write 'measure: " + due.id() + "'.");
+    }
+    if (step.drills().stream().map(curriculum.drills()::get).noneMatch(d -> proves(d, due))) {
+      places.refuse(
+          "step",
+          step.id(),
+          "drills",
+          "no drill of the step is counted as " + due.id(),
+          "at least one drill of a step has rows that count for it",
+          "Add a drill that proves the step.");
+    }
+  }
+
+  private static boolean proves(Drill drill, Step.Measured measured) {
+    return drill != null
+        && switch (measured) {
+          case ZONE_CALL -> drill.kind() == DrillKind.ZONE_CALL;
+          case FIELD_CALL -> drill.kind() == DrillKind.FIELD_CALL;
+          case HARD_HIT, TAKES_AND_CHASES -> drill.swing();
+        };
+  }
+
   private void bar(Step step, Step.Bar bar) {
     places.resolve("step", step.id(), "mark", "parameter", bar.mark(), parameters.keySet());
     places.resolve("step", step.id(), "floor", "parameter", bar.floor(), parameters.keySet());
@@ -189,13 +229,45 @@ final class CurriculumChecks {
                 places.resolve("drill", drill.id(), "gear", "gear", g, curriculum.gear().keySet()));
     variant(drill, "easier", drill.easier());
     variant(drill, "harder", drill.harder());
+    used(drill);
     ballAtHome(drill);
     swings(drill);
+    time(drill);
   }
 
   private void variant(Drill drill, String key, Drill.Variant variant) {
     Set<String> known = curriculum.drills().keySet();
     variant.drill().ifPresent(d -> places.resolve("drill", drill.id(), key, "drill", d, known));
+  }
+
+  private void used(Drill drill) {
+    boolean inStep = steps().stream().anyMatch(s -> s.drills().contains(drill.id()));
+    boolean inVariant =
+        curriculum.drills().values().stream()
+            .flatMap(d -> Stream.of(d.easier(), d.harder()))
+            .anyMatch(v -> v.drill().filter(drill.id()::equals).isPresent());
+    if (!inStep && !inVariant) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "id",
+          "no step and no other drill names '" + drill.id() + "'",
+          "each drill is used",
+          "Name it in a step of the skill " + drill.skill().id() + ", or take it out.");
+    }
+  }
+
+  private void time(Drill drill) {
+    double most = drill.minutes() * drill.perMinute();
+    if (drill.reps() > most) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "reps",
+          drill.reps() + " tosses in " + drill.minutes() + " minutes",
+          "at " + drill.perMinute() + " a minute there is time for " + (int) most,
+          "Correct reps, minutes or per_minute.");
+    }
   }
 
   private void ballAtHome(Drill drill) {

@@ -12,6 +12,7 @@ import java.time.LocalDate;
  * @param day the day that is asked about
  * @param book who publishes the rule book, for people
  * @param pitcher whether the roster lets the player pitch
+ * @param inForce whether the book's own dates cover the day
  * @param table whether the book has a row for the player's age
  * @param rest what the earlier outing that rules longest asks for
  * @param inARow pitching days in a row that end on the day before
@@ -35,6 +36,7 @@ public record ArmDay(
     int age,
     boolean pitcher,
     boolean softball,
+    boolean inForce,
     boolean table,
     Rest rest,
     int inARow,

@@ -96,6 +96,7 @@ final class ArmLog {
         age,
         player.pitches(),
         softball,
+        book.inForce(day),
         band.isPresent(),
         rest(book, reckoning, day),
         inARow(day),

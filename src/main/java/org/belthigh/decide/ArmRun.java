@@ -69,7 +69,8 @@ final class ArmRun {
 
   private List<ArmDay> days(ArmLog log) {
     List<ArmDay> facts = new ArrayList<>();
-    List<LocalDate> own = on.datesUntil(last(log).plusDays(1)).toList();
+    LocalDate last = log.player().pitches() ? last(log) : on;
+    List<LocalDate> own = on.datesUntil(last.plusDays(1)).toList();
     days.put(log.player().id(), own);
     for (LocalDate day : own) {
       for (RuleBook book : books) {

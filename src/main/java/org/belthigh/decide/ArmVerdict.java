@@ -7,8 +7,8 @@ package org.belthigh.decide;
 public record ArmVerdict(String rule, Effect effect, ArmDay about) implements Verdict {
   /** What follows. */
   public enum Effect {
-    MAY_PITCH,
     NO_PITCHING,
+    MAY_PITCH,
     NO_CATCHING,
     NOTE
   }

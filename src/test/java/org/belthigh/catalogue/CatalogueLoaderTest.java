@@ -268,6 +268,38 @@ class CatalogueLoaderTest {
                 + " the floor at every age.\nCorrect one of the two parameters."),
         new Fault(
             curriculum,
+            "- id: drive-1",
+            "measure: hard-hit",
+            "measure: field-call",
+            curriculum
+                + ", measure: a step of the skill drive is counted as field-call; steps of this"
+                + " skill are counted as hard-hit.\nWrite 'measure: hard-hit'."),
+        new Fault(
+            curriculum,
+            "- id: see-1",
+            "drills: [stand-in-call, catch-the-strikes, ",
+            "drills: [",
+            curriculum
+                + ", drills: no drill of the step is counted as zone-call; at least one drill of a"
+                + " step has rows that count for it.\nAdd a drill that proves the step."),
+        new Fault(
+            curriculum,
+            "- id: choose-6",
+            ", count-cards]",
+            "]",
+            curriculum
+                + ", id: no step and no other drill names 'count-cards'; each drill is used.\n"
+                + "Name it in a step of the skill choose, or take it out."),
+        new Fault(
+            curriculum,
+            "- id: stand-in-call",
+            "per_minute: 5",
+            "per_minute: 1",
+            curriculum
+                + ", reps: 12 tosses in 8 minutes; at 1.0 a minute there is time for 8.\n"
+                + "Correct reps, minutes or per_minute."),
+        new Fault(
+            curriculum,
             "- id: stand-in-call",
             "home: plastic",
             "home: baseball",

@@ -229,12 +229,25 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     want.restHold().ifPresent(w -> assertThat(restHold()).isEqualTo(w));
   }
 
-  private void checkRules(ArmStatus status, List<Hold> holds) {
+  /** Ids of the rules behind every reason given. */
+  List<String> fired() {
+    return reasons(new Arms(CATALOGUE).on(record, on).get(0), new Holds(CATALOGUE).of(record, on))
+        .stream()
+        .map(Reason::rule)
+        .toList();
+  }
+
+  private static List<Reason> reasons(ArmStatus status, List<Hold> holds) {
     List<Reason> reasons = new ArrayList<>(status.because());
     for (Hold hold : holds) {
       reasons.add(hold.because());
       reasons.addAll(hold.notes());
     }
+    return reasons;
+  }
+
+  private void checkRules(ArmStatus status, List<Hold> holds) {
+    List<Reason> reasons = reasons(status, holds);
     List<String> fired = reasons.stream().map(Reason::rule).toList();
     assertThat(fired).as("rules").containsAll(expected.rules());
     assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);

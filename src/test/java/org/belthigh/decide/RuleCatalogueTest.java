@@ -2,6 +2,7 @@ package org.belthigh.decide;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.ibm.icu.text.MessageFormat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class RuleCatalogueTest {
   private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
 
-  /** Rules that cannot be missed by a test file of their own: pack, slash, id. */
+  /** The rules as written, each as pack, slash, id. */
   private static Set<String> written() throws IOException {
     Set<String> rules = new TreeSet<>();
     try (Stream<Path> files = Files.walk(Path.of("rules"))) {
@@ -63,6 +64,30 @@ class RuleCatalogueTest {
               .map(r -> r.substring(pack.length() + 1))
               .collect(Collectors.toCollection(TreeSet::new));
       assertThat(files).isEqualTo(rules);
+    }
+  }
+
+  @Test
+  void every_rule_of_safety_fires_in_one_case_of_its_file_and_not_in_another() {
+    for (String pack : new String[] {"arm", "hold"}) {
+      for (Path file : RuleCase.files(pack)) {
+        String rule = file.getFileName().toString().replace(".yaml", "");
+        if (RuleCase.CATALOGUE.rules().containsKey(rule)) {
+          assertThat(RuleCase.read(file)).as(rule).anyMatch(c -> c.fired().contains(rule));
+          assertThat(RuleCase.read(file)).as(rule).anyMatch(c -> !c.fired().contains(rule));
+        }
+      }
+    }
+  }
+
+  @Test
+  void a_reason_has_the_same_holes_in_every_language() {
+    for (RuleEntry entry : RuleCase.CATALOGUE.rules().values()) {
+      Set<String> english = new MessageFormat(entry.reason().in("en")).getArgumentNames();
+      assertThat(entry.reason().byLanguage()).as(entry.id()).containsKeys("en", "es");
+      assertThat(new MessageFormat(entry.reason().in("es")).getArgumentNames())
+          .as(entry.id())
+          .isEqualTo(english);
     }
   }
 
