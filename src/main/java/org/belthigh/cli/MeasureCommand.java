@@ -55,7 +55,7 @@ final class MeasureCommand implements Callable<Integer> {
 
   private static void print(ClubRecord record, PlayerMeasures m, PrintWriter out) {
     out.println(m.player() + " " + record.player(m.player()).firstName());
-    line("calls right", m.zoneRecognition().share(), out);
+    line("calls right", m.zoneRecognition().calls(), out);
     line("belt-high tosses let go", m.middleTake(), out);
     line("balls swung at", m.ballSwing(), out);
     OptionalDouble mean = m.countdown().mean();

@@ -10,7 +10,6 @@ import org.belthigh.model.Grain;
 import org.belthigh.model.Hit;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Skill;
-import org.belthigh.model.Spot;
 import org.belthigh.model.Went;
 
 /**
@@ -36,9 +35,8 @@ final class Counting {
     }
     return switch (counted) {
       case CALLS -> call(toss);
-      case TAKES -> wanted(toss) && drill.swing() ? Optional.of(toss.swing()) : Optional.empty();
-      case CHASES ->
-          toss.zone() == Spot.BALL && drill.swing() ? Optional.of(!toss.swing()) : Optional.empty();
+      case TAKES -> choice(drill, toss, MeasureKind.MIDDLE_TAKE, toss.swing());
+      case CHASES -> choice(drill, toss, MeasureKind.BALL_SWING, !toss.swing());
       case HARD_HITS -> driven(drill) ? toss.hit().map(h -> h == Hit.HARD) : Optional.empty();
       case SENT -> sent(toss);
     };
@@ -69,16 +67,12 @@ final class Counting {
 
   private Optional<Boolean> call(Toss toss) {
     Grain grain = step.grain().orElseThrow();
-    String truth = grain.seen(toss.zone());
-    return toss.called().flatMap(c -> c.readAt(grain)).map(truth::equals);
+    return toss.answer(grain).map(grain.seen(toss.zone())::equals);
   }
 
-  /** A belt-high toss that the called field, if any, did not ask to let go. */
-  private static boolean wanted(Toss toss) {
-    boolean exempt =
-        toss.kind() == DrillKind.FIELD_CALL
-            && toss.field().filter(f -> !f.wants(toss.zone(), toss.side())).isPresent();
-    return toss.zone().beltHigh() && !exempt;
+  private static Optional<Boolean> choice(
+      Drill drill, Toss toss, MeasureKind measure, boolean good) {
+    return drill.swing() && toss.countsFor(measure) ? Optional.of(good) : Optional.empty();
   }
 
   private static boolean driven(Drill drill) {
@@ -86,9 +80,8 @@ final class Counting {
   }
 
   private static Optional<Boolean> sent(Toss toss) {
-    if (toss.kind() != DrillKind.FIELD_CALL || !toss.swing() || toss.field().isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(toss.went().flatMap(Went::field).equals(toss.field()));
+    return toss.countsFor(MeasureKind.FIELD_CALL)
+        ? Optional.of(toss.went().flatMap(Went::field).equals(toss.field()))
+        : Optional.empty();
   }
 }
