@@ -1,0 +1,298 @@
+package org.belthigh.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The commands as a coordinator gives them. */
+class CommandLineTest {
+  private static final Clock TODAY =
+      Clock.fixed(Instant.parse("2027-04-05T09:00:00Z"), ZoneOffset.UTC);
+
+  @TempDir private Path folder;
+
+  private record Ran(int status, String out, String err) {
+    JsonNode json() throws IOException {
+      return new ObjectMapper().readTree(out);
+    }
+  }
+
+  private static Ran run(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int status =
+        Belthigh.commandLine(TODAY, new PrintWriter(out), new PrintWriter(err)).execute(args);
+    return new Ran(status, out.toString(), err.toString());
+  }
+
+  /** A copy of the demo club without the file that has the planted faults. */
+  private Path cleanDemo() throws IOException {
+    Path club = folder.resolve("club");
+    try (Stream<Path> files = Files.walk(Path.of("demo-players"))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        if (!file.endsWith("u10-practice-0330.csv")) {
+          Path copy = club.resolve(Path.of("demo-players").relativize(file).toString());
+          Files.createDirectories(copy.getParent());
+          Files.copy(file, copy);
+        }
+      }
+    }
+    return club;
+  }
+
+  private static Map<String, String> bytes(Path folder) throws IOException {
+    Map<String, String> all = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        all.put(folder.relativize(file).toString(), Arrays.hashCode(Files.readAllBytes(file)) + "");
+      }
+    }
+    return all;
+  }
+
+  @Test
+  void the_demo_is_planned_and_its_planted_faults_are_told() {
+    Path out = folder.resolve("out");
+
+    Ran ran = run("plan", "demo-players", "--out", out.toString(), "--from", "2027-04-05");
+
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err())
+        .contains(
+            "demo-players/logs/u10-practice-0330.csv line 4 column 12, player: 'p44' is not in the"
+                + " roster; player must be an id of the roster.\nMaybe p04.")
+        .contains("line 7 column 16, drill: 'zone-cal'")
+        .contains("line 11 column 31, zone: '10'")
+        .contains("line 16 column 43, hit: the cell is empty")
+        .contains("line 21 column 1, date: 2027-02-30")
+        .contains("line 41 column 29, toss: toss 3 of round 1 of p05 stands already on line 40")
+        .contains("6 things were set aside; all the rest was used.")
+        .doesNotContain("Mateo", "Holcomb", "Rentería");
+    assertThat(out.resolve("plan.json")).exists();
+    for (String group : List.of("u10", "u14")) {
+      assertThat(out.resolve(group + "/packet.pdf")).exists();
+      assertThat(out.resolve(group + "/overview.pdf")).exists();
+    }
+    assertThat(out.resolve("u10/practice-2027-04-06.pdf")).exists();
+    assertThat(out.resolve("u10/cards/p01-week-2027-04-05.pdf")).exists();
+    assertThat(out.resolve("u14/cards/p28-week-2027-04-05.pdf")).exists();
+  }
+
+  @Test
+  void without_the_faults_all_is_well_and_twice_the_same_command_gives_the_same_bytes()
+      throws IOException {
+    String club = cleanDemo().toString();
+    Path one = folder.resolve("one");
+    Path two = folder.resolve("two");
+
+    Ran first = run("plan", club, "--out", one.toString(), "--from", "2027-04-05");
+    Ran second = run("plan", club, "--out", two.toString(), "--from", "2027-04-05");
+
+    assertThat(first.status()).isZero();
+    assertThat(second.status()).isZero();
+    assertThat(bytes(one)).isNotEmpty().isEqualTo(bytes(two));
+  }
+
+  @Test
+  void what_another_program_put_into_the_folder_stays() throws IOException {
+    String club = cleanDemo().toString();
+    Path out = folder.resolve("out");
+    Files.createDirectories(out);
+    Files.writeString(out.resolve("notes.txt"), "bring water");
+
+    run("plan", club, "--out", out.toString(), "--from", "2027-04-05", "--player", "p02");
+    run("plan", club, "--out", out.toString(), "--from", "2027-04-12", "--player", "p02");
+
+    assertThat(out.resolve("notes.txt")).hasContent("bring water");
+    assertThat(out.resolve("u10/cards/p02-week-2027-04-05.pdf")).exists();
+    assertThat(out.resolve("u10/cards/p02-week-2027-04-12.pdf")).exists();
+    try (Stream<Path> left = Files.list(folder)) {
+      assertThat(left.map(p -> p.getFileName().toString())).noneMatch(n -> n.startsWith("."));
+    }
+  }
+
+  @Test
+  void plan_json_has_the_fixed_keys_in_their_shape() throws IOException {
+    Path out = folder.resolve("out");
+
+    run("plan", "demo-players", "--out", out.toString(), "--from", "2027-04-05", "--weeks", "2");
+
+    JsonNode plan = new ObjectMapper().readTree(Files.readString(out.resolve("plan.json")));
+    assertThat(plan.get("club").asText()).isEqualTo("Wrenfield Ferry Youth Baseball");
+    assertThat(plan.get("from").asText()).isEqualTo("2027-04-05");
+    assertThat(plan.get("weeks").asInt()).isEqualTo(2);
+    assertThat(plan.get("players")).hasSize(28);
+    for (JsonNode player : plan.get("players")) {
+      assertThat(player.fieldNames())
+          .toIterable()
+          .contains("player", "group", "age", "decisions", "holds", "days");
+      assertThat(player.get("decisions")).hasSize(4);
+      assertThat(player.get("decisions").get(0).fieldNames())
+          .toIterable()
+          .contains("skill", "step", "decision", "next", "because", "rules");
+      assertThat(player.get("days")).hasSize(14);
+      JsonNode day = player.get("days").get(0);
+      assertThat(day.fieldNames())
+          .toIterable()
+          .contains("date", "place", "minutes", "swings", "throws", "items");
+    }
+    JsonNode hold = plan.get("players").get(9).get("holds").get(0);
+    assertThat(hold.fieldNames())
+        .toIterable()
+        .contains("kind", "from", "until", "because", "rule", "source");
+    assertThat(hold.get("until").isNull()).isTrue();
+    assertThat(run("check", out.toString()).out()).contains("no faults");
+  }
+
+  @Test
+  void measure_lists_every_player_and_keeps_an_old_day() throws IOException {
+    JsonNode now = run("measure", "demo-players", "--as-of", "2027-04-05", "--json").json();
+    JsonNode before = run("measure", "demo-players", "--as-of", "2027-02-01", "--json").json();
+
+    assertThat(now.get("players")).hasSize(28);
+    assertThat(before.get("players")).hasSize(28);
+    JsonNode nobody = before.get("players").get(0).get("zone_recognition");
+    assertThat(nobody.get("seen").asInt()).isZero();
+    assertThat(nobody.get("value").isNull()).isTrue();
+    JsonNode takes = now.get("players").get(1).get("middle_take");
+    assertThat(takes.get("value").asDouble())
+        .isEqualTo(
+            takes.get("taken").asDouble() / takes.get("seen").asDouble(),
+            org.assertj.core.api.Assertions.within(1e-6));
+  }
+
+  @Test
+  void rest_says_who_may_pitch_and_from_when_if_not() throws IOException {
+    JsonNode rest = run("rest", "demo-players", "--on", "2027-04-05", "--json").json();
+
+    assertThat(rest.get("rule_book").asText()).isEqualTo("pitch-smart-2018");
+    assertThat(rest.get("players")).hasSize(28);
+    JsonNode mateo = rest.get("players").get(2);
+    assertThat(mateo.get("player").asText()).isEqualTo("p03");
+    assertThat(mateo.get("may_pitch").asBoolean()).isFalse();
+    assertThat(mateo.get("pitches_left").asInt()).isZero();
+    assertThat(mateo.get("eligible_from").asText()).isEqualTo("2027-04-07");
+    assertThat(mateo.get("known_to").asText()).isEqualTo("2027-04-03");
+    JsonNode head = rest.get("players").get(9);
+    assertThat(head.get("eligible_from").isNull()).isTrue();
+    assertThat(head.get("may_catch").asBoolean()).isFalse();
+  }
+
+  @Test
+  void explain_prints_the_whole_chain() {
+    Ran ran = run("explain", "demo-players", "p03", "--as-of", "2027-04-05");
+
+    assertThat(ran.out())
+        .contains("Tosses logged")
+        .contains("choose: move-up")
+        .contains("mark 12 % (choose-2-take-mark, ours, common practice)")
+        .contains("rule PRG-002")
+        .contains("moves up at 3.00");
+  }
+
+  @Test
+  void explain_as_json_says_the_same() throws IOException {
+    JsonNode json = run("explain", "demo-players", "p03", "--as-of", "2027-04-05", "--json").json();
+
+    assertThat(json.get("decisions")).hasSize(4);
+    assertThat(json.get("decisions").get(1).get("decision").asText()).isEqualTo("move-up");
+    assertThat(json.get("decisions").get(1).get("measured")).hasSize(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "plan demo-players",
+        "plan demo-players --out x --weeks 17",
+        "plan demo-players --out x --weeks 0",
+        "plan demo-players --out x --paper a5",
+        "plan demo-players --out x --lang fr",
+        "plan demo-players --out x --from yesterday",
+        "dance",
+        ""
+      })
+  void a_wrong_command_line_is_2_and_says_so(String line) {
+    Ran ran = run(line.isEmpty() ? new String[0] : line.split(" ", -1));
+
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).isNotBlank().doesNotContain("\tat ");
+  }
+
+  @Test
+  void a_folder_that_is_not_there_is_4() {
+    Ran ran = run("plan", folder.resolve("nowhere").toString(), "--out", folder + "/out");
+
+    assertThat(ran.status()).isEqualTo(4);
+    assertThat(ran.err()).contains("Maybe").doesNotContain("\tat ");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void an_unknown_player_is_4_with_the_nearest() {
+    Ran ran = run("explain", "demo-players", "pp03");
+
+    assertThat(ran.status()).isEqualTo(4);
+    assertThat(ran.err()).contains("'pp03' is not in the roster").contains("Maybe 'p03'");
+  }
+
+  @Test
+  void check_finds_the_planted_faults_and_none_in_the_curriculum_or_the_rule_books() {
+    assertThat(run("check", "demo-players").status()).isEqualTo(3);
+    assertThat(run("check", "demo-players").out()).contains("6 faults");
+    assertThat(run("check", "curricula/belthigh-2027.yaml").status()).isZero();
+    assertThat(run("check", "rules/books/pitch-smart-2018.yaml").status()).isZero();
+  }
+
+  @Test
+  void check_finds_what_is_wrong_in_a_plan() throws IOException {
+    Path plan = folder.resolve("plan.json");
+    Files.writeString(
+        plan,
+        """
+        {"club": "x", "from": "2027-04-05", "weeks": 1, "players": [{"player": "p01",
+          "decisions": [{"skill": "see"}], "holds": [
+            {"kind": "everything", "from": "2027-04-01", "until": null}],
+          "days": [{"date": "2027-04-05", "place": "home", "minutes": 9, "swings": 2,
+            "items": [{"ball": "baseball", "minutes": 10, "swings": 2}]}]}]}
+        """,
+        StandardCharsets.UTF_8);
+
+    Ran ran = run("check", plan.toString());
+
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err())
+        .contains("a baseball at home")
+        .contains("minutes is 9, its items add up to 10")
+        .contains("no entry for 2027-04-06")
+        .contains("work that the hold on everything forbids")
+        .contains("each player has one for see, choose, drive and send");
+  }
+
+  @Test
+  void every_command_has_help_with_an_example() {
+    for (String command : List.of("plan", "measure", "rest", "explain", "check")) {
+      Ran ran = run(command, "--help");
+      assertThat(ran.status()).isZero();
+      assertThat(ran.out()).contains("Example").contains("belthigh " + command);
+    }
+  }
+}
