@@ -121,11 +121,17 @@ final class Explanation {
         .passed()
         .forEach(p -> lines.add("  " + p.step() + " has been behind the player since " + p.on()));
     for (int i = 0; i < decision.evidence().bars().size(); i++) {
-      lines.addAll(bar(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
+      lines.addAll(bar(player, bar(decision, i), decision.evidence().bars().get(i)));
     }
     decision.settles().ifPresent(p -> lines.add("  what would settle it: " + say(p)));
     decision.rules().forEach(id -> lines.add("  " + rule(id)));
     return lines;
+  }
+
+  /** The step's bar that the i-th reading is about; a switch hitter has a reading for each side. */
+  private static Step.Bar bar(SkillDecision decision, int i) {
+    int sides = decision.evidence().bars().size() / decision.step().bars().size();
+    return decision.step().bars().get(i / sides);
   }
 
   private List<String> bar(
@@ -218,7 +224,7 @@ final class Explanation {
             .put("settles", decision.settles().map(this::say).orElse(null));
     ArrayNode bars = node.putArray("measured");
     for (int i = 0; i < decision.evidence().bars().size(); i++) {
-      bars.add(json(player, decision.step().bars().get(i), decision.evidence().bars().get(i)));
+      bars.add(json(player, bar(decision, i), decision.evidence().bars().get(i)));
     }
     ArrayNode rules = node.putArray("rules");
     decision.rules().forEach(rules::add);

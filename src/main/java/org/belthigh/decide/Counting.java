@@ -55,6 +55,17 @@ final class Counting {
     return same && !tooEasy(curriculum.drill(drill));
   }
 
+  /** How many rungs above the step a drill lies; 0 where it is the step's own or no ladder's. */
+  int harder(String drill) {
+    int easiest =
+        curriculum.ladders().get(step.skill()).steps().stream()
+            .filter(s -> s.drills().contains(drill))
+            .mapToInt(Step::rung)
+            .min()
+            .orElse(step.rung());
+    return step.drills().contains(drill) ? 0 : Math.max(0, easiest - step.rung());
+  }
+
   private boolean tooEasy(Drill drill) {
     int hardest =
         curriculum.ladders().get(step.skill()).steps().stream()

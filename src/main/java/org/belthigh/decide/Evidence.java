@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.belthigh.catalogue.Step;
 import org.belthigh.model.Share;
+import org.belthigh.model.Side;
 
 /**
  * The tosses seen behind a decision.
@@ -29,22 +30,28 @@ public record Evidence(
   /**
    * One share against its mark and floor.
    *
-   * @param share as the mark counts it; for takes and chases the balls let go and swung at
+   * @param side the side it is about, for a switch hitter; empty for both together
+   * @param share plain counts; for takes and chases the balls let go and swung at
+   * @param estimate weighed by age, place and way of logging
    * @param mark share that is good enough, at the player's age
    * @param floor share that is too little, at the player's age
-   * @param proof log likelihood ratio of mark against floor, now, in nats
+   * @param proof for the mark against the floor, now, in nats
    * @param best highest it has been
+   * @param against proof against the mark, now, in nats
    * @param markBar proof that moves up
    * @param floorBar proof against that firms up
    * @param toGo about how many more tosses at the mark would settle it; 0 when it is settled
    */
   public record Reading(
       Step.Counted counted,
+      Optional<Side> side,
       Share share,
+      Estimate estimate,
       double mark,
       double floor,
       double proof,
       double best,
+      double against,
       double markBar,
       double floorBar,
       int toGo) {}

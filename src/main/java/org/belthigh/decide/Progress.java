@@ -41,10 +41,11 @@ public final class Progress {
    */
   public Map<String, List<SkillDecision>> decide(ClubRecord record, LocalDate asOf) {
     ClubRecord known = record.upTo(asOf);
+    Journal journal = new Journal(known);
     Map<String, Map<Skill, Walk>> walks = new LinkedHashMap<>();
     List<Standing> standings = new ArrayList<>();
     for (Player player : known.players()) {
-      Map<Skill, Walk> own = walk(known, player, asOf);
+      Map<Skill, Walk> own = walk(known, journal, player, asOf);
       own.values().forEach(w -> standings.add(w.standing()));
       walks.put(player.id(), own);
     }
@@ -70,14 +71,14 @@ public final class Progress {
     return verdict.player() + '|' + verdict.skill();
   }
 
-  private Map<Skill, Walk> walk(ClubRecord record, Player player, LocalDate asOf) {
+  private Map<Skill, Walk> walk(ClubRecord record, Journal journal, Player player, LocalDate asOf) {
     Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
     Map<Skill, Step> behind = new EnumMap<>(Skill.class);
     Map<Skill, Walk> walks = new EnumMap<>(Skill.class);
     for (Skill skill : Skill.values()) {
       Walk walk =
           new Walk(catalogue, curriculum, player, skill, record.club().seasonFirst(), asOf, behind)
-              .along(record);
+              .along(journal.of(player.id()));
       walks.put(skill, walk);
       behind.put(skill, walk.step());
     }
@@ -162,6 +163,13 @@ public final class Progress {
   }
 
   private static Phrase clause(Evidence.Reading reading) {
+    return reading
+        .side()
+        .map(side -> Phrase.of("seen.side." + side.id(), "clause", counts(reading)))
+        .orElse(counts(reading));
+  }
+
+  private static Phrase counts(Evidence.Reading reading) {
     return Phrase.of(
         "seen." + reading.counted().id(),
         "made",

@@ -1,37 +1,65 @@
 package org.belthigh.decide;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Step;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Share;
+import org.belthigh.model.Side;
 
 /**
- * The pull between a mark and a floor as tosses come in: a sequential likelihood ratio test.
+ * The pull between a mark and a floor as tosses come in.
  *
- * <p>Each toss adds ln(P(toss | mark) / P(toss | floor)). For a hitter at the floor the ratio is a
- * non-negative martingale that starts at 1, so the chance that it <em>ever</em> reaches 1/e is at
- * most e, however often it is looked at (source: {@code ville-1939}); the same holds the other way
- * round for a hitter at the mark. Looking every week therefore costs nothing.
+ * <p>Each toss adds w·ln(P(toss | mark) / P(toss | floor)) with a weight w from 0 to 1. For a
+ * hitter at the floor the power of e to the sum is a non-negative supermartingale that starts at 1,
+ * so the chance that it <em>ever</em> reaches 1/e is at most e, however often it is looked at
+ * (source: {@code ville-1939}). Three things keep it one: weights are fixed before the outcome;
+ * only what speaks for the mark fades with time, never what speaks against it; and a hitter who
+ * gets better is met by a mixture of sums, one beginning on each day, whose prior shares add up to
+ * 1.
+ *
+ * <p>Against the mark a single sum is kept the same way round.
  */
 final class Tug {
   private final Step.Bar bar;
+  private final Optional<Side> side;
   private final Catalogue catalogue;
+  private final Weights weights;
   private final double markBar;
   private final double floorBar;
-  private Share counted = Share.none();
-  private double proof;
+
+  private final List<Double> sums = new ArrayList<>();
+  private double against;
   private double best;
+  private LocalDate lastDay;
+  private Share counted = Share.none();
+  private final List<Weighed> weighed = new ArrayList<>();
+
+  /** Tosses of one kind on one day: {@code made} of {@code of}, each weighing {@code weight}. */
+  private record Weighed(LocalDate day, double weight, double made, int of) {}
 
   /**
    * A test without tosses.
    *
+   * @param side the side it is about; empty for both together
    * @param markError chance, over the season, of moving up a hitter at the floor
    * @param floorError chance, over the season, of firming up a hitter at the mark
    */
-  Tug(Step.Bar bar, Catalogue catalogue, double markError, double floorError) {
+  Tug(
+      Step.Bar bar,
+      Optional<Side> side,
+      Catalogue catalogue,
+      Weights weights,
+      double markError,
+      double floorError) {
     this.bar = bar;
+    this.side = side;
     this.catalogue = catalogue;
+    this.weights = weights;
     this.markBar = -Math.log(markError);
     this.floorBar = -Math.log(floorError);
   }
@@ -40,16 +68,21 @@ final class Tug {
     return bar.counted();
   }
 
+  /** Whether tosses from {@code where} are counted here. */
+  boolean takes(Side where) {
+    return side.isEmpty() || side.get() == where;
+  }
+
   /** Where fewer is better, a share is turned round: its mark is met by letting go, or not. */
   private boolean fewerIsBetter() {
     return bar.counted() == Step.Counted.TAKES || bar.counted() == Step.Counted.CHASES;
   }
 
-  double mark(LocalDate day, AgeBand band) {
+  private double mark(LocalDate day, AgeBand band) {
     return catalogue.parameter(bar.mark()).on(day).at(band);
   }
 
-  double floor(LocalDate day, AgeBand band) {
+  private double floor(LocalDate day, AgeBand band) {
     return catalogue.parameter(bar.floor()).on(day).at(band);
   }
 
@@ -57,31 +90,88 @@ final class Tug {
     return fewerIsBetter() ? 1 - share : share;
   }
 
-  /** Adds {@code made} successes of {@code of} tosses; a success is what the mark hopes for. */
-  void add(int made, int of, LocalDate day, AgeBand band) {
-    double mark = good(mark(day, band));
-    double floor = good(floor(day, band));
-    proof += made * Math.log(mark / floor) + (of - made) * Math.log((1 - mark) / (1 - floor));
-    counted = counted.plus(new Share(made, of));
+  /** The chance of success of a hitter at the mark, with a drill so many rungs harder. */
+  double chanceAtMark(LocalDate day, AgeBand band, int harder) {
+    return weights.harder(good(mark(day, band)), harder);
   }
 
-  /** Adds a proof that was reckoned elsewhere, such as that of a finished score. */
-  void add(double moreProof, int made, int of) {
-    proof += moreProof;
+  /** The chance of success of a hitter at the floor, with a drill so many rungs harder. */
+  double chanceAtFloor(LocalDate day, AgeBand band, int harder) {
+    return weights.harder(good(floor(day, band)), harder);
+  }
+
+  /**
+   * Adds {@code made} successes of {@code of} tosses; a success is what the mark hopes for.
+   *
+   * @param harder how many rungs above the step the drill lies
+   */
+  void add(int made, int of, LocalDate day, AgeBand band, int harder, double weight) {
+    double mark = chanceAtMark(day, band, harder);
+    double floor = chanceAtFloor(day, band, harder);
+    add(
+        made * Math.log(mark / floor) + (of - made) * Math.log((1 - mark) / (1 - floor)),
+        made,
+        of,
+        day,
+        weight);
+  }
+
+  /** Adds a log likelihood ratio that was reckoned elsewhere, such as that of a finished score. */
+  void add(double ratio, int made, int of, LocalDate day, double weight) {
+    enter(day);
+    sums.replaceAll(sum -> sum + weight * ratio);
+    against -= weight * ratio;
     counted = counted.plus(new Share(made, of));
+    weighed.add(new Weighed(day, weight, made, of));
+  }
+
+  /** Begins a new day: what speaks for something fades, and one more sum begins. */
+  private void enter(LocalDate day) {
+    if (day.equals(lastDay)) {
+      return;
+    }
+    if (lastDay != null) {
+      double left = weights.left(ChronoUnit.DAYS.between(lastDay, day));
+      sums.replaceAll(sum -> fade(sum, left));
+      against = fade(against, left);
+    }
+    sums.add(0.0);
+    lastDay = day;
+  }
+
+  private static double fade(double sum, double left) {
+    return sum > 0 ? sum * left : sum;
   }
 
   /** Looks at the test, as happens at the end of each day. */
   void look() {
-    best = Math.max(best, proof);
+    best = Math.max(best, proof());
   }
 
   int seen() {
     return counted.seen();
   }
 
+  /** The proof for the mark now: the logarithm of the mixture; 0 without tosses. */
   double proof() {
-    return proof;
+    double mixed = 0;
+    for (int j = 0; j < sums.size(); j++) {
+      mixed += prior(j) * Math.exp(sums.get(j));
+    }
+    // what is kept for later beginnings has seen nothing yet and stands at 1
+    double later = sums.isEmpty() ? 1.0 : weights.restart() / sums.size();
+    return Math.log(mixed + later);
+  }
+
+  /** Shares that add up to 1: most for the first day, r/(j(j-1)) for the j-th. */
+  private double prior(int index) {
+    int j = index + 1;
+    return j == 1 ? 1 - weights.restart() : weights.restart() / ((double) j * (j - 1));
+  }
+
+  /** The proof against the mark now. */
+  double against() {
+    return against;
   }
 
   double best() {
@@ -98,25 +188,39 @@ final class Tug {
 
   /** The reading on {@code day} for a player of {@code band}. */
   Evidence.Reading reading(LocalDate day, AgeBand band) {
-    double mark = mark(day, band);
-    double floor = floor(day, band);
     int made = fewerIsBetter() ? counted.seen() - counted.made() : counted.made();
     return new Evidence.Reading(
         bar.counted(),
+        side,
         new Share(made, counted.seen()),
-        mark,
-        floor,
-        proof,
+        estimate(day),
+        mark(day, band),
+        floor(day, band),
+        proof(),
         best,
+        against,
         markBar,
         floorBar,
-        toGo(good(mark), good(floor)));
+        toGo(good(mark(day, band)), good(floor(day, band))));
   }
 
-  /** Tosses that a hitter at the mark needs, on average, for the rest of the proof. */
+  private Estimate estimate(LocalDate day) {
+    double total = 0;
+    double squares = 0;
+    double made = 0;
+    for (Weighed w : weighed) {
+      double weight = w.weight() * weights.left(ChronoUnit.DAYS.between(w.day(), day));
+      total += weight * w.of();
+      squares += weight * weight * w.of();
+      made += weight * (fewerIsBetter() ? w.of() - w.made() : w.made());
+    }
+    return Estimate.of(made, total, squares);
+  }
+
+  /** Tosses of full weight that a hitter at the mark needs, on average, for the rest. */
   private int toGo(double mark, double floor) {
     double perToss =
         mark * Math.log(mark / floor) + (1 - mark) * Math.log((1 - mark) / (1 - floor));
-    return best >= markBar ? 0 : (int) Math.ceil((markBar - proof) / perToss);
+    return best >= markBar ? 0 : (int) Math.ceil((markBar - proof()) / perToss);
   }
 }

@@ -8,18 +8,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Step;
-import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Placement;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
 import org.belthigh.measure.CountdownScore;
 import org.belthigh.model.AgeBand;
+import org.belthigh.model.Bats;
 import org.belthigh.model.MeasureKind;
+import org.belthigh.model.Side;
 import org.belthigh.model.Skill;
 
 /**
@@ -37,6 +37,7 @@ final class Walk {
   private final Skill skill;
   private final LocalDate asOf;
   private final LocalDate windowStart;
+  private final Weights weights;
   private final double error;
   private final int daysAsked;
   private final Map<Skill, Step> behind;
@@ -69,6 +70,7 @@ final class Walk {
     this.skill = skill;
     this.asOf = asOf;
     this.behind = behind;
+    this.weights = Weights.on(catalogue, asOf);
     this.error = catalogue.parameter("decision-error").on(asOf).at(band(asOf));
     this.daysAsked = whole("decision-days");
     this.windowStart = asOf.minusDays(whole("decision-window-days"));
@@ -85,43 +87,41 @@ final class Walk {
 
   private void enter(Step next) {
     step = next;
-    double floorError = error / next.bars().size();
-    tugs = next.bars().stream().map(b -> new Tug(b, catalogue, error, floorError)).toList();
+    List<Optional<Side>> sides = sides();
+    double floorError = error / (next.bars().size() * sides.size());
+    tugs =
+        next.bars().stream()
+            .flatMap(
+                bar ->
+                    sides.stream().map(s -> new Tug(bar, s, catalogue, weights, error, floorError)))
+            .toList();
     days = new HashSet<>();
     first = null;
     last = null;
     proved = false;
   }
 
-  /** Walks through the log, day by day, up to the day asked for. */
-  Walk along(ClubRecord record) {
-    SortedMap<LocalDate, Day> log = new TreeMap<>();
-    record.tosses().stream()
-        .filter(t -> t.player().equals(player.id()))
-        .forEach(t -> log.computeIfAbsent(t.date(), d -> new Day()).tosses.add(t));
-    record.tallies().stream()
-        .filter(t -> t.player().equals(player.id()))
-        .forEach(t -> log.computeIfAbsent(t.date(), d -> new Day()).tallies.add(t));
-    record.placements().stream()
-        .filter(p -> p.player().equals(player.id()) && p.skill() == skill)
-        .forEach(p -> log.computeIfAbsent(p.date(), d -> new Day()).placements.add(p));
-    log.headMap(asOf.plusDays(1)).forEach(this::through);
+  /** A switch hitter is judged on each side where it matters: in hitting, not in seeing. */
+  private List<Optional<Side>> sides() {
+    boolean each = player.bats() == Bats.SWITCH && (skill == Skill.DRIVE || skill == Skill.SEND);
+    return each
+        ? List.of(Optional.of(Side.LEFT), Optional.of(Side.RIGHT))
+        : List.of(Optional.empty());
+  }
+
+  /** Walks through the player's days up to the day asked for. */
+  Walk along(SortedMap<LocalDate, Journal.Day> days) {
+    days.headMap(asOf.plusDays(1)).forEach(this::through);
     return this;
   }
 
-  private static final class Day {
-    private final List<Toss> tosses = new ArrayList<>();
-    private final List<Tally> tallies = new ArrayList<>();
-    private final List<Placement> placements = new ArrayList<>();
-  }
-
-  private void through(LocalDate day, Day log) {
-    log.placements.forEach(this::place);
+  private void through(LocalDate day, Journal.Day log) {
+    log.placements().stream().filter(p -> p.skill() == skill).forEach(this::place);
     Counting counting = new Counting(curriculum, step);
     int before = seen();
     for (Tug tug : tugs) {
-      log.tosses.forEach(toss -> addToss(tug, counting, toss));
-      log.tallies.forEach(tally -> addTally(tug, counting, tally));
+      log.tosses().forEach(toss -> addToss(tug, counting, toss));
+      log.tallies().forEach(tally -> addTally(tug, counting, tally));
     }
     if (seen() > before) {
       days.add(day);
@@ -141,28 +141,48 @@ final class Walk {
   }
 
   private void addToss(Tug tug, Counting counting, Toss toss) {
+    if (!tug.takes(toss.side())) {
+      return;
+    }
+    boolean called = tug.counted() == Step.Counted.CALLS;
     counting
         .success(tug.counted(), toss)
-        .ifPresent(good -> tug.add(good ? 1 : 0, 1, toss.date(), band(toss.date())));
+        .ifPresent(
+            good ->
+                tug.add(
+                    good ? 1 : 0,
+                    1,
+                    toss.date(),
+                    band(toss.date()),
+                    counting.harder(toss.drill()),
+                    weights.of(toss, called)));
   }
 
   private void addTally(Tug tug, Counting counting, Tally tally) {
-    if (!counting.counts(tug.counted(), tally.measure(), tally.drill())) {
+    boolean ours =
+        counting.counts(tug.counted(), tally.measure(), tally.drill())
+            && tally.side().map(tug::takes).orElse(true);
+    if (!ours) {
       return;
     }
     LocalDate day = tally.date();
-    AgeBand band = band(day);
+    int harder = counting.harder(tally.drill());
     if (tally.measure() == MeasureKind.COUNTDOWN) {
-      double atMark = CountdownScore.probability(tally.of(), tally.made(), tug.mark(day, band));
-      double atFloor = CountdownScore.probability(tally.of(), tally.made(), tug.floor(day, band));
+      double atMark = score(tally, tug.chanceAtMark(day, band(day), harder));
+      double atFloor = score(tally, tug.chanceAtFloor(day, band(day), harder));
       // the score alone leaves the last ball open: 2n - start hard hits, or one fewer
-      tug.add(Math.log(atMark / atFloor), Math.max(0, 2 * tally.made() - tally.of()), tally.made());
+      int hard = Math.max(0, 2 * tally.made() - tally.of());
+      tug.add(Math.log(atMark / atFloor), hard, tally.made(), day, weights.tally());
     } else {
-      boolean counted =
+      boolean faults =
           tally.measure() == MeasureKind.MIDDLE_TAKE || tally.measure() == MeasureKind.BALL_SWING;
-      int good = counted ? tally.of() - tally.made() : tally.made();
-      tug.add(good, tally.of(), day, band);
+      int good = faults ? tally.of() - tally.made() : tally.made();
+      tug.add(good, tally.of(), day, band(day), harder, weights.tally());
     }
+  }
+
+  private static double score(Tally tally, double hard) {
+    return CountdownScore.probability(tally.of(), tally.made(), hard);
   }
 
   private int seen() {
@@ -182,7 +202,7 @@ final class Walk {
 
   /** Tosses asked for of each kind: two kinds share the step's number. */
   private int asked() {
-    int kinds = step.bars().size();
+    int kinds = tugs.size();
     return (step.tosses() + kinds - 1) / kinds;
   }
 
@@ -250,7 +270,7 @@ final class Walk {
         tugs.stream().mapToDouble(t -> t.best() - t.markBar()).min().orElse(0)
             + tugs.get(0).markBar(),
         tugs.get(0).markBar(),
-        tugs.stream().mapToDouble(t -> -t.proof()).max().orElse(0),
+        tugs.stream().mapToDouble(Tug::against).max().orElse(0),
         tugs.get(0).floorBar(),
         step.judged(player.ageOn(asOf)),
         next.isEmpty(),

@@ -8,6 +8,7 @@ import org.belthigh.model.Ball;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.MeasureKind;
+import org.belthigh.model.Side;
 
 /** Reads logs with a drill a row. */
 final class TallyRows {
@@ -30,7 +31,8 @@ final class TallyRows {
     Optional<MeasureKind> measure = cells.needWord("measure", MeasureKind.class);
     OptionalInt made = cells.needWhole("made", 0, MOST);
     OptionalInt of = cells.needWhole("of", 1, MOST);
-    player.filter(p -> cells.has("bats")).ifPresent(p -> TossRows.side(cells, p));
+    Optional<Side> side =
+        player.filter(p -> cells.has("bats")).flatMap(p -> TossRows.side(cells, p));
     cells.word("ball", Ball.class);
     cells.word("feed", Feed.class);
     cells.number("feet", 0, 400);
@@ -56,6 +58,7 @@ final class TallyRows {
                 measure.orElseThrow(),
                 made.getAsInt(),
                 of.getAsInt(),
+                side.or(() -> player.flatMap(p -> p.bats().side())),
                 cells.text("by"),
                 cells.origin()))
         : Optional.empty();

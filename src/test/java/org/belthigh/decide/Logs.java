@@ -39,11 +39,11 @@ final class Logs {
     this.born = born;
   }
 
-  /** Calls of all nine spots; a wrong one is wrong at every grain. */
+  /** Calls of all nine spots without a swing; a wrong one is wrong at every grain. */
   Logs calls(LocalDate day, int right, int of) {
     for (int i = 0; i < of; i++) {
       Spot called = i < right ? Spot.LOW_IN : Spot.BALL;
-      toss(day, "zone-call", DrillKind.ZONE_CALL, Spot.LOW_IN, call(called), true, Hit.SOFT);
+      toss(day, "zone-call", DrillKind.ZONE_CALL, Spot.LOW_IN, call(called), false, Hit.SOFT);
     }
     return this;
   }
@@ -68,11 +68,11 @@ final class Logs {
     toss(day, "countdown", DrillKind.COUNTDOWN, zone, Optional.empty(), swing, Hit.SOFT);
   }
 
-  /** Swings of the countdown, so many of them hit hard. */
-  Logs hits(LocalDate day, int hard, int of) {
+  /** Swings of a drill about driving the ball, so many of them hit hard. */
+  Logs hits(LocalDate day, String drill, int hard, int of) {
     for (int i = 0; i < of; i++) {
       Hit hit = i < hard ? Hit.HARD : Hit.SOFT;
-      toss(day, "countdown", DrillKind.COUNTDOWN, Spot.HIGH_IN, Optional.empty(), true, hit);
+      toss(day, drill, DrillKind.NONE, Spot.HIGH_IN, Optional.empty(), true, hit);
     }
     return this;
   }
@@ -110,7 +110,16 @@ final class Logs {
   /** A tally. */
   Logs tally(LocalDate day, String drill, MeasureKind measure, int made, int of) {
     tallies.add(
-        new Tally(day, PLAYER, drill, measure, made, of, "coach", Origin.of("logs/t.csv", 2)));
+        new Tally(
+            day,
+            PLAYER,
+            drill,
+            measure,
+            made,
+            of,
+            Optional.of(Side.RIGHT),
+            "coach",
+            Origin.of("logs/t.csv", 2)));
     return this;
   }
 

@@ -68,7 +68,14 @@ class ProgressRulesTest {
     f.each("takes", c -> logs.takes(c.date("date"), c.whole("gone", 0, 99), c.whole("of", 1, 99)));
     f.each(
         "chases", c -> logs.chases(c.date("date"), c.whole("swung", 0, 99), c.whole("of", 1, 99)));
-    f.each("hits", c -> logs.hits(c.date("date"), c.whole("hard", 0, 99), c.whole("of", 1, 99)));
+    f.each(
+        "hits",
+        c ->
+            logs.hits(
+                c.date("date"),
+                c.optionalText("drill").orElse("countdown"),
+                c.whole("hard", 0, 99),
+                c.whole("of", 1, 99)));
     f.each(
         "sends",
         c ->

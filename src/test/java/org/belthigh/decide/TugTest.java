@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Parameter;
@@ -15,6 +16,9 @@ import org.junit.jupiter.api.Test;
 
 class TugTest {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 9);
+
+  /** Full weight, no decay, no later beginnings: the plain test of the books. */
+  private static final Weights FULL = new Weights(1, 1, 1, 0, Double.POSITIVE_INFINITY, 0);
 
   private static Tug tug(double mark, double floor, double error) {
     Catalogue catalogue =
@@ -26,7 +30,13 @@ class TugTest {
             List.of(),
             Map.of(),
             new Growth(List.of()));
-    return new Tug(new Step.Bar(Step.Counted.HARD_HITS, "m", "f"), catalogue, error, error);
+    return new Tug(
+        new Step.Bar(Step.Counted.HARD_HITS, "m", "f"),
+        Optional.empty(),
+        catalogue,
+        FULL,
+        error,
+        error);
   }
 
   private static Parameter parameter(String id, double value) {
@@ -59,9 +69,9 @@ class TugTest {
   void a_toss_adds_the_log_likelihood_ratio() {
     Tug tug = tug(0.80, 0.60, 0.05);
 
-    tug.add(1, 1, DAY, AgeBand.AGE_9_10);
+    tug.add(1, 1, DAY, AgeBand.AGE_9_10, 0, 1);
     double success = tug.proof();
-    tug.add(0, 1, DAY, AgeBand.AGE_9_10);
+    tug.add(0, 1, DAY, AgeBand.AGE_9_10, 0, 1);
 
     assertThat(success).isCloseTo(0.287682, within(1e-6));
     assertThat(tug.proof() - success).isCloseTo(-0.693147, within(1e-6));
@@ -72,9 +82,9 @@ class TugTest {
   void agrees_with_walds_inspection_example() {
     Tug tug = tug(0.3, 0.1, 0.02);
 
-    tug.add(1, 1, DAY, AgeBand.AGE_9_10);
+    tug.add(1, 1, DAY, AgeBand.AGE_9_10, 0, 1);
     double success = tug.proof();
-    tug.add(0, 1, DAY, AgeBand.AGE_9_10);
+    tug.add(0, 1, DAY, AgeBand.AGE_9_10, 0, 1);
 
     assertThat(success).isCloseTo(1.098612, within(1e-6));
     assertThat(tug.proof() - success).isCloseTo(-0.251314, within(1e-6));
@@ -89,9 +99,9 @@ class TugTest {
   void best_remembers_the_highest_look_and_nothing_between_looks() {
     Tug tug = tug(0.8, 0.6, 0.05);
 
-    tug.add(3, 3, DAY, AgeBand.AGE_9_10);
+    tug.add(3, 3, DAY, AgeBand.AGE_9_10, 0, 1);
     tug.look();
-    tug.add(0, 3, DAY, AgeBand.AGE_9_10);
+    tug.add(0, 3, DAY, AgeBand.AGE_9_10, 0, 1);
     tug.look();
 
     assertThat(tug.best()).isCloseTo(3 * 0.287682, within(1e-5));
@@ -107,7 +117,7 @@ class TugTest {
     for (int s = 0; s < seasons; s++) {
       Tug tug = tug(0.8, 0.6, 0.05);
       for (int toss = 0; toss < 300; toss++) {
-        tug.add(random.nextDouble() < 0.6 ? 1 : 0, 1, DAY, AgeBand.AGE_9_10);
+        tug.add(random.nextDouble() < 0.6 ? 1 : 0, 1, DAY, AgeBand.AGE_9_10, 0, 1);
         tug.look();
       }
       proved += tug.best() >= tug.markBar() ? 1 : 0;
