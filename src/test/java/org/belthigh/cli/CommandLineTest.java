@@ -199,19 +199,19 @@ class CommandLineTest {
 
   @Test
   void explain_prints_the_whole_chain() {
-    Ran ran = run("explain", "demo-players", "p03", "--as-of", "2027-04-05");
+    Ran ran = run("explain", "demo-players", "p26", "--as-of", "2027-04-05");
 
     assertThat(ran.out())
         .contains("Tosses logged")
         .contains("choose: move-up")
-        .contains("mark 12 % (choose-2-take-mark, ours, common practice)")
+        .contains("mark 10 % (choose-3-take-mark, ours, common practice)")
         .contains("rule PRG-002")
         .contains("moves up at 3.00");
   }
 
   @Test
   void explain_as_json_says_the_same() throws IOException {
-    JsonNode json = run("explain", "demo-players", "p03", "--as-of", "2027-04-05", "--json").json();
+    JsonNode json = run("explain", "demo-players", "p26", "--as-of", "2027-04-05", "--json").json();
 
     assertThat(json.get("decisions")).hasSize(4);
     assertThat(json.get("decisions").get(1).get("decision").asText()).isEqualTo("move-up");
