@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.files.Fields;
@@ -35,24 +37,28 @@ class ProgressRulesTest {
   private DynamicContainer file(Path file) {
     List<Problem> problems = new ArrayList<>();
     List<DynamicTest> tests = new ArrayList<>();
+    Map<String, Integer> decided = new HashMap<>();
     try {
       Yaml.read(file.toString(), Files.readString(file), problems)
-          .flatMap(n -> Fields.read(n, problems, f -> f.each("cases", this::test)))
+          .flatMap(n -> Fields.read(n, problems, f -> f.each("cases", c -> test(c, decided))))
           .ifPresent(tests::addAll);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     assertThat(problems).extracting(Problem::text).isEmpty();
-    assertThat(tests).as("cases of %s", file).isNotEmpty();
+    String rule = file.getFileName().toString().replace(".yaml", "");
+    assertThat(decided.get(rule)).as("cases of %s that it decides", file).isNotNull();
+    assertThat(decided.keySet()).as("cases of %s that it does not", file).hasSizeGreaterThan(1);
     return DynamicContainer.dynamicContainer(file.getFileName().toString(), tests);
   }
 
-  private DynamicTest test(Fields f) {
+  private DynamicTest test(Fields f, Map<String, Integer> decided) {
     String name = f.text("name");
     LocalDate on = f.date("on");
     Skill skill = f.word("skill", Skill.class);
     Logs logs = f.inside("given", ProgressRulesTest::given).orElseThrow();
     Expected expected = f.inside("expect", Expected::of).orElseThrow();
+    decided.merge(expected.rule(), 1, Integer::sum);
     return DynamicTest.dynamicTest(name, () -> expected.check(decide(logs, on, skill)));
   }
 
