@@ -69,7 +69,8 @@ final class ArmRun {
 
   private List<ArmDay> days(ArmLog log) {
     List<ArmDay> facts = new ArrayList<>();
-    LocalDate last = log.player().pitches() ? last(log) : on;
+    boolean throwsAny = log.player().pitches() || log.lastPitched().isPresent();
+    LocalDate last = throwsAny ? last(log) : on;
     List<LocalDate> own = on.datesUntil(last.plusDays(1)).toList();
     days.put(log.player().id(), own);
     for (LocalDate day : own) {

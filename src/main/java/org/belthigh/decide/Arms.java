@@ -97,8 +97,8 @@ public final class Arms {
   }
 
   /**
-   * The rest days of pitchers as stops on throwing, from the day after the last outing up to {@code
-   * on}; in roster order. No stop where no rest is owed on {@code on} or after it.
+   * The rest days of whoever pitched as stops on throwing, from the day after the last outing up to
+   * {@code on}; in roster order. No stop where no rest is owed on {@code on} or after it.
    */
   public List<Hold> restHolds(ClubRecord record, LocalDate on) {
     ArmRun run = run(record, on);
@@ -107,7 +107,7 @@ public final class Arms {
 
   private Optional<Hold> restHold(ArmRun run, ArmLog log) {
     Optional<LocalDate> last = log.lastPitched();
-    if (last.isEmpty() || !log.player().pitches()) {
+    if (last.isEmpty()) {
       return Optional.empty();
     }
     LocalDate from = last.get().plusDays(1);
