@@ -91,7 +91,8 @@ final class RosterRows {
             spare.parsed("throws", "L or R", List.of(), Sides::parse),
             spare.whole("number", 0, 999),
             group.orElseThrow().id(),
-            spare.yesNo("pitches").orElse(false),
+            // empty is no "no"; what cannot be read keeps the arm off the mound
+            spare.yesNo("pitches").orElse(!cells.has("pitches")),
             spare.yesNo("catches").orElse(false),
             sex(spare),
             spare.number("height_cm", 60, 230),
