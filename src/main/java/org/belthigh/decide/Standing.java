@@ -16,6 +16,9 @@ import org.belthigh.model.Skill;
  * @param markBar proof for the mark that moves up
  * @param againstMark proof against the mark now; of the worse kind where two are counted
  * @param floorBar proof against the mark that firms up
+ * @param wasGood whether what came before the last days spoke for the mark
+ * @param dip proof against the mark from the last days alone; of the worse kind
+ * @param dipBar such proof that is called a dip
  * @param judged whether this step is judged at this age, or only played
  * @param top whether no step follows
  * @param nextForAge whether the next step is asked for at this age
@@ -34,6 +37,9 @@ public record Standing(
     double markBar,
     double againstMark,
     double floorBar,
+    boolean wasGood,
+    double dip,
+    double dipBar,
     boolean judged,
     boolean top,
     boolean nextForAge,

@@ -40,7 +40,7 @@ final class Tug {
   private final List<Weighed> weighed = new ArrayList<>();
 
   /** Tosses of one kind on one day: {@code made} of {@code of}, each weighing {@code weight}. */
-  private record Weighed(LocalDate day, double weight, double made, int of) {}
+  private record Weighed(LocalDate day, double weight, double made, int of, double proof) {}
 
   /**
    * A test without tosses.
@@ -122,7 +122,7 @@ final class Tug {
     sums.replaceAll(sum -> sum + weight * ratio);
     against -= weight * ratio;
     counted = counted.plus(new Share(made, of));
-    weighed.add(new Weighed(day, weight, made, of));
+    weighed.add(new Weighed(day, weight, made, of, weight * ratio));
   }
 
   /** Begins a new day: what speaks for something fades, and one more sum begins. */
@@ -150,6 +150,16 @@ final class Tug {
 
   int seen() {
     return counted.seen();
+  }
+
+  /** The plain proof for the mark from tosses on or after {@code first}. */
+  double proofSince(LocalDate first) {
+    return weighed.stream().filter(w -> !w.day().isBefore(first)).mapToDouble(Weighed::proof).sum();
+  }
+
+  /** The plain proof for the mark from tosses before {@code first}. */
+  double proofBefore(LocalDate first) {
+    return weighed.stream().filter(w -> w.day().isBefore(first)).mapToDouble(Weighed::proof).sum();
   }
 
   /** The proof for the mark now: the logarithm of the mixture; 0 without tosses. */

@@ -259,6 +259,7 @@ final class Walk {
   /** The facts that the rules judge. */
   Standing standing() {
     Optional<Step> next = next();
+    LocalDate lastDays = asOf.minusDays(whole("dip-days") - 1L);
     return new Standing(
         player.id(),
         skill,
@@ -272,6 +273,9 @@ final class Walk {
         tugs.get(0).markBar(),
         tugs.stream().mapToDouble(Tug::against).max().orElse(0),
         tugs.get(0).floorBar(),
+        tugs.stream().allMatch(t -> t.proofBefore(lastDays) > 0),
+        tugs.stream().mapToDouble(t -> -t.proofSince(lastDays)).max().orElse(0),
+        catalogue.parameter("dip-proof").on(asOf).at(band(asOf)),
         step.judged(player.ageOn(asOf)),
         next.isEmpty(),
         next.filter(n -> n.fromAge() <= player.ageOn(asOf)).isPresent(),

@@ -5,6 +5,7 @@ import java.util.List;
 import org.belthigh.catalogue.Step;
 import org.belthigh.decide.Outcome;
 import org.belthigh.decide.SkillDecision;
+import org.belthigh.model.LocalText;
 
 /**
  * Which two skills a week is about.
@@ -50,9 +51,15 @@ final class Focus {
     return of(index).get(visit % 2);
   }
 
-  /** The cue of a decision: the simpler one where the step wavers. */
-  static org.belthigh.model.LocalText cue(SkillDecision decision) {
+  /** The cue of a decision: the simpler one where the step wavers, or after a dip. */
+  static LocalText cue(SkillDecision decision) {
     Step step = decision.workOn();
-    return decision.outcome() == Outcome.FIRM_UP ? step.easyCue() : step.cue();
+    boolean easy = decision.outcome() == Outcome.FIRM_UP || dip(decision);
+    return easy ? step.easyCue() : step.cue();
+  }
+
+  /** Whether good weeks were followed by poor ones: less, and one simple cue. */
+  static boolean dip(SkillDecision decision) {
+    return decision.rules().contains("PRG-011");
   }
 }

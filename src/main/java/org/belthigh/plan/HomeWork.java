@@ -50,8 +50,9 @@ final class HomeWork {
       Map<String, Integer> used,
       int swingsLeft) {
     int age = player.ageOn(day);
-    int tosses = doses.homeTosses(age);
     for (SkillDecision decision : focus) {
+      // after a dip two thirds are enough
+      int tosses = doses.homeTosses(age) * (Focus.dip(decision) ? 2 : 3) / 3;
       for (DrillChoice.Swings swings : tries(swingsLeft, tosses)) {
         Optional<Session> session =
             choice
