@@ -1,6 +1,15 @@
 package org.belthigh.handout;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.belthigh.handout.kit.Pdf;
+import org.belthigh.handout.kit.Section;
+import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlayerPlan;
+import org.belthigh.plan.PracticeSheet;
 import org.belthigh.words.Words;
 
 /** Turns plans into PDF. */
@@ -25,11 +34,131 @@ public final class Handouts {
 
   /**
    * Prints everything in {@code plan}: per group the packet, the overview, the practice sheets, and
-   * a card with home sheet for each player.
+   * a card with home sheets for each player.
    */
   public void print(Plan plan, Tray tray) {
-    if (words == null) {
-      throw new IllegalStateException();
+    plan.groups().forEach(group -> new Group(plan, group, tray).print());
+  }
+
+  /** One age group's documents: each print is drawn up once, and bound alone and in the packet. */
+  private final class Group {
+    private final Plan plan;
+    private final GroupPlan group;
+    private final Tray tray;
+    private final Voice club;
+    private final List<Section> packet = new ArrayList<>();
+
+    Group(Plan plan, GroupPlan group, Tray tray) {
+      this.plan = plan;
+      this.group = group;
+      this.tray = tray;
+      this.club = new Voice(words, plan.language());
+    }
+
+    void print() {
+      String overview = club.say("footer.overview");
+      List<Section> pages = filed(OverviewPrint.of(plan, group, words), overview);
+      if (!pages.isEmpty()) {
+        take("overview", overview, plan.from(), pages);
+      }
+      group.practices().forEach(this::practice);
+      filed(ArmPrint.of(plan, group, words), club.say("footer.arms"));
+      plan.players().stream()
+          .filter(player -> player.who().group().equals(group.id()))
+          .forEach(this::player);
+      filed(LogPrint.of(plan, group, words), club.say("footer.log"));
+      if (!packet.isEmpty()) {
+        take("packet", club.say("packet.title"), plan.from(), packet);
+      }
+    }
+
+    private void practice(PracticeSheet sheet) {
+      String what = club.say("footer.practice");
+      String day = club.say("packet.day", "day", sheet.date());
+      Section section =
+          PracticePrint.of(plan, group, sheet, words)
+              .footed(footer(club, what, sheet.date()))
+              .filedUnder(club.say("packet.practices"), day)
+              .labelled(what + " ");
+      packet.add(section);
+      take("practice-" + sheet.date(), what + ", " + day, sheet.date(), List.of(section));
+    }
+
+    private void player(PlayerPlan player) {
+      Voice family = new Voice(words, player.who().language());
+      List<Section> sections = new ArrayList<>();
+      sections.add(card(player, family));
+      player.home().forEach(sheet -> sections.add(home(player, sheet, family)));
+      packet.addAll(sections);
+      String title =
+          family.say("packet.card", "player", family.name(player.who()), "week", plan.from());
+      String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
+      tray.take(path, Binding.of(title, family, plan.from(), path, sections));
+    }
+
+    private Section card(PlayerPlan player, Voice family) {
+      String name = family.name(player.who());
+      return CardPrint.of(plan, group, player, family)
+          .footed(footer(family, family.say("footer.card"), plan.from()))
+          .filedUnder(club.say("packet.cards"), name, family.say("footer.card"))
+          .labelled(name + " ");
+    }
+
+    private Section home(PlayerPlan player, HomeSheet sheet, Voice family) {
+      String name = family.name(player.who());
+      String what = family.say("footer.home");
+      String day = family.say("packet.day", "day", sheet.date());
+      return HomePrint.of(plan, player.who(), sheet, family)
+          .footed(footer(family, what, sheet.date()))
+          .filedUnder(club.say("packet.cards"), name, what + ", " + day)
+          .labelled(name + ", " + what + " ");
+    }
+
+    /** Prints in the club's language, footed and put into the packet. */
+    private List<Section> filed(List<Section> sections, String what) {
+      List<Section> filed =
+          sections.stream()
+              .map(s -> s.footed(footer(club, what, plan.from())).labelled(what + " "))
+              .toList();
+      packet.addAll(filed);
+      return filed;
+    }
+
+    private String footer(Voice voice, String what, LocalDate day) {
+      return voice.say(
+          "footer",
+          "club",
+          plan.club(),
+          "group",
+          group.name(),
+          "what",
+          what,
+          "week",
+          plan.from(),
+          "day",
+          day,
+          "curriculum",
+          plan.curriculum(),
+          "books",
+          String.join("; ", plan.ruleBooks()));
+    }
+
+    private void take(String name, String what, LocalDate day, List<Section> sections) {
+      String title = club.say("packet.named", "group", group.name(), "what", what);
+      String path = group.id() + "/" + name + ".pdf";
+      tray.take(path, Binding.of(title, club, day, path, sections));
+    }
+  }
+
+  /** Sections bound into one document. */
+  private static final class Binding {
+    private Binding() {}
+
+    static byte[] of(String title, Voice voice, LocalDate day, String key, List<Section> sections) {
+      try (Pdf pdf = Pdf.of(title, voice.locale(), day, key)) {
+        sections.forEach(pdf::add);
+        return pdf.bytes();
+      }
     }
   }
 }

@@ -1,0 +1,159 @@
+package org.belthigh.handout;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+import org.belthigh.handout.kit.Cell;
+import org.belthigh.handout.kit.Col;
+import org.belthigh.handout.kit.Columns;
+import org.belthigh.handout.kit.Flow;
+import org.belthigh.handout.kit.Paper;
+import org.belthigh.handout.kit.Section;
+import org.belthigh.handout.kit.Style;
+import org.belthigh.handout.kit.Text;
+import org.belthigh.handout.kit.Tick;
+import org.belthigh.model.Bats;
+import org.belthigh.plan.HomeSheet;
+import org.belthigh.plan.Label;
+import org.belthigh.plan.Plan;
+
+/** The home sheet: what a parent needs for one session in the driveway, on one page. */
+final class HomePrint {
+  /** Heights in points; the lower ones where a long script needs the room. */
+  private static final double MAP = 140;
+
+  private static final double LOW_MAP = 120;
+  private static final double PICTURE = 140;
+  private static final double LOW_PICTURE = 118;
+
+  /** A script of more tosses than this is long. */
+  private static final int MANY = 18;
+
+  /** Columns of the script. */
+  private static final int PARTS = 3;
+
+  private static final double WRITE_MM = 12;
+
+  private final Label who;
+  private final HomeSheet sheet;
+  private final Voice voice;
+
+  private HomePrint(Label who, HomeSheet sheet, Voice voice) {
+    this.who = who;
+    this.sheet = sheet;
+    this.voice = voice;
+  }
+
+  /** One session's sheet. */
+  static Section of(Plan plan, Label who, HomeSheet sheet, Voice voice) {
+    String title = voice.say("home.title", "player", voice.name(who), "day", sheet.date());
+    return Section.of(
+        Paper.parse(plan.paper()),
+        Style.READER,
+        voice.locale(),
+        title,
+        new HomePrint(who, sheet, voice)::write);
+  }
+
+  private void write(Flow flow) {
+    flow.h1(voice.say("home.name", "player", voice.name(who), "day", sheet.date()));
+    flow.p(Text.bold(voice.say(sheet.drill().name()) + ": ").and(voice.say(sheet.drill().setup())));
+    if (!sheet.drill().swing()) {
+      flow.p(Text.bold(voice.say("home.no-swings")));
+    }
+    flow.columns(columns -> columns.column(1, this::doing).fixed(ZonePicture.NARROW, this::seeing));
+    if (!sheet.script().isEmpty()) {
+      script(flow);
+    }
+    runIn(flow, "home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
+    runIn(flow, "home.after", voice.say(sheet.afterwards()));
+    runIn(flow, "home.easier", voice.say(sheet.drill().easier()));
+  }
+
+  private void runIn(Flow flow, String title, String words) {
+    flow.p(Text.bold(voice.say(title) + " ").and(words));
+  }
+
+  private void doing(Flow flow) {
+    flow.hatchedBox(
+        voice.say("home.before"),
+        box -> box.checks(voice.all(sheet.checks())).small(voice.say("home.source")));
+    String minutes = voice.say("home.minutes", "minutes", sheet.minutes());
+    if (sheet.script().isEmpty()) {
+      unscripted(flow, minutes);
+    } else {
+      flow.h3(voice.say("home.how", "minutes", minutes)).bullets(voice.all(sheet.howTo()));
+    }
+  }
+
+  private void seeing(Flow flow) {
+    boolean crowded = sheet.script().size() > MANY;
+    flow.h3(voice.say("home.map"));
+    new SetUpMap(sheet, crowded ? LOW_MAP : MAP, voice).addTo(flow);
+    new ZonePicture(
+            sheet.picture(),
+            ZonePicture.View.TOSSER,
+            ZonePicture.NARROW,
+            crowded ? LOW_PICTURE : PICTURE,
+            voice)
+        .addTo(flow);
+    if (who.bats() == Bats.SWITCH) {
+      flow.p(voice.say("picture.switch"));
+    }
+  }
+
+  private void script(Flow flow) {
+    List<HomeSheet.ScriptToss> script = sheet.script();
+    int part = (script.size() + PARTS - 1) / PARTS;
+    flow.h3(voice.say("home.script"))
+        .p(voice.say("home.legend", "tick", answer(0), "write", answer(1)))
+        .columns(
+            columns -> {
+              for (int from = 0; from < script.size(); from += part) {
+                part(columns, script.subList(from, Math.min(from + part, script.size())));
+              }
+            });
+  }
+
+  private void part(Columns columns, List<HomeSheet.ScriptToss> tosses) {
+    columns.column(
+        1,
+        flow ->
+            flow.table(
+                table -> {
+                  table
+                      .columns(Col.share(1), Col.content().centred(), Col.mm(WRITE_MM))
+                      .head(voice.say("home.toss"), voice.say("home.yes"), voice.say("home.went"))
+                      .rowHeaders()
+                      .boxed()
+                      .writable();
+                  tosses.forEach(toss -> table.row(target(toss), tick(toss), Cell.blank()));
+                }));
+  }
+
+  private Cell target(HomeSheet.ScriptToss toss) {
+    return Cell.of(Text.bold(toss.number() + " ").and(voice.say(toss.target())));
+  }
+
+  private Cell tick(HomeSheet.ScriptToss toss) {
+    String says = voice.say("home.tick", "number", toss.number(), "mark", answer(0));
+    return Cell.ticks(List.of(Tick.bare(says)));
+  }
+
+  private String answer(int index) {
+    return voice.say(sheet.answers().get(index));
+  }
+
+  /** A drill that nobody tosses for: its own way of writing down in place of a script. */
+  private void unscripted(Flow flow, String minutes) {
+    List<Text> gear =
+        sheet.drill().gear().stream().map(thing -> Text.of(voice.say(thing))).toList();
+    flow.h3(voice.say("home.need"))
+        .bullets(gear)
+        .h3(voice.say("home.say", "minutes", minutes))
+        .p(Text.bold(voice.say(sheet.drill().cue())))
+        .h3(voice.say("home.write"))
+        .p(voice.say(sheet.drill().write()))
+        .writing(voice.say("home.result"), 3);
+  }
+}

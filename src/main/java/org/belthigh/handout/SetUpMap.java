@@ -1,0 +1,175 @@
+package org.belthigh.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.belthigh.handout.kit.Align;
+import org.belthigh.handout.kit.Flow;
+import org.belthigh.handout.kit.Pen;
+import org.belthigh.model.Feed;
+import org.belthigh.model.Side;
+import org.belthigh.plan.HomeSheet;
+
+/**
+ * A home session's set-up from above, to scale: plate, hitter, who tosses, the ring around the bat
+ * and the free ground. Without a bat there is no ring and no free ground to keep.
+ */
+final class SetUpMap {
+  static final double WIDTH = ZonePicture.NARROW;
+
+  private static final double EDGE = 8;
+  private static final double WORDS = 14;
+  private static final double LINE = 14;
+
+  private final HomeSheet sheet;
+  private final Voice voice;
+  private final double height;
+  private final double scale;
+  private final double plateX;
+  private final double plateY;
+  private final double wordsX;
+
+  /**
+   * A map.
+   *
+   * @param height in points; sets the scale
+   */
+  SetUpMap(HomeSheet sheet, double height, Voice voice) {
+    this.sheet = sheet;
+    this.voice = voice;
+    this.height = height;
+    this.scale = (height - 2 * EDGE) / (sheet.clearFeet() + sheet.ringFeet());
+    this.plateX = sheet.ringFeet() * scale + 1;
+    this.plateY = EDGE + sheet.clearFeet() * scale;
+    this.wordsX = 2 * plateX + WORDS;
+  }
+
+  void addTo(Flow flow) {
+    flow.picture(WIDTH, height, alternate(), this::draw);
+  }
+
+  private boolean tossed() {
+    return sheet.drill().feet() > 0;
+  }
+
+  private boolean swing() {
+    return sheet.drill().swing();
+  }
+
+  private void draw(Pen pen) {
+    if (swing()) {
+      ring(pen);
+    }
+    plate(pen);
+    hitter(pen);
+    if (tossed()) {
+      tosser(pen);
+    }
+  }
+
+  private void ring(Pen pen) {
+    double radius = sheet.ringFeet() * scale;
+    double end = EDGE;
+    pen.circle(plateX, plateY, radius, Pen.Stroke.DASHED);
+    pen.line(plateX - radius, plateY, plateX - radius, end, Pen.Stroke.THIN);
+    pen.line(plateX + radius, plateY, plateX + radius, end, Pen.Stroke.THIN);
+    pen.line(plateX - radius, end, plateX + radius, end, Pen.Stroke.THIN);
+    words(
+        pen,
+        plateX + radius,
+        end,
+        end,
+        voice.say("home.map.free"),
+        voice.distance(sheet.clearFeet()));
+    double slant = radius * Math.sqrt(0.5);
+    words(
+        pen,
+        plateX + slant,
+        plateY + slant,
+        plateY + slant - LINE / 2,
+        voice.say("home.map.ring"),
+        voice.distance(sheet.ringFeet()));
+  }
+
+  /** Home plate, its point to the back; drawn at least so large that it is seen. */
+  private void plate(Pen pen) {
+    double half = Math.max(4, 0.71 * scale);
+    pen.shape(
+        Pen.Stroke.MEDIUM,
+        true,
+        plateX - half,
+        plateY - half,
+        plateX + half,
+        plateY - half,
+        plateX + half,
+        plateY,
+        plateX,
+        plateY + half,
+        plateX - half,
+        plateY);
+  }
+
+  private boolean right() {
+    return sheet.picture().side() == Side.RIGHT;
+  }
+
+  private void hitter(Pen pen) {
+    double x = plateX + (right() ? -1 : 1) * Math.max(13, 2.5 * scale);
+    pen.circle(x, plateY, 5, Pen.Stroke.THICK);
+    pen.label(plateX, plateY + 15, Align.CENTRE, voice.say("home.map.hitter"));
+  }
+
+  /** Straight in front; beside and in front for a flip. */
+  private void tosser(Pen pen) {
+    double feet = sheet.drill().feet() * scale;
+    boolean side = sheet.drill().feed() == Feed.FLIP;
+    double across = side ? (right() ? 1 : -1) * feet * Math.sqrt(0.75) : 0;
+    double x = plateX + across;
+    double y = plateY - (side ? feet / 2 : feet);
+    pen.arrow(x, y, plateX + across * 0.2, plateY - (plateY - y) * 0.2, Pen.Stroke.THIN);
+    pen.dot(x, y, 5);
+    if (sheet.screen()) {
+      pen.line(x - 10, y + 8, x + 10, y + 8, Pen.Stroke.THICK);
+    }
+    words(
+        pen,
+        x + 7,
+        y,
+        y - LINE / 2,
+        voice.say("home.map.tosser"),
+        voice.distance(sheet.drill().feet()),
+        sheet.screen() ? voice.say("home.map.screen") : "");
+  }
+
+  /** Lines of words at the right, with a leader to what they name. */
+  private void words(Pen pen, double x, double y, double first, String... lines) {
+    pen.line(x, y, wordsX - 3, y, Pen.Stroke.THIN);
+    double at = first;
+    for (String line : lines) {
+      if (!line.isEmpty()) {
+        pen.label(wordsX, at, Align.LEFT, line);
+        at += LINE;
+      }
+    }
+  }
+
+  private String alternate() {
+    List<String> parts = new ArrayList<>();
+    parts.add(voice.say(right() ? "home.alt.right" : "home.alt.left"));
+    if (tossed()) {
+      parts.add(voice.say("home.alt.tosser", "distance", voice.distance(sheet.drill().feet())));
+    }
+    if (sheet.screen()) {
+      parts.add(voice.say("home.alt.screen"));
+    }
+    if (swing()) {
+      parts.add(
+          voice.say(
+              "home.alt.ring",
+              "ring",
+              voice.distance(sheet.ringFeet()),
+              "free",
+              voice.distance(sheet.clearFeet())));
+    }
+    return String.join(" ", parts);
+  }
+}
