@@ -54,11 +54,22 @@ final class DrillChoice {
    */
   Optional<Drill> of(
       Step step, Place place, boolean adult, Swings swings, Map<String, Integer> used) {
+    return of(step, place, adult, swings, leastUsed(used));
+  }
+
+  /** The order in which drills are picked: those had least often first. */
+  static Comparator<Drill> leastUsed(Map<String, Integer> used) {
+    return Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0));
+  }
+
+  /** The drill to do: the first in {@code order} of those that fit. */
+  Optional<Drill> of(
+      Step step, Place place, boolean adult, Swings swings, Comparator<Drill> order) {
     return step.drills().stream()
         .map(curriculum::drill)
         .filter(d -> fits(d, place, adult))
         .filter(d -> swings == Swings.WANTED || !d.swing())
-        .min(Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0)));
+        .min(order);
   }
 
   private boolean fits(Drill drill, Place place, boolean adult) {
