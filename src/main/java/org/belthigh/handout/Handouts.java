@@ -57,19 +57,14 @@ public final class Handouts {
 
     void print() {
       String overview = club.say("footer.overview");
-      List<Section> pages = filed(OverviewPrint.of(plan, group, words), overview);
-      if (!pages.isEmpty()) {
-        take("overview", overview, plan.from(), pages);
-      }
+      take("overview", overview, plan.from(), filed(OverviewPrint.of(plan, group, words), overview));
       group.practices().forEach(this::practice);
       filed(ArmPrint.of(plan, group, words), club.say("footer.arms"));
       plan.players().stream()
           .filter(player -> player.who().group().equals(group.id()))
           .forEach(this::player);
-      filed(LogPrint.of(plan, group, words), club.say("footer.log"));
-      if (!packet.isEmpty()) {
-        take("packet", club.say("packet.title"), plan.from(), packet);
-      }
+      LogPrint.of(plan, group, words).forEach(log -> filed(log, club.say("footer.log")));
+      take("packet", club.say("packet.title"), plan.from(), packet);
     }
 
     private void practice(PracticeSheet sheet) {
@@ -77,7 +72,6 @@ public final class Handouts {
       String day = club.say("packet.day", "day", sheet.date());
       Section section =
           PracticePrint.of(plan, group, sheet, words)
-              .footed(footer(club, what, sheet.date()))
               .filedUnder(club.say("packet.practices"), day)
               .labelled(what + " ");
       packet.add(section);
@@ -114,14 +108,11 @@ public final class Handouts {
           .labelled(name + ", " + what + " ");
     }
 
-    /** Prints in the club's language, footed and put into the packet. */
-    private List<Section> filed(List<Section> sections, String what) {
-      List<Section> filed =
-          sections.stream()
-              .map(s -> s.footed(footer(club, what, plan.from())).labelled(what + " "))
-              .toList();
-      packet.addAll(filed);
-      return filed;
+    /** A print in the club's language, put into the packet. */
+    private List<Section> filed(Section section, String what) {
+      Section labelled = section.labelled(what + " ");
+      packet.add(labelled);
+      return List.of(labelled);
     }
 
     private String footer(Voice voice, String what, LocalDate day) {

@@ -1,16 +1,77 @@
 package org.belthigh.handout;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.belthigh.handout.kit.Cell;
+import org.belthigh.handout.kit.Col;
+import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Section;
+import org.belthigh.handout.kit.Table;
+import org.belthigh.handout.kit.Text;
 import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.LogSheet;
 import org.belthigh.plan.Plan;
 import org.belthigh.words.Words;
 
-/** Stands in until the team's prints are drawn. */
+/** The blank log sheets: one drill a sheet, a line a player, a box a toss. */
 final class LogPrint {
-  private LogPrint() {}
+  private static final int GUESTS = 4;
+
+  private final TeamPage page;
+  private final LogSheet sheet;
+
+  private LogPrint(TeamPage page, LogSheet sheet) {
+    this.page = page;
+    this.sheet = sheet;
+  }
 
   static List<Section> of(Plan plan, GroupPlan group, Words words) {
-    return List.of();
+    TeamPage page = new TeamPage(plan, group, words);
+    return group.logs().stream().map(sheet -> new LogPrint(page, sheet).section()).toList();
+  }
+
+  private Section section() {
+    String drill = page.say(sheet.drill().name());
+    return page.section(
+        page.paper(),
+        page.say("log.title", "drill", drill),
+        page.say("log.what"),
+        drill,
+        this::write);
+  }
+
+  private void write(Flow flow) {
+    flow.h1(page.say("log.title", "drill", page.say(sheet.drill().name())));
+    flow.lead(String.join("   ", page.say(sheet.marks())));
+    flow.p(Text.bold(page.say(sheet.who())).and(" " + page.say(sheet.drill().write())));
+    flow.columns(
+        columns ->
+            columns
+                .column(1, left -> left.writing(page.say("log.date"), 1))
+                .column(1, right -> right.writing(page.say("log.coach"), 1)));
+    flow.table(this::table);
+    flow.p(page.say("log.afterwards"));
+  }
+
+  private void table(Table table) {
+    List<Col> columns = new ArrayList<>(List.of(Col.content()));
+    columns.addAll(Collections.nCopies(sheet.tosses(), Col.share(1).centred()));
+    columns.add(Col.content().centred());
+    List<String> head = new ArrayList<>(List.of(page.say("log.player")));
+    IntStream.rangeClosed(1, sheet.tosses()).mapToObj(String::valueOf).forEach(head::add);
+    head.add(page.say("log.total"));
+    table.columns(columns).head(head).rowHeaders().boxed().writable();
+    sheet.players().forEach(p -> table.row(line(Text.bold(page.name(p)))));
+    for (int i = 0; i < GUESTS; i++) {
+      table.row(line(Text.of(page.say("log.guest"))));
+    }
+  }
+
+  private List<Cell> line(Text name) {
+    List<Cell> cells = new ArrayList<>(List.of(Cell.of(name)));
+    cells.addAll(Collections.nCopies(sheet.tosses() + 1, Cell.blank()));
+    return cells;
   }
 }

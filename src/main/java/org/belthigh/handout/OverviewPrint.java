@@ -1,16 +1,152 @@
 package org.belthigh.handout;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.belthigh.decide.Outcome;
+import org.belthigh.handout.kit.Cell;
+import org.belthigh.handout.kit.Col;
+import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Section;
+import org.belthigh.handout.kit.Table;
+import org.belthigh.handout.kit.Text;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Skill;
+import org.belthigh.plan.DecisionLine;
 import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.Overview;
 import org.belthigh.plan.Plan;
 import org.belthigh.words.Words;
 
-/** Stands in until the team's prints are drawn. */
+/** The overview: one coordinator, one age group. Who needs a look comes first. */
 final class OverviewPrint {
-  private OverviewPrint() {}
+  private final TeamPage page;
+  private final Overview overview;
 
-  static List<Section> of(Plan plan, GroupPlan group, Words words) {
-    return List.of();
+  private OverviewPrint(TeamPage page) {
+    this.page = page;
+    this.overview = page.group().overview();
+  }
+
+  static Section of(Plan plan, GroupPlan group, Words words) {
+    TeamPage page = new TeamPage(plan, group, words);
+    return page.section(
+        page.paper().lying(),
+        page.say("overview.title", "group", group.name()),
+        page.say("overview.what"),
+        page.say("overview.day", "date", plan.from()),
+        new OverviewPrint(page)::write);
+  }
+
+  private void write(Flow flow) {
+    flow.h1(page.say("overview.title", "group", page.group().name()));
+    flow.lead(page.say("overview.totals") + ": " + totals());
+    looks(flow);
+    flow.h2(page.say("overview.players"));
+    if (overview.rows().isEmpty()) {
+      flow.p(page.say("overview.none"));
+    } else {
+      flow.table(this::players);
+      flow.p(page.say("overview.marks"));
+      why(flow);
+    }
+    setAside(flow);
+  }
+
+  private String totals() {
+    return Arrays.stream(Outcome.values())
+        .map(
+            o ->
+                page.say(
+                    "overview.totals.line",
+                    "count",
+                    overview.totals().getOrDefault(o, 0),
+                    "decision",
+                    decision(o)))
+        .collect(Collectors.joining(" · "));
+  }
+
+  private Phrase decision(Outcome outcome) {
+    return Phrase.of("overview.total." + outcome.id());
+  }
+
+  private void looks(Flow flow) {
+    flow.h2(page.say("overview.looks"));
+    List<Text> looks =
+        overview.rows().stream()
+            .filter(r -> r.look().isPresent())
+            .map(r -> Text.bold(page.name(r.who()) + ": ").and(page.say(r.look().orElseThrow())))
+            .toList();
+    if (looks.isEmpty()) {
+      flow.p(page.say("overview.looks.none"));
+    } else {
+      flow.bullets(looks);
+    }
+  }
+
+  private void players(Table table) {
+    List<Col> columns = new ArrayList<>(List.of(Col.content()));
+    List<String> head = new ArrayList<>(List.of(page.say("overview.player")));
+    for (Skill skill : Skill.values()) {
+      columns.add(Col.share(1));
+      head.add(page.say("overview.skill." + skill.id()));
+    }
+    columns.add(Col.share(0.8));
+    head.add(page.say("overview.holds"));
+    table.columns(columns).head(head).rowHeaders();
+    overview.rows().forEach(r -> row(table, r));
+  }
+
+  private void row(Table table, Overview.Row row) {
+    List<Cell> cells = new ArrayList<>(List.of(Cell.of(Text.bold(page.name(row.who())))));
+    for (Skill skill : Skill.values()) {
+      cells.add(
+          row.decisions().stream()
+              .filter(d -> d.skill() == skill)
+              .findFirst()
+              .map(d -> Cell.of(decision(d)))
+              .orElse(Cell.blank()));
+    }
+    String holds = String.join("\n", page.say(row.holds()));
+    cells.add(Cell.of(holds.isEmpty() ? page.say("overview.holds.none") : holds));
+    table.row(cells);
+  }
+
+  private Text decision(DecisionLine line) {
+    Text text =
+        Text.bold(page.say(decision(line.outcome())))
+            .and("\n" + page.say(line.stepName()))
+            .and("\n" + seen(line));
+    return line.nextName()
+        .map(n -> text.and("\n" + page.say("overview.next", "step", n)))
+        .orElse(text);
+  }
+
+  private String seen(DecisionLine line) {
+    return line.lastSeen()
+        .map(d -> page.say("overview.seen.last", "seen", line.seen(), "date", d))
+        .orElse(page.say("overview.seen", "seen", line.seen()));
+  }
+
+  private void why(Flow flow) {
+    flow.h2(page.say("overview.why"));
+    overview.rows().stream()
+        .filter(r -> !r.why().isEmpty())
+        .forEach(
+            r ->
+                flow.together(
+                    part ->
+                        part.h3(page.name(r.who()))
+                            .bullets(page.say(r.why()).stream().map(Text::of).toList())));
+  }
+
+  private void setAside(Flow flow) {
+    flow.h2(page.say("overview.aside"));
+    if (overview.setAside().isEmpty()) {
+      flow.p(page.say("overview.aside.none"));
+    } else {
+      flow.bullets(overview.setAside().stream().map(Text::of).toList());
+    }
   }
 }

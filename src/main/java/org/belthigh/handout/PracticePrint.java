@@ -1,24 +1,364 @@
 package org.belthigh.handout;
 
-import java.util.Locale;
-import org.belthigh.handout.kit.Paper;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.belthigh.handout.kit.Cell;
+import org.belthigh.handout.kit.Col;
+import org.belthigh.handout.kit.Columns;
+import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Section;
-import org.belthigh.handout.kit.Style;
+import org.belthigh.handout.kit.Table;
+import org.belthigh.handout.kit.Text;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Feed;
+import org.belthigh.model.Phrase;
+import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PracticeSheet;
 import org.belthigh.words.Words;
 
-/** Stands in until the team's prints are drawn. */
+/**
+ * The practice sheet: one coach, one practice.
+ *
+ * <p>In the order a coach needs it: who may not do what, who belongs together, who is where when;
+ * then what keeps everybody safe; then the drills, and what to do when things go otherwise.
+ */
 final class PracticePrint {
-  private PracticePrint() {}
+  /** Squads side by side; more go below. */
+  private static final int ABREAST = 3;
+
+  private final TeamPage page;
+  private final PracticeSheet sheet;
+  private final Map<String, Integer> numbers = new LinkedHashMap<>();
+  private final Map<String, DrillText> drills = new LinkedHashMap<>();
+  private final Map<String, PracticeSheet.PlayerCue> cues;
+
+  private PracticePrint(TeamPage page, PracticeSheet sheet) {
+    this.page = page;
+    this.sheet = sheet;
+    sheet
+        .drills()
+        .forEach(
+            d -> {
+              numbers.put(d.id(), numbers.size() + 1);
+              drills.put(d.id(), d);
+            });
+    this.cues = sheet.cues().stream().collect(Collectors.toMap(c -> c.who().id(), c -> c));
+  }
 
   static Section of(Plan plan, GroupPlan group, PracticeSheet sheet, Words words) {
-    return Section.of(
-        Paper.parse(plan.paper()),
-        Style.CLIPBOARD,
-        Locale.forLanguageTag(plan.language()),
-        words.say("footer.practice", plan.language()),
-        flow -> flow.h1(group.name() + " " + sheet.date()));
+    TeamPage page = new TeamPage(plan, group, words);
+    return page.section(
+        page.paper(),
+        page.say("practice.title", "date", sheet.date()),
+        page.say("practice.what"),
+        page.say("practice.day", "date", sheet.date()),
+        new PracticePrint(page, sheet)::write);
+  }
+
+  private void write(Flow flow) {
+    flow.h1(page.say("practice.title", "date", sheet.date())).lead(facts());
+    held(flow);
+    squads(flow);
+    timetable(flow);
+    flow.hatchedBox(page.say("practice.safety"), this::safety);
+    flow.hatchedBox(
+        page.say("practice.emergency"), box -> page.say(sheet.emergency()).forEach(box::p));
+    flow.together(
+        part -> {
+          part.h2(page.say("practice.setup"));
+          StationPicture.of(page, sheet).ifPresent(picture -> picture.draw(part));
+          part.p(
+              Text.bold(page.say("practice.equipment"))
+                  .and(": " + String.join(" · ", page.say(sheet.equipment()))));
+        });
+    drills(flow);
+    flow.columns(
+        columns ->
+            columns
+                .column(
+                    1,
+                    left -> {
+                      left.h2(page.say("practice.one-adult"));
+                      left.bullets(texts(sheet.oneAdult()));
+                    })
+                .column(
+                    1,
+                    right -> {
+                      right.h2(page.say("practice.changes"));
+                      right.bullets(texts(changes()));
+                    }));
+    flow.together(part -> part.h2(page.say("practice.weather")).bullets(texts(sheet.weather())));
+  }
+
+  private List<Text> texts(List<Phrase> phrases) {
+    return page.say(phrases).stream().map(Text::of).toList();
+  }
+
+  private List<Phrase> changes() {
+    List<Phrase> changes = new ArrayList<>(List.of(sheet.rain()));
+    changes.addAll(sheet.guests());
+    return changes;
+  }
+
+  private String facts() {
+    Phrase where =
+        sheet
+            .start()
+            .map(s -> Phrase.of("practice.where.at", "place", sheet.place(), "start", s))
+            .orElse(Phrase.of("practice.where", "place", sheet.place()));
+    return page.say(
+        Phrase.of("practice.facts", "where", where, "adults", sheet.adults())
+            .with("hitting", sheet.hittingMinutes())
+            .with("minutes", sheet.minutes()));
+  }
+
+  private void held(Flow flow) {
+    List<Text> lines = new ArrayList<>();
+    line(lines, "practice.held.today", sheet.notToday(), "");
+    line(
+        lines,
+        "practice.held.throwing",
+        sheet.noThrowing(),
+        page.say("practice.held.throwing.how"));
+    line(lines, "practice.held.swinging", sheet.noSwinging(), helping());
+    line(lines, "practice.held.resting", sheet.resting(), page.say("practice.held.resting.how"));
+    if (lines.isEmpty()) {
+      flow.p(page.say("practice.held.all"));
+    } else {
+      flow.hatchedBox(page.say("practice.held"), box -> lines.forEach(box::p));
+    }
+  }
+
+  private void line(List<Text> lines, String key, List<Label> who, String how) {
+    if (!who.isEmpty()) {
+      lines.add(
+          Text.bold(page.say(key) + ": " + page.names(who)).and(how.isEmpty() ? "" : " – " + how));
+    }
+  }
+
+  /** Where those who may not swing help. */
+  private String helping() {
+    return sheet.rotations().stream()
+        .flatMap(r -> r.posts().stream())
+        .filter(p -> !p.helpers().isEmpty())
+        .findFirst()
+        .map(p -> page.say("practice.held.swinging.helps", "station", p.station()))
+        .orElse("");
+  }
+
+  private void squads(Flow flow) {
+    if (sheet.squads().isEmpty()) {
+      return;
+    }
+    boolean switches =
+        sheet.squads().stream()
+            .flatMap(s -> s.players().stream())
+            .anyMatch(p -> p.bats() == Bats.SWITCH);
+    flow.h2(page.say("practice.groups"));
+    flow.p(
+        page.say("practice.groups.how")
+            + (switches ? " " + page.say("practice.groups.switch") : ""));
+    for (int i = 0; i < sheet.squads().size(); i += ABREAST) {
+      List<PracticeSheet.Squad> abreast =
+          sheet.squads().subList(i, Math.min(i + ABREAST, sheet.squads().size()));
+      flow.columns(columns -> abreast.forEach(squad -> column(columns, squad)));
+    }
+  }
+
+  private void column(Columns columns, PracticeSheet.Squad squad) {
+    columns.column(
+        1,
+        flow ->
+            flow.h3(page.say("practice.group", "letter", squad.letter()))
+                .bullets(squad.players().stream().map(this::player).toList()));
+  }
+
+  private Text player(Label who) {
+    Text text = Text.bold(page.name(who)).and(" " + page.say("practice.bats." + who.bats().id()));
+    PracticeSheet.PlayerCue cue = cues.get(who.id());
+    if (cue == null) {
+      return text;
+    }
+    Text with = text.and(" · " + page.say(cue.cue()));
+    return cue.needs().map(n -> with.and(Text.bold(" (" + n + ")"))).orElse(with);
+  }
+
+  private void timetable(Flow flow) {
+    if (sheet.rotations().isEmpty()) {
+      return;
+    }
+    flow.h2(page.say("practice.timetable"));
+    flow.writing(page.say("practice.timetable.start"), 1);
+    flow.table(
+        table -> {
+          table.columns(columns()).head(head()).rowHeaders().boxed();
+          sheet.rotations().forEach(r -> row(table, r));
+        });
+    boolean moves = sheet.stations().size() > 1;
+    flow.p(page.say(moves ? "practice.timetable.move" : "practice.timetable.stay"));
+    writers(flow);
+  }
+
+  private List<Col> columns() {
+    List<Col> columns = new ArrayList<>(List.of(Col.content()));
+    sheet.stations().forEach(s -> columns.add(Col.share(1)));
+    return columns;
+  }
+
+  private List<String> head() {
+    List<String> head = new ArrayList<>(List.of(page.say("practice.round")));
+    sheet.stations().forEach(s -> head.add(station(s)));
+    return head;
+  }
+
+  private String station(PracticeSheet.Station station) {
+    return station
+        .adult()
+        .map(a -> page.say("practice.station.adult", "number", station.number(), "adult", a))
+        .orElse(page.say("practice.station.alone", "number", station.number()));
+  }
+
+  private void row(Table table, PracticeSheet.Rotation rotation) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(
+        Cell.of(
+            Text.bold(
+                page.say(
+                    "practice.round.minutes",
+                    "number",
+                    rotation.number(),
+                    "from",
+                    rotation.from(),
+                    "to",
+                    rotation.from() + rotation.minutes()))));
+    for (PracticeSheet.Station station : sheet.stations()) {
+      Optional<PracticeSheet.Post> post =
+          rotation.posts().stream().filter(p -> p.station() == station.number()).findFirst();
+      cells.add(post.map(p -> Cell.of(post(p))).orElse(Cell.blank()));
+    }
+    table.row(cells);
+  }
+
+  private Text post(PracticeSheet.Post post) {
+    Text squad = Text.bold(page.say("practice.post", "squad", post.squad()));
+    DrillText drill = drills.get(post.drill());
+    return drill == null
+        ? squad.and("\n" + page.say("practice.timetable.fields"))
+        : squad
+            .and("\n" + numbers.get(drill.id()) + " " + page.say(drill.name()))
+            .and("\n" + dose(post, drill));
+  }
+
+  private String dose(PracticeSheet.Post post, DrillText drill) {
+    int tosses = post.tossesEach();
+    int swings = post.swingsEach();
+    if (swings == 0) {
+      return page.say(
+          drill.feed() == Feed.NONE ? "practice.post.turns" : "practice.post.tosses",
+          "tosses",
+          tosses);
+    }
+    return swings == tosses
+        ? page.say("practice.post.swings", "swings", swings)
+        : page.say("practice.post.both", "tosses", tosses, "swings", swings);
+  }
+
+  /** Who writes, once for all stations that share it. */
+  private void writers(Flow flow) {
+    Map<Phrase, List<Integer>> stations = new LinkedHashMap<>();
+    for (PracticeSheet.Station station : sheet.stations()) {
+      sheet.rotations().stream()
+          .flatMap(r -> r.posts().stream())
+          .filter(p -> p.station() == station.number())
+          .map(PracticeSheet.Post::writes)
+          .distinct()
+          .forEach(w -> stations.computeIfAbsent(w, k -> new ArrayList<>()).add(station.number()));
+    }
+    stations.forEach(
+        (writes, where) ->
+            flow.p(
+                Text.bold(page.say("practice.writes") + " " + where(where) + ": ")
+                    .and(page.say(writes))));
+  }
+
+  private String where(List<Integer> stations) {
+    return stations.size() == sheet.stations().size()
+        ? page.say("practice.writes.all")
+        : page.say("practice.writes.some", "count", stations.size(), "stations", stations);
+  }
+
+  private void safety(Flow box) {
+    List<Text> lines = new ArrayList<>();
+    lines.add(Text.of(page.say("practice.safety.adult")));
+    if (sheet.stations().stream().anyMatch(PracticeSheet.Station::swings)) {
+      lines.add(Text.of(page.say("practice.safety.ring", "ring", sheet.ring())));
+    }
+    Map<Phrase, List<Integer>> byLine = new LinkedHashMap<>();
+    for (DrillText drill : sheet.drills()) {
+      drill
+          .safety()
+          .forEach(
+              s -> byLine.computeIfAbsent(s, k -> new ArrayList<>()).add(numbers.get(drill.id())));
+    }
+    byLine.forEach((line, which) -> lines.add(safetyLine(line, which)));
+    box.bullets(lines).small(page.say("practice.safety.source"));
+  }
+
+  private Text safetyLine(Phrase line, List<Integer> which) {
+    String rule = page.say(line);
+    return which.size() == sheet.drills().size()
+        ? Text.of(rule)
+        : Text.bold(
+                page.say("practice.safety.drills", "count", which.size(), "drills", which) + ": ")
+            .and(rule);
+  }
+
+  private void drills(Flow flow) {
+    if (sheet.drills().isEmpty()) {
+      return;
+    }
+    flow.h2(page.say("practice.drills"));
+    boolean needs = sheet.cues().stream().anyMatch(c -> c.needs().isPresent());
+    IntStream.range(0, sheet.drills().size())
+        .forEach(i -> flow.together(part -> drill(part, sheet.drills().get(i), i + 1, needs)));
+  }
+
+  private void drill(Flow flow, DrillText drill, int number, boolean needs) {
+    flow.h3(number + " " + page.say(drill.name()) + " · " + with(drill));
+    String mix = drill.feed() == Feed.NONE ? "" : " " + page.say(drill.mix()) + ".";
+    flow.p(page.say(drill.setup()) + mix);
+    Text words =
+        Text.bold(page.say("practice.drill.say"))
+            .and(" " + page.say(drill.cue()) + "  ")
+            .and(Text.bold(page.say("practice.drill.write")))
+            .and(" " + page.say(drill.write()) + "  ")
+            .and(Text.bold(page.say("practice.drill.easier")))
+            .and(" " + page.say(drill.easier()));
+    flow.p(
+        drill
+            .adapt()
+            .filter(a -> needs)
+            .map(
+                a ->
+                    words
+                        .and("  ")
+                        .and(Text.bold(page.say("practice.drill.needs")))
+                        .and(" " + page.say(a)))
+            .orElse(words));
+  }
+
+  private String with(DrillText drill) {
+    String ball = page.say("practice.ball." + drill.ball().id());
+    return drill.feed() == Feed.NONE
+        ? ball
+        : page.say("practice.drill.with", "ball", ball, "distance", drill.distance());
   }
 }

@@ -31,7 +31,12 @@ public record ArmSheet(
 
   /** One player. {@code cells} has one entry per day. */
   public record Row(
-      Label who, boolean pitches, List<Cell> cells, Optional<LocalDate> knownTo, Phrase note) {
+      Label who,
+      boolean pitches,
+      boolean catches,
+      List<Cell> cells,
+      Optional<LocalDate> knownTo,
+      Phrase note) {
     public Row {
       cells = List.copyOf(cells);
     }

@@ -126,6 +126,7 @@ final class ArmSheets {
     return new ArmSheet.Row(
         label,
         player.pitches(),
+        player.catches(),
         days().stream().map(d -> cell(player, status(label.id(), d))).toList(),
         today.knownTo(),
         note(player, today));
@@ -146,7 +147,7 @@ final class ArmSheets {
   /** Why not, in words that others may read. */
   private Phrase note(Player player, ArmStatus status) {
     if (!player.pitches()) {
-      return Phrase.of("arm.note.catches");
+      return Phrase.of(status.mayCatch() ? "arm.note.catches" : "arm.note.held");
     }
     if (!status.bothAges().mayPitch()) {
       return status

@@ -3,10 +3,12 @@ package org.belthigh.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Player;
@@ -16,6 +18,9 @@ import org.belthigh.model.Skill;
 /**
  * One practice as a circuit: squads go round the stations, so that everybody has the same number of
  * visits and swings, every swing has a grown-up beside it, and no line is longer than two.
+ *
+ * <p>A coach explains few drills well: of the drills that serve a step, one that the station is
+ * already set up for comes first, then one that another station has taught that day.
  *
  * <p>Squads are made of players who need the same skill on a like step, so that a station is set up
  * once. At a station with a grown-up a squad does what most of it needs; at a station without one
@@ -150,6 +155,10 @@ final class Circuit {
       visits.add(0);
     }
     List<Post> posts = new ArrayList<>();
+    List<Set<String>> setUp = new ArrayList<>();
+    for (int s = 0; s < stations; s++) {
+      setUp.add(new HashSet<>());
+    }
     for (int r = 0; r < rotations; r++) {
       for (int s = 0; s < stations; s++) {
         int q = Math.floorMod(s - r, stations);
@@ -159,15 +168,27 @@ final class Circuit {
           continue;
         }
         int visit = visits.get(q);
-        Optional<Found> found = find(squad, place, adult, visit, used.get(q));
+        Comparator<Drill> order =
+            familiarFirst(
+                    setUp.get(s),
+                    adult ? setUp.subList(0, tossed) : setUp.subList(tossed, stations))
+                .thenComparing(DrillChoice.leastUsed(used.get(q), place));
+        Optional<Found> found = find(squad, place, adult, visit, order);
         if (adult && found.isPresent()) {
           visits.set(q, visit + 1);
         }
-        found.ifPresent(f -> used.get(q).merge(f.drill().id(), 1, Integer::sum));
+        Set<String> here = setUp.get(s);
+        found.ifPresent(f -> here.add(f.drill().id()));
         posts.add(post(r + 1, s + 1, squad, found, stay, largest, rotations));
       }
     }
     return posts;
+  }
+
+  /** Drills that a station is set up for, then those of its like that day, then all others. */
+  private static Comparator<Drill> familiarFirst(Set<String> here, List<Set<String>> like) {
+    return Comparator.comparingInt(
+        d -> here.contains(d.id()) ? 0 : like.stream().anyMatch(s -> s.contains(d.id())) ? 1 : 2);
   }
 
   private static Map<String, Integer> together(List<Entrant> squad) {
@@ -180,7 +201,7 @@ final class Circuit {
 
   /** What most of the squad needs, on the easiest step that any of those are on. */
   private Optional<Found> find(
-      List<Entrant> squad, Place place, boolean adult, int visit, Map<String, Integer> used) {
+      List<Entrant> squad, Place place, boolean adult, int visit, Comparator<Drill> order) {
     Map<Skill, List<SkillDecision>> needs = new LinkedHashMap<>();
     for (int turn : new int[] {visit % 2, 1 - visit % 2}) {
       squad.forEach(
@@ -204,7 +225,7 @@ final class Circuit {
                         place,
                         adult,
                         adult ? DrillChoice.Swings.WANTED : DrillChoice.Swings.BARRED,
-                        used)
+                        order)
                     .map(d -> new Found(d, n.getKey()))
                     .stream())
         .findFirst();

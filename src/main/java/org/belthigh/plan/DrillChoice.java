@@ -55,11 +55,12 @@ final class DrillChoice {
    */
   Optional<Drill> of(
       Step step, Place place, boolean adult, Swings swings, Map<String, Integer> used) {
-    return step.drills().stream()
-        .map(curriculum::drill)
-        .filter(d -> fits(d, place, adult))
-        .filter(d -> swings == Swings.WANTED || !d.swing())
-        .min(Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0) + reluctance(d, place)));
+    return of(step, place, adult, swings, leastUsed(used, place));
+  }
+
+  /** The order in which drills are picked: those had least often first. */
+  static Comparator<Drill> leastUsed(Map<String, Integer> used, Place place) {
+    return Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0) + reluctance(d, place));
   }
 
   /**
@@ -70,6 +71,16 @@ final class DrillChoice {
   private static int reluctance(Drill drill, Place place) {
     boolean bare = !drill.swing() || drill.balls().get(place) == Ball.NONE;
     return drill.skill() != Skill.SEE && bare ? 2 : 0;
+  }
+
+  /** The drill to do: the first in {@code order} of those that fit. */
+  Optional<Drill> of(
+      Step step, Place place, boolean adult, Swings swings, Comparator<Drill> order) {
+    return step.drills().stream()
+        .map(curriculum::drill)
+        .filter(d -> fits(d, place, adult))
+        .filter(d -> swings == Swings.WANTED || !d.swing())
+        .min(order);
   }
 
   private boolean fits(Drill drill, Place place, boolean adult) {

@@ -36,4 +36,9 @@ public record DrillText(
     safety = List.copyOf(safety);
     gear = List.copyOf(gear);
   }
+
+  /** From whoever tosses to where the ball is met; at the plate for a tee. */
+  public Phrase distance() {
+    return Say.distance(feet);
+  }
 }

@@ -14,6 +14,8 @@ import org.belthigh.model.Side;
  * @param place where, in words
  * @param minutes the whole practice
  * @param hittingMinutes of it
+ * @param ringFeet nobody else inside this ring around a swinging bat
+ * @param squads players who stay together, in the order of the stations they start at
  * @param stations the places where something happens, numbered from 1
  * @param rotations the timetable
  * @param drills every drill of the timetable, explained once
@@ -21,6 +23,7 @@ import org.belthigh.model.Side;
  * @param noThrowing who must not throw
  * @param noSwinging who must not swing
  * @param notToday who does nothing that day
+ * @param resting who has no hitting work that day, so that the week leaves enough rest
  * @param oneAdult the same practice with one grown-up
  * @param rain one line
  * @param guests what to do with a guest or a latecomer
@@ -35,6 +38,8 @@ public record PracticeSheet(
     int minutes,
     int hittingMinutes,
     int adults,
+    int ringFeet,
+    List<Squad> squads,
     List<Station> stations,
     List<Rotation> rotations,
     List<DrillText> drills,
@@ -42,6 +47,7 @@ public record PracticeSheet(
     List<Label> noThrowing,
     List<Label> noSwinging,
     List<Label> notToday,
+    List<Label> resting,
     List<Phrase> oneAdult,
     Phrase rain,
     List<Phrase> guests,
@@ -49,6 +55,7 @@ public record PracticeSheet(
     List<Phrase> emergency,
     List<Phrase> equipment) {
   public PracticeSheet {
+    squads = List.copyOf(squads);
     stations = List.copyOf(stations);
     rotations = List.copyOf(rotations);
     drills = List.copyOf(drills);
@@ -56,11 +63,28 @@ public record PracticeSheet(
     noThrowing = List.copyOf(noThrowing);
     noSwinging = List.copyOf(noSwinging);
     notToday = List.copyOf(notToday);
+    resting = List.copyOf(resting);
     oneAdult = List.copyOf(oneAdult);
     guests = List.copyOf(guests);
     weather = List.copyOf(weather);
     emergency = List.copyOf(emergency);
     equipment = List.copyOf(equipment);
+  }
+
+  /** The ring around a swinging bat, as a distance. */
+  public Phrase ring() {
+    return Say.distance(ringFeet);
+  }
+
+  /**
+   * Players who go round the stations together.
+   *
+   * @param letter how the timetable names them, {@code A} and on
+   */
+  public record Squad(String letter, List<Label> players) {
+    public Squad {
+      players = List.copyOf(players);
+    }
   }
 
   /**
@@ -82,7 +106,8 @@ public record PracticeSheet(
   /**
    * Who is at one station during one rotation.
    *
-   * @param drill id of one of the sheet's drills
+   * @param squad letter of the squad that the hitters are
+   * @param drill id of one of the sheet's drills; empty where the squad fields and writes
    * @param hitters in hitting order, with the side they bat
    * @param tossesEach each hitter's
    * @param writes how the writing is shared among those who wait
@@ -90,6 +115,7 @@ public record PracticeSheet(
    */
   public record Post(
       int station,
+      String squad,
       String drill,
       List<Hitter> hitters,
       int tossesEach,

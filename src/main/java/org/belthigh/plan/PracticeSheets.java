@@ -3,10 +3,12 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -30,14 +32,17 @@ final class PracticeSheets {
   private final List<Hold> holds;
   private final Map<String, Label> labels;
   private final Told told;
+  private final int ringFeet;
 
   PracticeSheets(
       ClubRecord record,
       Curriculum curriculum,
       Club.Group group,
       List<Hold> holds,
-      List<Label> labels) {
+      List<Label> labels,
+      Doses doses) {
     this.record = record;
+    this.ringFeet = doses.batRingFeet();
     this.holds = holds;
     this.labels =
         labels.stream()
@@ -55,6 +60,8 @@ final class PracticeSheets {
     List<Label> noSwinging = without(held(day, Hold::stopsSwinging), notToday);
     List<Label> noThrowing = without(held(day, Hold::stopsThrowing), notToday);
     Map<String, Drill> drills = drills(layout);
+    Map<List<Circuit.Entrant>, String> letters = letters(layout);
+    List<PracticeSheet.Squad> squads = squads(letters);
     int age = labels.values().stream().mapToInt(Label::age).max().orElse(10);
     return new PracticeSheet(
         day,
@@ -63,13 +70,16 @@ final class PracticeSheets {
         practice.event().minutes(),
         practice.event().hittingMinutes(),
         practice.adults(),
+        ringFeet,
+        squads,
         stations(layout),
-        rotations(layout, noSwinging),
+        rotations(layout, letters, noSwinging),
         drills.values().stream().map(d -> told.of(d, practice.place(), age)).toList(),
         cues(layout),
         noThrowing,
         noSwinging,
         notToday,
+        resting(squads, noSwinging, notToday),
         oneAdult(layout),
         Phrase.of("practice.rain"),
         List.of(Phrase.of("practice.late"), Phrase.of("practice.guest")),
@@ -95,6 +105,36 @@ final class PracticeSheets {
 
   private static List<Label> without(List<Label> labels, List<Label> others) {
     return labels.stream().filter(l -> !others.contains(l)).toList();
+  }
+
+  /** Who neither hits nor helps nor is held. */
+  private List<Label> resting(
+      List<PracticeSheet.Squad> squads, List<Label> noSwinging, List<Label> notToday) {
+    Set<Label> busy = new HashSet<>(noSwinging);
+    busy.addAll(notToday);
+    squads.forEach(s -> busy.addAll(s.players()));
+    return labels.values().stream().filter(l -> !busy.contains(l)).toList();
+  }
+
+  /** A letter for each squad, by the station it starts at. */
+  private static Map<List<Circuit.Entrant>, String> letters(Circuit.Layout layout) {
+    Map<List<Circuit.Entrant>, String> letters = new LinkedHashMap<>();
+    layout.posts().stream()
+        .sorted(
+            Comparator.comparingInt(Circuit.Post::rotation).thenComparingInt(Circuit.Post::station))
+        .map(Circuit.Post::squad)
+        .forEach(s -> letters.putIfAbsent(s, Character.toString('A' + letters.size())));
+    return letters;
+  }
+
+  private List<PracticeSheet.Squad> squads(Map<List<Circuit.Entrant>, String> letters) {
+    return letters.entrySet().stream()
+        .map(
+            e ->
+                new PracticeSheet.Squad(
+                    e.getValue(),
+                    e.getKey().stream().map(p -> labels.get(p.player().id())).toList()))
+        .toList();
   }
 
   private static Map<String, Drill> drills(Circuit.Layout layout) {
@@ -127,7 +167,8 @@ final class PracticeSheets {
     return stations;
   }
 
-  private List<PracticeSheet.Rotation> rotations(Circuit.Layout layout, List<Label> noSwinging) {
+  private List<PracticeSheet.Rotation> rotations(
+      Circuit.Layout layout, Map<List<Circuit.Entrant>, String> letters, List<Label> noSwinging) {
     Map<Integer, List<Circuit.Post>> byRotation = new TreeMap<>();
     layout
         .posts()
@@ -140,16 +181,19 @@ final class PracticeSheets {
                     number,
                     (number - 1) * (layout.rotationMinutes() + layout.change()),
                     layout.rotationMinutes(),
-                    posts.stream().map(p -> post(p, layout, noSwinging)).toList())));
+                    posts.stream()
+                        .map(p -> post(p, letters.get(p.squad()), layout, noSwinging))
+                        .toList())));
     return rotations;
   }
 
   private PracticeSheet.Post post(
-      Circuit.Post post, Circuit.Layout layout, List<Label> noSwinging) {
+      Circuit.Post post, String squad, Circuit.Layout layout, List<Label> noSwinging) {
     boolean first = post.station() == 1;
     boolean even = post.rotation() % 2 == 0;
     return new PracticeSheet.Post(
         post.station(),
+        squad,
         post.drill().map(Drill::id).orElse(""),
         post.squad().stream()
             .map(e -> new PracticeSheet.Hitter(labels.get(e.player().id()), side(e.player(), even)))

@@ -96,7 +96,9 @@ final class Sheets {
       Map<LocalDate, Planner.Practice> practices,
       List<PlayerPlan> players) {
     List<Label> labels = players.stream().map(PlayerPlan::who).toList();
-    PracticeSheets sheets = new PracticeSheets(record, curriculum(), group, holds, labels);
+    PracticeSheets sheets =
+        new PracticeSheets(
+            record, curriculum(), group, holds, labels, new Doses(catalogue, request.from()));
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
     return new GroupPlan(
         group.id(),
