@@ -57,7 +57,8 @@ public final class Handouts {
 
     void print() {
       String overview = club.say("footer.overview");
-      take("overview", overview, plan.from(), filed(OverviewPrint.of(plan, group, words), overview));
+      take(
+          "overview", overview, plan.from(), filed(OverviewPrint.of(plan, group, words), overview));
       group.practices().forEach(this::practice);
       filed(ArmPrint.of(plan, group, words), club.say("footer.arms"));
       plan.players().stream()

@@ -82,13 +82,13 @@ final class HomePrint {
     if (sheet.script().isEmpty()) {
       unscripted(flow, minutes);
     } else {
-      flow.h3(voice.say("home.how", "minutes", minutes)).bullets(voice.all(sheet.howTo()));
+      flow.h2(voice.say("home.how", "minutes", minutes)).bullets(voice.all(sheet.howTo()));
     }
   }
 
   private void seeing(Flow flow) {
     boolean crowded = sheet.script().size() > MANY;
-    flow.h3(voice.say("home.map"));
+    flow.h2(voice.say("home.map"));
     new SetUpMap(sheet, crowded ? LOW_MAP : MAP, voice).addTo(flow);
     new ZonePicture(
             sheet.picture(),
@@ -105,7 +105,7 @@ final class HomePrint {
   private void script(Flow flow) {
     List<HomeSheet.ScriptToss> script = sheet.script();
     int part = (script.size() + PARTS - 1) / PARTS;
-    flow.h3(voice.say("home.script"))
+    flow.h2(voice.say("home.script"))
         .p(voice.say("home.legend", "tick", answer(0), "write", answer(1)))
         .columns(
             columns -> {
@@ -148,11 +148,11 @@ final class HomePrint {
   private void unscripted(Flow flow, String minutes) {
     List<Text> gear =
         sheet.drill().gear().stream().map(thing -> Text.of(voice.say(thing))).toList();
-    flow.h3(voice.say("home.need"))
+    flow.h2(voice.say("home.need"))
         .bullets(gear)
-        .h3(voice.say("home.say", "minutes", minutes))
+        .h2(voice.say("home.say", "minutes", minutes))
         .p(Text.bold(voice.say(sheet.drill().cue())))
-        .h3(voice.say("home.write"))
+        .h2(voice.say("home.write"))
         .p(voice.say(sheet.drill().write()))
         .writing(voice.say("home.result"), 3);
   }

@@ -1,7 +1,9 @@
 package org.belthigh.handout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.belthigh.handout.kit.Align;
 import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Pen;
@@ -56,38 +58,74 @@ final class SetUpMap {
   }
 
   private void draw(Pen pen) {
+    List<Note> notes = new ArrayList<>();
     if (swing()) {
-      ring(pen);
+      ring(pen, notes);
     }
     plate(pen);
     hitter(pen);
     if (tossed()) {
-      tosser(pen);
+      tosser(pen, notes);
+    }
+    write(pen, notes);
+  }
+
+  /** Lines of words beside the map, and the point that they are about. */
+  private record Note(double x, double y, List<String> lines) {
+    Note(double x, double y, String... lines) {
+      this(x, y, Stream.of(lines).filter(l -> !l.isEmpty()).toList());
+    }
+
+    double height() {
+      return lines.size() * LINE;
     }
   }
 
-  private void ring(Pen pen) {
+  /** Writes notes at the right from top to bottom, each as near its point as the others let it. */
+  private void write(Pen pen, List<Note> notes) {
+    List<Note> order = notes.stream().sorted(Comparator.comparingDouble(Note::y)).toList();
+    double[] top = new double[order.size()];
+    double free = 0;
+    for (int i = 0; i < top.length; i++) {
+      top[i] = Math.max(free, order.get(i).y() - LINE / 2);
+      free = top[i] + order.get(i).height();
+    }
+    double bottom = height;
+    for (int i = top.length - 1; i >= 0; i--) {
+      top[i] = Math.min(top[i], bottom - order.get(i).height());
+      bottom = top[i];
+    }
+    for (int i = 0; i < top.length; i++) {
+      write(pen, order.get(i), top[i]);
+    }
+  }
+
+  private void write(Pen pen, Note note, double top) {
+    double line = top + LINE / 2;
+    pen.line(note.x(), note.y(), wordsX - 3, line, Pen.Stroke.THIN);
+    for (String words : note.lines()) {
+      pen.label(wordsX, line, Align.LEFT, words);
+      line += LINE;
+    }
+  }
+
+  private void ring(Pen pen, List<Note> notes) {
     double radius = sheet.ringFeet() * scale;
     double end = EDGE;
     pen.circle(plateX, plateY, radius, Pen.Stroke.DASHED);
     pen.line(plateX - radius, plateY, plateX - radius, end, Pen.Stroke.THIN);
     pen.line(plateX + radius, plateY, plateX + radius, end, Pen.Stroke.THIN);
     pen.line(plateX - radius, end, plateX + radius, end, Pen.Stroke.THIN);
-    words(
-        pen,
-        plateX + radius,
-        end,
-        end,
-        voice.say("home.map.free"),
-        voice.distance(sheet.clearFeet()));
+    notes.add(
+        new Note(
+            plateX + radius, end, voice.say("home.map.free"), voice.distance(sheet.clearFeet())));
     double slant = radius * Math.sqrt(0.5);
-    words(
-        pen,
-        plateX + slant,
-        plateY + slant,
-        plateY + slant - LINE / 2,
-        voice.say("home.map.ring"),
-        voice.distance(sheet.ringFeet()));
+    notes.add(
+        new Note(
+            plateX + slant,
+            plateY + slant,
+            voice.say("home.map.ring"),
+            voice.distance(sheet.ringFeet())));
   }
 
   /** Home plate, its point to the back; drawn at least so large that it is seen. */
@@ -119,7 +157,7 @@ final class SetUpMap {
   }
 
   /** Straight in front; beside and in front for a flip. */
-  private void tosser(Pen pen) {
+  private void tosser(Pen pen, List<Note> notes) {
     double feet = sheet.drill().feet() * scale;
     boolean side = sheet.drill().feed() == Feed.FLIP;
     double across = side ? (right() ? 1 : -1) * feet * Math.sqrt(0.75) : 0;
@@ -130,26 +168,13 @@ final class SetUpMap {
     if (sheet.screen()) {
       pen.line(x - 10, y + 8, x + 10, y + 8, Pen.Stroke.THICK);
     }
-    words(
-        pen,
-        x + 7,
-        y,
-        y - LINE / 2,
-        voice.say("home.map.tosser"),
-        voice.distance(sheet.drill().feet()),
-        sheet.screen() ? voice.say("home.map.screen") : "");
-  }
-
-  /** Lines of words at the right, with a leader to what they name. */
-  private void words(Pen pen, double x, double y, double first, String... lines) {
-    pen.line(x, y, wordsX - 3, y, Pen.Stroke.THIN);
-    double at = first;
-    for (String line : lines) {
-      if (!line.isEmpty()) {
-        pen.label(wordsX, at, Align.LEFT, line);
-        at += LINE;
-      }
-    }
+    notes.add(
+        new Note(
+            x + 7,
+            y,
+            voice.say("home.map.tosser"),
+            voice.distance(sheet.drill().feet()),
+            sheet.screen() ? voice.say("home.map.screen") : ""));
   }
 
   private String alternate() {

@@ -44,7 +44,8 @@ final class StationPicture {
         page.say("practice.setup.alt", "stations", each),
         pen -> {
           for (int i = 0; i < stations.size(); i++) {
-            station(pen, stations.get(i), i % ABREAST * WIDTH, i / ABREAST * HEIGHT);
+            int row = i / ABREAST;
+            station(pen, stations.get(i), i % ABREAST * WIDTH, row * HEIGHT);
           }
         });
   }

@@ -26,13 +26,13 @@ final class ZonePicture {
   private static final double HEAD = 1.38;
 
   /** Widths that such a picture needs, in points: up to 170 high, and up to 140 high. */
-  static final double WIDE = 236;
+  static final double WIDE = 244;
 
-  static final double NARROW = 214;
+  static final double NARROW = 222;
 
   private static final double BELOW_GROUND = 21;
   private static final double ABOVE_HEAD = 3;
-  private static final double FIGURE = 22;
+  private static final double FIGURE = 25;
   private static final double BESIDE_FIGURE = 20;
   private static final double HEIGHTS = 5;
   private static final double ROWS = 42;
