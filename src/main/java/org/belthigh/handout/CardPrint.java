@@ -30,23 +30,29 @@ final class CardPrint {
   private final Card card;
   private final String group;
   private final Voice voice;
+  private final Fit fit;
 
-  private CardPrint(PlayerPlan player, String group, Voice voice) {
+  private CardPrint(PlayerPlan player, String group, Voice voice, Fit fit) {
+    this.fit = fit;
     this.player = player;
     this.card = player.card();
     this.group = group;
     this.voice = voice;
   }
 
-  /** The card of {@code player}. */
-  static Section of(Plan plan, GroupPlan group, PlayerPlan player, Voice voice) {
+  /** The card of {@code player}, with {@code footer} at the foot of each page. */
+  static Section of(Plan plan, GroupPlan group, PlayerPlan player, Voice voice, String footer) {
     String title = voice.say("card.title", "player", voice.name(player.who()));
-    return Section.of(
-        Paper.parse(plan.paper()),
-        Style.READER,
-        voice.locale(),
-        title,
-        new CardPrint(player, group.name(), voice)::write);
+    return Fit.on(
+        1,
+        fit ->
+            Section.of(
+                    Paper.parse(plan.paper()),
+                    fit.close() ? Style.READER_SNUG : Style.READER,
+                    voice.locale(),
+                    title,
+                    new CardPrint(player, group.name(), voice, fit)::write)
+                .footed(footer));
   }
 
   private void write(Flow flow) {
@@ -161,7 +167,7 @@ final class CardPrint {
             card.picture().orElseThrow(),
             ZonePicture.View.HITTER,
             ZonePicture.WIDE,
-            PICTURE_HEIGHT,
+            fit.of(PICTURE_HEIGHT),
             voice);
     flow.h2(voice.say("card.where"));
     picture.addTo(flow);

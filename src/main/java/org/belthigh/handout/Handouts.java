@@ -93,8 +93,8 @@ public final class Handouts {
 
     private Section card(PlayerPlan player, Voice family) {
       String name = family.name(player.who());
-      return CardPrint.of(plan, group, player, family)
-          .footed(footer(family, family.say("footer.card"), plan.from()))
+      String footer = footer(family, family.say("footer.card"), plan.from());
+      return CardPrint.of(plan, group, player, family, footer)
           .filedUnder(club.say("packet.cards"), name, family.say("footer.card"))
           .labelled(name + " ");
     }
@@ -103,8 +103,8 @@ public final class Handouts {
       String name = family.name(player.who());
       String what = family.say("footer.home");
       String day = family.say("packet.day", "day", sheet.date());
-      return HomePrint.of(plan, player.who(), sheet, family)
-          .footed(footer(family, what, sheet.date()))
+      String footer = footer(family, what, sheet.date());
+      return HomePrint.of(plan, player.who(), sheet, family, footer)
           .filedUnder(club.say("packet.cards"), name, what + ", " + day)
           .labelled(name + ", " + what + " ");
     }

@@ -13,46 +13,50 @@ import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.handout.kit.Tick;
 import org.belthigh.model.Bats;
+import org.belthigh.model.Grain;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
 
 /** The home sheet: what a parent needs for one session in the driveway, on one page. */
 final class HomePrint {
-  /** Heights in points; the lower ones where a long script needs the room. */
+  /** Heights in points. */
   private static final double MAP = 140;
 
-  private static final double LOW_MAP = 120;
   private static final double PICTURE = 140;
-  private static final double LOW_PICTURE = 118;
 
-  /** A script of more tosses than this is long. */
-  private static final int MANY = 18;
-
-  /** Columns of the script. */
+  /** Columns of the script; one more where it is long and its words are short. */
   private static final int PARTS = 3;
+
+  private static final int MANY = 18;
 
   private static final double WRITE_MM = 12;
 
   private final Label who;
   private final HomeSheet sheet;
   private final Voice voice;
+  private final Fit fit;
 
-  private HomePrint(Label who, HomeSheet sheet, Voice voice) {
+  private HomePrint(Label who, HomeSheet sheet, Voice voice, Fit fit) {
+    this.fit = fit;
     this.who = who;
     this.sheet = sheet;
     this.voice = voice;
   }
 
-  /** One session's sheet. */
-  static Section of(Plan plan, Label who, HomeSheet sheet, Voice voice) {
+  /** One session's sheet, with {@code footer} at the foot of each page. */
+  static Section of(Plan plan, Label who, HomeSheet sheet, Voice voice, String footer) {
     String title = voice.say("home.title", "player", voice.name(who), "day", sheet.date());
-    return Section.of(
-        Paper.parse(plan.paper()),
-        Style.READER,
-        voice.locale(),
-        title,
-        new HomePrint(who, sheet, voice)::write);
+    return Fit.on(
+        1,
+        fit ->
+            Section.of(
+                    Paper.parse(plan.paper()),
+                    fit.close() ? Style.READER_SNUG : Style.READER,
+                    voice.locale(),
+                    title,
+                    new HomePrint(who, sheet, voice, fit)::write)
+                .footed(footer));
   }
 
   private void write(Flow flow) {
@@ -65,13 +69,18 @@ final class HomePrint {
     if (!sheet.script().isEmpty()) {
       script(flow);
     }
-    runIn(flow, "home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
-    runIn(flow, "home.after", voice.say(sheet.afterwards()));
-    runIn(flow, "home.easier", voice.say(sheet.drill().easier()));
+    Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
+    Text after = runIn("home.after", voice.say(sheet.afterwards()));
+    Text easier = runIn("home.easier", voice.say(sheet.drill().easier()));
+    if (fit == Fit.TIGHT) {
+      flow.p(stop.and("  ").and(after).and("  ").and(easier));
+    } else {
+      flow.p(stop).p(after).p(easier);
+    }
   }
 
-  private void runIn(Flow flow, String title, String words) {
-    flow.p(Text.bold(voice.say(title) + " ").and(words));
+  private Text runIn(String title, String words) {
+    return Text.bold(voice.say(title) + " ").and(words);
   }
 
   private void doing(Flow flow) {
@@ -82,20 +91,20 @@ final class HomePrint {
     if (sheet.script().isEmpty()) {
       unscripted(flow, minutes);
     } else {
-      flow.h2(voice.say("home.how", "minutes", minutes)).bullets(voice.all(sheet.howTo()));
+      flow.h2(voice.say("home.how", "minutes", minutes));
+      if (fit == Fit.TIGHT) {
+        flow.p(sheet.howTo().stream().map(voice::say).collect(joining(" ")));
+      } else {
+        flow.bullets(voice.all(sheet.howTo()));
+      }
     }
   }
 
   private void seeing(Flow flow) {
-    boolean crowded = sheet.script().size() > MANY;
     flow.h2(voice.say("home.map"));
-    new SetUpMap(sheet, crowded ? LOW_MAP : MAP, voice).addTo(flow);
+    new SetUpMap(sheet, fit.of(MAP), voice).addTo(flow);
     new ZonePicture(
-            sheet.picture(),
-            ZonePicture.View.TOSSER,
-            ZonePicture.NARROW,
-            crowded ? LOW_PICTURE : PICTURE,
-            voice)
+            sheet.picture(), ZonePicture.View.TOSSER, ZonePicture.NARROW, fit.of(PICTURE), voice)
         .addTo(flow);
     if (who.bats() == Bats.SWITCH) {
       flow.p(voice.say("picture.switch"));
@@ -104,7 +113,9 @@ final class HomePrint {
 
   private void script(Flow flow) {
     List<HomeSheet.ScriptToss> script = sheet.script();
-    int part = (script.size() + PARTS - 1) / PARTS;
+    boolean narrow = script.size() > MANY && sheet.picture().grain() != Grain.NINE;
+    int parts = narrow ? PARTS + 1 : PARTS;
+    int part = (script.size() + parts - 1) / parts;
     flow.h2(voice.say("home.script"))
         .p(voice.say("home.legend", "tick", answer(0), "write", answer(1)))
         .columns(

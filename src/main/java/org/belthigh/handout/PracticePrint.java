@@ -12,6 +12,7 @@ import org.belthigh.handout.kit.Col;
 import org.belthigh.handout.kit.Columns;
 import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Section;
+import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.model.Bats;
@@ -31,16 +32,25 @@ import org.belthigh.words.Words;
  * then what keeps everybody safe; then the drills, and what to do when things go otherwise.
  */
 final class PracticePrint {
+  private static final int MOST_PAGES = 2;
+
   /** Squads side by side; more go below. */
   private static final int ABREAST = 3;
 
+  /** How the safety and the emergency box share the width. */
+  private static final double SAFETY_SHARE = 3;
+
+  private static final double EMERGENCY_SHARE = 2;
+
   private final TeamPage page;
   private final PracticeSheet sheet;
+  private final Fit fit;
   private final Map<String, Integer> numbers = new LinkedHashMap<>();
   private final Map<String, DrillText> drills = new LinkedHashMap<>();
   private final Map<String, PracticeSheet.PlayerCue> cues;
 
-  private PracticePrint(TeamPage page, PracticeSheet sheet) {
+  private PracticePrint(TeamPage page, PracticeSheet sheet, Fit fit) {
+    this.fit = fit;
     this.page = page;
     this.sheet = sheet;
     sheet
@@ -55,12 +65,16 @@ final class PracticePrint {
 
   static Section of(Plan plan, GroupPlan group, PracticeSheet sheet, Words words) {
     TeamPage page = new TeamPage(plan, group, words);
-    return page.section(
-        page.paper(),
-        page.say("practice.title", "date", sheet.date()),
-        page.say("practice.what"),
-        page.say("practice.day", "date", sheet.date()),
-        new PracticePrint(page, sheet)::write);
+    return Fit.on(
+        MOST_PAGES,
+        fit ->
+            page.section(
+                page.paper(),
+                fit.close() ? Style.CLIPBOARD_SNUG : Style.CLIPBOARD,
+                page.say("practice.title", "date", sheet.date()),
+                page.say("practice.what"),
+                page.say("practice.day", "date", sheet.date()),
+                new PracticePrint(page, sheet, fit)::write));
   }
 
   private void write(Flow flow) {
@@ -68,9 +82,21 @@ final class PracticePrint {
     held(flow);
     squads(flow);
     timetable(flow);
-    flow.hatchedBox(page.say("practice.safety"), this::safety);
-    flow.hatchedBox(
-        page.say("practice.emergency"), box -> page.say(sheet.emergency()).forEach(box::p));
+    if (fit == Fit.TIGHT) {
+      otherwise(flow);
+    }
+    flow.columns(
+        columns ->
+            columns
+                .column(
+                    SAFETY_SHARE,
+                    left -> left.hatchedBox(page.say("practice.safety"), this::safety))
+                .column(
+                    EMERGENCY_SHARE,
+                    right ->
+                        right.hatchedBox(
+                            page.say("practice.emergency"),
+                            box -> page.say(sheet.emergency()).forEach(box::p))));
     flow.together(
         part -> {
           part.h2(page.say("practice.setup"));
@@ -80,22 +106,29 @@ final class PracticePrint {
                   .and(": " + String.join(" · ", page.say(sheet.equipment()))));
         });
     drills(flow);
-    flow.columns(
-        columns ->
-            columns
-                .column(
-                    1,
-                    left -> {
-                      left.h2(page.say("practice.one-adult"));
-                      left.bullets(texts(sheet.oneAdult()));
-                    })
-                .column(
-                    1,
-                    right -> {
-                      right.h2(page.say("practice.changes"));
-                      right.bullets(texts(changes()));
-                    }));
-    flow.together(part -> part.h2(page.say("practice.weather")).bullets(texts(sheet.weather())));
+    if (fit != Fit.TIGHT) {
+      otherwise(flow);
+    }
+  }
+
+  /** When things go otherwise; where room is short it fills the foot of the first page. */
+  private void otherwise(Flow flow) {
+    Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
+    otherwise.put("practice.one-adult", sheet.oneAdult());
+    otherwise.put("practice.changes", changes());
+    otherwise.put("practice.weather", sheet.weather());
+    if (fit == Fit.TIGHT) {
+      otherwise.forEach(
+          (title, lines) ->
+              flow.p(Text.bold(page.say(title) + " ").and(String.join(" ", page.say(lines)))));
+    } else {
+      flow.columns(
+          columns ->
+              otherwise.forEach(
+                  (title, lines) ->
+                      columns.column(
+                          1, column -> column.h2(page.say(title)).bullets(texts(lines)))));
+    }
   }
 
   private List<Text> texts(List<Phrase> phrases) {
@@ -251,9 +284,9 @@ final class PracticePrint {
     Text squad = Text.bold(page.say("practice.post", "squad", post.squad()));
     DrillText drill = drills.get(post.drill());
     return drill == null
-        ? squad.and("\n" + page.say("practice.timetable.fields"))
+        ? squad.and(" " + page.say("practice.timetable.fields"))
         : squad
-            .and("\n" + numbers.get(drill.id()) + " " + page.say(drill.name()))
+            .and(" " + numbers.get(drill.id()) + " " + page.say(drill.name()))
             .and("\n" + dose(post, drill));
   }
 
@@ -332,27 +365,35 @@ final class PracticePrint {
   }
 
   private void drill(Flow flow, DrillText drill, int number, boolean needs) {
-    flow.h3(number + " " + page.say(drill.name()) + " · " + with(drill));
+    String name = number + " " + page.say(drill.name()) + " · " + with(drill);
     String mix = drill.feed() == Feed.NONE ? "" : " " + page.say(drill.mix()) + ".";
-    flow.p(page.say(drill.setup()) + mix);
+    Text setup = Text.of(page.say(drill.setup()) + mix);
+    Text words = words(drill, needs);
+    if (fit == Fit.TIGHT) {
+      flow.p(Text.bold(name + ".").and(" ").and(setup).and("  ").and(words));
+    } else {
+      flow.h3(name).p(setup).p(words);
+    }
+  }
+
+  private Text words(DrillText drill, boolean needs) {
     Text words =
         Text.bold(page.say("practice.drill.say"))
-            .and(" " + page.say(drill.cue()) + "  ")
+            .and(" " + page.say(drill.cue()) + ".  ")
             .and(Text.bold(page.say("practice.drill.write")))
             .and(" " + page.say(drill.write()) + "  ")
             .and(Text.bold(page.say("practice.drill.easier")))
             .and(" " + page.say(drill.easier()));
-    flow.p(
-        drill
-            .adapt()
-            .filter(a -> needs)
-            .map(
-                a ->
-                    words
-                        .and("  ")
-                        .and(Text.bold(page.say("practice.drill.needs")))
-                        .and(" " + page.say(a)))
-            .orElse(words));
+    return drill
+        .adapt()
+        .filter(a -> needs)
+        .map(
+            a ->
+                words
+                    .and("  ")
+                    .and(Text.bold(page.say("practice.drill.needs")))
+                    .and(" " + page.say(a)))
+        .orElse(words);
   }
 
   private String with(DrillText drill) {

@@ -59,8 +59,13 @@ record TeamPage(Plan plan, GroupPlan group, Words words) {
    * @param when the week or the day it is about, for the footer
    */
   Section section(Paper paper, String title, String what, String when, Consumer<Flow> content) {
-    return Section.of(
-            paper, Style.CLIPBOARD, Locale.forLanguageTag(plan.language()), title, content)
+    return section(paper, Style.CLIPBOARD, title, what, when, content);
+  }
+
+  /** As {@link #section(Paper, String, String, String, Consumer)}, in a style of its own. */
+  Section section(
+      Paper paper, Style style, String title, String what, String when, Consumer<Flow> content) {
+    return Section.of(paper, style, Locale.forLanguageTag(plan.language()), title, content)
         .footed(
             say(
                 "team.footer",

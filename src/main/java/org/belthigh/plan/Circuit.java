@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Player;
@@ -39,6 +40,7 @@ final class Circuit {
    * Who takes part, and what they need.
    *
    * @param focus the two skills of the week, the more pressing one first
+   * @param all the decisions of all skills
    * @param used how often the player has had each drill so far
    * @param swingsLeft most swings the load allows on that day
    */
@@ -46,10 +48,22 @@ final class Circuit {
       Player player,
       int age,
       List<SkillDecision> focus,
+      List<SkillDecision> all,
       Map<String, Integer> used,
       int swingsLeft) {
     Entrant {
       focus = List.copyOf(focus);
+      all = List.copyOf(all);
+    }
+
+    /** The rung that the player works on. */
+    int rung(Skill skill) {
+      return all.stream().filter(d -> d.skill() == skill).findFirst().orElseThrow().workOn().rung();
+    }
+
+    /** Whether the week is about that skill. */
+    boolean works(Skill skill) {
+      return focus.stream().anyMatch(d -> d.skill() == skill);
     }
   }
 
@@ -173,7 +187,15 @@ final class Circuit {
                     setUp.get(s),
                     adult ? setUp.subList(0, tossed) : setUp.subList(tossed, stations))
                 .thenComparing(DrillChoice.leastUsed(used.get(q), place));
+        Set<String> taught =
+            taught(adult ? setUp.subList(0, tossed) : setUp.subList(tossed, stations));
         Optional<Found> found = find(squad, place, adult, visit, order);
+        if (found.filter(f -> !taught.contains(f.drill().id())).isPresent()
+            && taught.size() >= doses.drillsPerPractice(adult)) {
+          found =
+              known(squad, place, adult, taught, used.get(q))
+                  .or(() -> find(squad, place, adult, visit, order));
+        }
         if (adult && found.isPresent()) {
           visits.set(q, visit + 1);
         }
@@ -189,6 +211,34 @@ final class Circuit {
   private static Comparator<Drill> familiarFirst(Set<String> here, List<Set<String>> like) {
     return Comparator.comparingInt(
         d -> here.contains(d.id()) ? 0 : like.stream().anyMatch(s -> s.contains(d.id())) ? 1 : 2);
+  }
+
+  private static Set<String> taught(List<Set<String>> setUp) {
+    Set<String> all = new TreeSet<>();
+    setUp.forEach(all::addAll);
+    return all;
+  }
+
+  /**
+   * A drill that was taught already and that nobody of the squad is too new for: of a skill that
+   * the week is about where there is one. A coach explains few drills well.
+   */
+  private Optional<Found> known(
+      List<Entrant> squad,
+      Place place,
+      boolean adult,
+      Set<String> taught,
+      Map<String, Integer> used) {
+    return taught.stream()
+        .map(choice::drill)
+        .filter(d -> choice.fits(d, place, adult) && (adult || !d.swing()))
+        .filter(d -> squad.stream().allMatch(e -> e.rung(d.skill()) >= choice.easiestRung(d)))
+        .min(
+            Comparator.<Drill>comparingLong(
+                    d -> -squad.stream().filter(e -> e.works(d.skill())).count())
+                .thenComparing(DrillChoice.leastUsed(used, place))
+                .thenComparing(Drill::id))
+        .map(d -> new Found(d, d.skill()));
   }
 
   private static Map<String, Integer> together(List<Entrant> squad) {

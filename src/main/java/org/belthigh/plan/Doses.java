@@ -71,6 +71,11 @@ final class Doses {
     return of("squad-most", age);
   }
 
+  /** Most drills that a coach explains in one practice, at stations with or without an adult. */
+  int drillsPerPractice(boolean adult) {
+    return of(adult ? "drills-per-practice" : "watched-drills-per-practice", 10);
+  }
+
   int batRingFeet() {
     return of("bat-ring-feet", 10);
   }

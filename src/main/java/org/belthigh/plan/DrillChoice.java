@@ -83,7 +83,22 @@ final class DrillChoice {
         .min(order);
   }
 
-  private boolean fits(Drill drill, Place place, boolean adult) {
+  /** The drill with that id. */
+  Drill drill(String id) {
+    return curriculum.drill(id);
+  }
+
+  /** The first rung of its ladder that a drill belongs to. */
+  int easiestRung(Drill drill) {
+    return curriculum.ladders().get(drill.skill()).steps().stream()
+        .filter(s -> s.drills().contains(drill.id()))
+        .mapToInt(Step::rung)
+        .min()
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  /** Whether it can be done at {@code place} with the gear and the people there. */
+  boolean fits(Drill drill, Place place, boolean adult) {
     if (!drill.at(place) || (drill.adults() > 0 && !adult) || drill.helpers() > 0) {
       return false;
     }

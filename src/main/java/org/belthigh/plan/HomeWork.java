@@ -10,6 +10,7 @@ import org.belthigh.catalogue.Step;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Player;
 import org.belthigh.model.Bats;
+import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Grain;
 import org.belthigh.model.LocalText;
@@ -105,7 +106,7 @@ final class HomeWork {
         doses.homeClearFeet(),
         tossed,
         tossed ? script(spots, grain) : List.of(),
-        answers(session.decision().skill()),
+        answers(drill),
         new SpotPicture(
             grain,
             side(player),
@@ -151,14 +152,14 @@ final class HomeWork {
         .toList();
   }
 
-  private static List<Phrase> answers(Skill skill) {
+  /**
+   * What one tick means, and what is written: without a swing only what was called can be right.
+   */
+  private static List<Phrase> answers(Drill drill) {
     String marks =
-        switch (skill) {
-          case SEE -> "home.marks.see";
-          case CHOOSE -> "home.marks.choose";
-          case DRIVE -> "home.marks.drive";
-          case SEND -> "home.marks.send";
-        };
+        drill.kind() == DrillKind.ZONE_CALL || drill.skill() == Skill.SEE
+            ? "home.marks.see"
+            : drill.swing() ? "home.marks." + drill.skill().id() : "home.marks.watch";
     return List.of(Phrase.of(marks + ".one"), Phrase.of(marks + ".two"));
   }
 

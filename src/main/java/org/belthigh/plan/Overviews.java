@@ -34,15 +34,17 @@ final class Overviews {
   private static Overview.Row row(PlayerPlan player, LocalDate on) {
     List<Phrase> why = new ArrayList<>();
     for (DecisionLine line : player.decisions()) {
-      if (line.outcome() != Outcome.MOVE_UP) {
-        Phrase because =
-            Phrase.of("why", "skill", Say.word("skill", line.skill()))
-                .with("because", line.because());
-        why.add(
-            line.settles()
-                .map(more -> Phrase.of("why.more", "why", because, "more", more))
-                .orElse(because));
+      if (line.outcome() == Outcome.KEEP_GOING || line.outcome() == Outcome.FIRM_UP) {
+        why.add(why(line));
       }
+    }
+    List<Phrase> unseen =
+        player.decisions().stream()
+            .filter(d -> d.outcome() == Outcome.NOT_SEEN_ENOUGH)
+            .map(d -> Say.word("skill", d.skill()))
+            .toList();
+    if (!unseen.isEmpty()) {
+      why.add(Phrase.of("why.unseen", "skills", unseen));
     }
     return new Overview.Row(
         player.who(),
@@ -50,6 +52,14 @@ final class Overviews {
         player.holds().stream().map(HoldLine::open).toList(),
         look(player, on),
         why);
+  }
+
+  private static Phrase why(DecisionLine line) {
+    Phrase because =
+        Phrase.of("why", "skill", Say.word("skill", line.skill()), "because", line.because());
+    return line.settles()
+        .map(more -> Phrase.of("why.more", "why", because, "more", more))
+        .orElse(because);
   }
 
   /** Why a player needs a look: a hold first, then nothing logged, then a step that wavers. */

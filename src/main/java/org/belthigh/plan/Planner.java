@@ -197,6 +197,7 @@ public final class Planner {
                           p,
                           p.ageOn(day),
                           focus(p, day),
+                          decisions.get(p.id()),
                           used.get(p.id()),
                           books.get(p.id()).swingsLeft(day)))
               .toList();

@@ -10,7 +10,11 @@ import com.google.errorprone.annotations.Immutable;
  */
 public enum Style {
   READER(new Size(11, 14), new Size(21, 25), new Size(14, 18), new Size(12, 15)),
-  CLIPBOARD(new Size(10, 13), new Size(17, 21), new Size(12.5, 16), new Size(11, 14));
+  /** As {@link #READER}, set closer for a sheet that would just run over its page. */
+  READER_SNUG(new Size(11, 12.8), new Size(17, 20), new Size(12.5, 15), new Size(11.5, 13.5)),
+  CLIPBOARD(new Size(10, 13), new Size(17, 21), new Size(12.5, 16), new Size(11, 14)),
+  /** As {@link #CLIPBOARD}, set closer for a sheet that would just run over its pages. */
+  CLIPBOARD_SNUG(new Size(10, 11.7), new Size(15, 18), new Size(11.5, 14), new Size(10.5, 12.5));
 
   /**
    * Type size and the distance from line to line, both in points.
