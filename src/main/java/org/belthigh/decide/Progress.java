@@ -180,15 +180,20 @@ public final class Progress {
         reading.mark());
   }
 
+  private static Phrase more(Evidence.Reading reading) {
+    Phrase more = Phrase.of("settles." + reading.counted().id(), "more", reading.toGo());
+    return reading
+        .side()
+        .map(side -> Phrase.of("settles.side." + side.id(), "more", more))
+        .orElse(more);
+  }
+
   private static Optional<Phrase> settles(Outcome outcome, Walk walk, Evidence evidence) {
     if (outcome == Outcome.MOVE_UP || !walk.standing().judged()) {
       return Optional.empty();
     }
     List<Phrase> open =
-        evidence.bars().stream()
-            .filter(r -> r.toGo() > 0)
-            .map(r -> Phrase.of("settles." + r.counted().id(), "more", r.toGo()))
-            .toList();
+        evidence.bars().stream().filter(r -> r.toGo() > 0).map(Progress::more).toList();
     if (open.isEmpty()) {
       return Optional.empty();
     }

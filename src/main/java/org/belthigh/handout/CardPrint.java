@@ -152,7 +152,7 @@ final class CardPrint {
             .map(this::also)
             .toList();
     if (!days.isEmpty()) {
-      flow.h3(voice.say("card.also")).bullets(days);
+      flow.h2(voice.say("card.also")).bullets(days);
     }
   }
 

@@ -84,6 +84,7 @@ final class PracticePrint {
     timetable(flow);
     if (fit == Fit.TIGHT) {
       otherwise(flow);
+      flow.p(bring());
     }
     flow.columns(
         columns ->
@@ -101,14 +102,19 @@ final class PracticePrint {
         part -> {
           part.h2(page.say("practice.setup"));
           StationPicture.of(page, sheet).ifPresent(picture -> picture.draw(part));
-          part.p(
-              Text.bold(page.say("practice.equipment"))
-                  .and(": " + String.join(" · ", page.say(sheet.equipment()))));
+          if (fit != Fit.TIGHT) {
+            part.p(bring());
+          }
         });
     drills(flow);
     if (fit != Fit.TIGHT) {
       otherwise(flow);
     }
+  }
+
+  private Text bring() {
+    return Text.bold(page.say("practice.equipment"))
+        .and(": " + String.join(" · ", page.say(sheet.equipment())));
   }
 
   /** When things go otherwise; where room is short it fills the foot of the first page. */
@@ -236,8 +242,11 @@ final class PracticePrint {
           sheet.rotations().forEach(r -> row(table, r));
         });
     boolean moves = sheet.stations().size() > 1;
-    flow.p(page.say(moves ? "practice.timetable.move" : "practice.timetable.stay"));
-    writers(flow);
+    Text next = Text.of(page.say(moves ? "practice.timetable.move" : "practice.timetable.stay"));
+    for (Text writers : writers()) {
+      next = next.and("  ").and(writers);
+    }
+    flow.p(next);
   }
 
   private List<Col> columns() {
@@ -305,7 +314,7 @@ final class PracticePrint {
   }
 
   /** Who writes, once for all stations that share it. */
-  private void writers(Flow flow) {
+  private List<Text> writers() {
     Map<Phrase, List<Integer>> stations = new LinkedHashMap<>();
     for (PracticeSheet.Station station : sheet.stations()) {
       sheet.rotations().stream()
@@ -315,11 +324,13 @@ final class PracticePrint {
           .distinct()
           .forEach(w -> stations.computeIfAbsent(w, k -> new ArrayList<>()).add(station.number()));
     }
+    List<Text> texts = new ArrayList<>();
     stations.forEach(
         (writes, where) ->
-            flow.p(
+            texts.add(
                 Text.bold(page.say("practice.writes") + " " + where(where) + ": ")
                     .and(page.say(writes))));
+    return texts;
   }
 
   private String where(List<Integer> stations) {

@@ -12,11 +12,11 @@ import org.belthigh.plan.PracticeSheet;
 final class StationPicture {
   private static final int ABREAST = 3;
   private static final double WIDTH = 168;
-  private static final double HEIGHT = 112;
-  private static final double RING = 32;
+  private static final double HEIGHT = 94;
+  private static final double RING = 26;
   private static final double PLATE_X = 40;
-  private static final double PLATE_Y = 52;
-  private static final double WAITING_Y = 97;
+  private static final double PLATE_Y = 44;
+  private static final double WAITING_Y = 82;
   private static final double PLAYER = 3.5;
 
   private final TeamPage page;

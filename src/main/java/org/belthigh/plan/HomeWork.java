@@ -1,6 +1,7 @@
 package org.belthigh.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,6 @@ import org.belthigh.model.Bats;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Grain;
-import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Side;
@@ -113,7 +113,7 @@ final class HomeWork {
             List.of(),
             Body.rows(Body.stature(player, growth, day)),
             player.heightCm().isEmpty()),
-        howTo(drill, text, tossed),
+        howTo(player, drill, text, tossed),
         stop(),
         Phrase.of("home.afterwards"));
   }
@@ -130,7 +130,7 @@ final class HomeWork {
   }
 
   private static List<HomeSheet.ScriptToss> script(List<Spot> spots, Grain grain) {
-    List<HomeSheet.ScriptToss> script = new java.util.ArrayList<>();
+    List<HomeSheet.ScriptToss> script = new ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {
       script.add(new HomeSheet.ScriptToss(i + 1, Phrase.of("target." + grain.seen(spots.get(i)))));
     }
@@ -163,16 +163,19 @@ final class HomeWork {
     return List.of(Phrase.of(marks + ".one"), Phrase.of(marks + ".two"));
   }
 
-  private static List<Phrase> howTo(Drill drill, DrillText text, boolean tossed) {
+  private static List<Phrase> howTo(Player player, Drill drill, DrillText text, boolean tossed) {
     if (!tossed) {
       return List.of();
     }
-    LocalText ball = drill.cue();
-    return List.of(
-        Phrase.of("home.how.stand", "distance", Say.distance(text.feet())),
-        Phrase.of("home.how.arc"),
-        Phrase.of("home.how.aim"),
-        Phrase.of("home.how.cue", "cue", ball));
+    List<Phrase> lines = new ArrayList<>();
+    lines.add(Phrase.of("home.how.stand", "distance", Say.distance(text.feet())));
+    lines.add(Phrase.of("home.how.arc"));
+    lines.add(Phrase.of("home.how.aim"));
+    if (player.bats() == Bats.SWITCH && drill.swing()) {
+      lines.add(Phrase.of("home.how.sides"));
+    }
+    lines.add(Phrase.of("home.how.cue", "cue", drill.cue()));
+    return lines;
   }
 
   private static List<Phrase> stop() {

@@ -12,7 +12,8 @@ import org.belthigh.model.Problem;
  * @param from first day that is planned
  * @param weeks 1 to 16
  * @param curriculum id and version, as the footer says them
- * @param ruleBooks title and edition of each rule book in use, as sheets say them
+ * @param ruleBooks ids of the rule books in use, which say the edition, such as {@code
+ *     pitch-smart-2018}
  * @param players in roster order
  * @param groups in the club's order
  * @param setAside what was wrong in the input

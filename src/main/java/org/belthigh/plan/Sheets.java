@@ -54,10 +54,7 @@ final class Sheets {
         request.from(),
         request.weeks(),
         curriculum().id() + " " + curriculum().version(),
-        club.ruleBooks().stream()
-            .map(catalogue::ruleBook)
-            .map(b -> b.title() + ", " + b.edition())
-            .toList(),
+        club.ruleBooks(),
         players,
         groups,
         record.problems());

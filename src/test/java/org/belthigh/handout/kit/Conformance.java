@@ -9,7 +9,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 
 /** Asks veraPDF whether a document follows a standard. */
-final class Conformance {
+public final class Conformance {
   static {
     VeraGreenfieldFoundryProvider.initialise();
   }
@@ -17,7 +17,7 @@ final class Conformance {
   private Conformance() {}
 
   /** Failed checks; empty if the document follows the standard. */
-  static List<String> faults(byte[] pdf, PDFAFlavour standard) {
+  public static List<String> faults(byte[] pdf, PDFAFlavour standard) {
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), standard);
         var validator = Foundries.defaultInstance().createValidator(standard, false)) {

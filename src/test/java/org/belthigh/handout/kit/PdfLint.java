@@ -36,7 +36,7 @@ import org.w3c.dom.Document;
  * titles that agree, embedded fonts, type sizes, margins, nothing over anything else, and an order
  * of reading that goes down the page.
  */
-final class PdfLint {
+public final class PdfLint {
   private static final double LEAST_MARGIN = Length.mm(12.7);
   private static final double LEAST_TYPE = 8;
   private static final double RENDER_SCALE = 2;
@@ -78,7 +78,7 @@ final class PdfLint {
   }
 
   /** What is wrong with a document; empty if nothing is. */
-  static List<String> faults(byte[] pdf) {
+  public static List<String> faults(byte[] pdf) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PdfLint lint = new PdfLint(document);
       lint.checkTitles();
