@@ -1,6 +1,9 @@
 package org.belthigh.decide;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
@@ -21,6 +24,8 @@ import org.belthigh.model.Went;
 final class Counting {
   private final Curriculum curriculum;
   private final Step step;
+  private final Map<String, Integer> hardest = new HashMap<>();
+  private final Map<String, Integer> harder = new HashMap<>();
 
   Counting(Curriculum curriculum, Step step) {
     this.curriculum = curriculum;
@@ -57,23 +62,21 @@ final class Counting {
 
   /** How many rungs above the step a drill lies; 0 where it is the step's own or no ladder's. */
   int harder(String drill) {
-    int easiest =
-        curriculum.ladders().get(step.skill()).steps().stream()
-            .filter(s -> s.drills().contains(drill))
-            .mapToInt(Step::rung)
-            .min()
-            .orElse(step.rung());
-    return step.drills().contains(drill) ? 0 : Math.max(0, easiest - step.rung());
+    return harder.computeIfAbsent(
+        drill,
+        d -> step.drills().contains(d) ? 0 : Math.max(0, rungs(d).min().orElse(0) - step.rung()));
   }
 
   private boolean tooEasy(Drill drill) {
-    int hardest =
-        curriculum.ladders().get(step.skill()).steps().stream()
-            .filter(s -> s.drills().contains(drill.id()))
-            .mapToInt(Step::rung)
-            .max()
-            .orElse(Integer.MAX_VALUE);
-    return hardest < step.rung();
+    int most = hardest.computeIfAbsent(drill.id(), d -> rungs(d).max().orElse(Integer.MAX_VALUE));
+    return most < step.rung();
+  }
+
+  /** The rungs of this ladder that a drill belongs to. */
+  private IntStream rungs(String drill) {
+    return curriculum.ladders().get(step.skill()).steps().stream()
+        .filter(s -> s.drills().contains(drill))
+        .mapToInt(Step::rung);
   }
 
   private Optional<Boolean> call(Toss toss) {

@@ -2,7 +2,9 @@ package org.belthigh.handout;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
 import org.belthigh.handout.kit.Columns;
@@ -29,6 +31,7 @@ final class HomePrint {
   private static final int PARTS = 3;
 
   private static final int MANY = 18;
+  private static final Set<Grain> SHORT_WORDED = EnumSet.of(Grain.STRIKE, Grain.ROW);
 
   private static final double WRITE_MM = 12;
 
@@ -113,7 +116,7 @@ final class HomePrint {
 
   private void script(Flow flow) {
     List<HomeSheet.ScriptToss> script = sheet.script();
-    boolean narrow = script.size() > MANY && sheet.picture().grain() != Grain.NINE;
+    boolean narrow = script.size() > MANY && SHORT_WORDED.contains(sheet.picture().grain());
     int parts = narrow ? PARTS + 1 : PARTS;
     int part = (script.size() + parts - 1) / parts;
     flow.h2(voice.say("home.script"))

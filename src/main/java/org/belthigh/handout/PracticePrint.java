@@ -79,6 +79,7 @@ final class PracticePrint {
 
   private void write(Flow flow) {
     flow.h1(page.say("practice.title", "date", sheet.date())).lead(facts());
+    sheet.note().ifPresent(note -> flow.p(Text.bold(page.say(note))));
     held(flow);
     squads(flow);
     timetable(flow);
@@ -148,11 +149,15 @@ final class PracticePrint {
   }
 
   private String facts() {
+    Phrase place =
+        sheet.place().isBlank()
+            ? Phrase.of("practice.where.blank")
+            : Phrase.of("practice.where", "place", sheet.place());
     Phrase where =
         sheet
             .start()
-            .map(s -> Phrase.of("practice.where.at", "place", sheet.place(), "start", s))
-            .orElse(Phrase.of("practice.where", "place", sheet.place()));
+            .map(s -> Phrase.of("practice.where.at", "place", place, "start", s))
+            .orElse(place);
     return page.say(
         Phrase.of("practice.facts", "where", where, "adults", sheet.adults())
             .with("hitting", sheet.hittingMinutes())

@@ -33,6 +33,7 @@ final class PracticeSheets {
   private final Map<String, Label> labels;
   private final Told told;
   private final int ringFeet;
+  private final Optional<Phrase> note;
 
   PracticeSheets(
       ClubRecord record,
@@ -40,9 +41,11 @@ final class PracticeSheets {
       Club.Group group,
       List<Hold> holds,
       List<Label> labels,
-      Doses doses) {
+      Doses doses,
+      boolean assumed) {
     this.record = record;
     this.ringFeet = doses.batRingFeet();
+    this.note = assumed ? Optional.of(Phrase.of("practice.assumed")) : Optional.empty();
     this.holds = holds;
     this.labels =
         labels.stream()
@@ -70,6 +73,7 @@ final class PracticeSheets {
         practice.event().minutes(),
         practice.event().hittingMinutes(),
         practice.adults(),
+        note,
         ringFeet,
         squads,
         stations(layout),

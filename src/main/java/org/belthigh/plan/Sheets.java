@@ -95,7 +95,13 @@ final class Sheets {
     List<Label> labels = players.stream().map(PlayerPlan::who).toList();
     PracticeSheets sheets =
         new PracticeSheets(
-            record, curriculum(), group, holds, labels, new Doses(catalogue, request.from()));
+            record,
+            curriculum(),
+            group,
+            holds,
+            labels,
+            new Doses(catalogue, request.from()),
+            season.assumed());
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
     return new GroupPlan(
         group.id(),

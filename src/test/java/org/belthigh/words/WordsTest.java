@@ -20,6 +20,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WordsTest {
   private static final LocalDate DAY = LocalDate.of(2027, 4, 5);
 
+  /** Inches here, centimetres there: phrases that give both and let the language choose. */
+  private static final Set<String> IN_UNITS_OF_THE_LANGUAGE = Set.of("picture.height", "distance");
+
   private static Words words(String en, String es) {
     return Words.load(Map.of("k", LocalText.of(en, es)));
   }
@@ -40,6 +43,9 @@ class WordsTest {
     Words words = Words.load(Map.of());
 
     for (String key : words.keys("en")) {
+      if (IN_UNITS_OF_THE_LANGUAGE.contains(key)) {
+        continue;
+      }
       assertThat(holes(words, key, "en")).as(key).containsAll(holes(words, key, "es"));
     }
   }
