@@ -52,10 +52,18 @@ final class ArmPrint {
       flow.p(page.say("arms.how"));
       flow.table(this::week);
     }
-    flow.hatchedBox(
-        page.say("arms.cautions"),
-        box -> box.bullets(page.say(sheet.cautions()).stream().map(Text::of).toList()));
-    flow.together(this::pocket);
+    flow.columns(
+        columns ->
+            columns
+                .column(
+                    2,
+                    left ->
+                        left.hatchedBox(page.say("arms.cautions"), box -> box.bullets(cautions())))
+                .column(3, this::pocket));
+  }
+
+  private List<Text> cautions() {
+    return page.say(sheet.cautions()).stream().map(Text::of).toList();
   }
 
   private void week(Table table) {
@@ -104,16 +112,12 @@ final class ArmPrint {
     if (row.catches()) {
       lines.add(Text.of(page.say(cell.mayCatch() ? "arms.catch.yes" : "arms.catch.no")));
     }
-    return Cell.of(
-        flow -> {
-          lines.forEach(flow::p);
-          flow.space(Style.WRITING_LINE - 6);
-        });
+    Text answers = lines.stream().reduce((a, b) -> a.and("\n").and(b)).orElse(Text.EMPTY);
+    return Cell.of(flow -> flow.p(answers).space(Style.WRITING_LINE - 10));
   }
 
   private Text pitching(ArmSheet.Cell cell) {
-    String answer = page.say("arms.pitch." + cell.answer().id(), "pitches", cell.pitches());
-    String line = page.say("arms.pitch", "answer", answer);
+    String line = page.say("arms.pitch." + cell.answer().id(), "pitches", cell.pitches());
     return cell.answer() == ArmSheet.Answer.MAY ? Text.bold(line) : Text.of(line);
   }
 
@@ -133,16 +137,16 @@ final class ArmPrint {
   }
 
   private void pocketTable(Table table, List<String> ranges, List<ArmSheet.PocketTable> tables) {
-    List<Col> columns = new ArrayList<>(List.of(Col.share(3), Col.content()));
-    IntStream.range(0, ranges.size()).forEach(i -> columns.add(Col.share(1)));
+    List<Col> columns = new ArrayList<>(List.of(Col.content(), Col.share(1).centred()));
+    IntStream.range(0, ranges.size()).forEach(i -> columns.add(Col.share(1).centred()));
     List<String> head =
         new ArrayList<>(List.of(page.say("arms.table.age"), page.say("arms.table.most")));
     head.addAll(ranges);
     table.columns(columns).head(head).rowHeaders().boxed();
     for (ArmSheet.PocketTable pocket : tables) {
       List<String> cells =
-          new ArrayList<>(List.of(page.say(pocket.title()), String.valueOf(pocket.dailyMax())));
-      pocket.rest().forEach(r -> cells.add(page.say("arms.table.days", "days", r.days())));
+          new ArrayList<>(List.of(page.say(pocket.ages()), String.valueOf(pocket.dailyMax())));
+      pocket.rest().forEach(r -> cells.add(String.valueOf(r.days())));
       table.row(cells.toArray(String[]::new));
     }
   }

@@ -44,8 +44,8 @@ final class LogPrint {
 
   private void write(Flow flow) {
     flow.h1(page.say("log.title", "drill", page.say(sheet.drill().name())));
-    flow.lead(String.join("   ", page.say(sheet.marks())));
-    flow.p(Text.bold(page.say(sheet.who())).and(" " + page.say(sheet.drill().write())));
+    flow.lead(String.join(" ", page.say(sheet.marks())));
+    flow.p(page.say(sheet.who()));
     flow.columns(
         columns ->
             columns

@@ -395,9 +395,9 @@ final class PracticePrint {
   private Text words(DrillText drill, boolean needs) {
     Text words =
         Text.bold(page.say("practice.drill.say"))
-            .and(" " + page.say(drill.cue()) + ".  ")
+            .and(" " + page.say(drill.cue()) + "  ")
             .and(Text.bold(page.say("practice.drill.write")))
-            .and(" " + page.say(drill.write()) + "  ")
+            .and(" " + marks(drill) + "  ")
             .and(Text.bold(page.say("practice.drill.easier")))
             .and(" " + page.say(drill.easier()));
     return drill
@@ -410,6 +410,15 @@ final class PracticePrint {
                     .and(Text.bold(page.say("practice.drill.needs")))
                     .and(" " + page.say(a)))
         .orElse(words);
+  }
+
+  /** What to write: the marks of the log sheet, where the drill has one. */
+  private String marks(DrillText drill) {
+    return page.group().logs().stream()
+        .filter(log -> log.drill().id().equals(drill.id()))
+        .findFirst()
+        .map(log -> String.join(" ", page.say(log.marks())))
+        .orElse(page.say(drill.write()));
   }
 
   private String with(DrillText drill) {

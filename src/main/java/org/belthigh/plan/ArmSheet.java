@@ -55,10 +55,10 @@ public record ArmSheet(
   /**
    * A rule book for one age, to recompute by hand.
    *
-   * @param title rule book, edition and ages, as a sentence
-   * @param source where it comes from, as a sentence
+   * @param ages the ages it is for
+   * @param source rule book, edition and who publishes it
    */
-  public record PocketTable(Phrase title, int dailyMax, List<RestLine> rest, Phrase source) {
+  public record PocketTable(Phrase ages, int dailyMax, List<RestLine> rest, Phrase source) {
     public PocketTable {
       rest = List.copyOf(rest);
     }

@@ -175,18 +175,16 @@ final class ArmSheets {
 
   private ArmSheet.PocketTable table(RuleBook book, RuleBook.Band band) {
     return new ArmSheet.PocketTable(
+        Phrase.of("arm.table", "from", band.ageFrom(), "to", band.ageTo()),
+        band.dailyMax(),
+        band.rest().stream().map(r -> new ArmSheet.RestLine(r.from(), r.to(), r.days())).toList(),
         Phrase.of(
-            "arm.table",
+            "arm.table.source",
             "book",
             book.title(),
             "edition",
             book.edition(),
-            "from",
-            band.ageFrom(),
-            "to",
-            band.ageTo()),
-        band.dailyMax(),
-        band.rest().stream().map(r -> new ArmSheet.RestLine(r.from(), r.to(), r.days())).toList(),
-        Phrase.of("arm.table.source", "organisation", book.organisation()));
+            "organisation",
+            book.organisation()));
   }
 }

@@ -240,7 +240,7 @@ final class PracticeSheets {
   /** The same practice with one grown-up: station 1 hits, everybody else watches, calls, fields. */
   private List<Phrase> oneAdult(Circuit.Layout layout) {
     int minutes = layout.rotationMinutes();
-    return layout.adultStations() == 1 && layout.stations() == 1
+    return layout.adultStations() == 1
         ? List.of(Phrase.of("one-adult.as-is"))
         : List.of(
             Phrase.of("one-adult.station", "minutes", minutes),

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.operator.Operator;
@@ -91,6 +92,14 @@ public final class PdfLint {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** What a reader meets, footers and repeated heads aside: the words of all lines in order. */
+  public static String words(byte[] pdf) {
+    return lines(pdf).stream()
+        .filter(line -> !line.decoration())
+        .map(TextLine::text)
+        .collect(Collectors.joining(" "));
   }
 
   /** All lines of text, in the order of drawing. */
