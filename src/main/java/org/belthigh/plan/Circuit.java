@@ -28,6 +28,9 @@ import org.belthigh.model.Skill;
  * it watches and calls. Ties are broken by id: the order of the roster does not matter.
  */
 final class Circuit {
+  /** Share of the hitting time that stays fill; the rest is for setting up. */
+  private static final double NEARLY_FULL = 0.8;
+
   private final DrillChoice choice;
   private final Doses doses;
 
@@ -119,7 +122,7 @@ final class Circuit {
     int tossed = Math.max(1, Math.min(adults, Math.min(venueStations, sorted.size())));
     int stations = stations(sorted.size(), tossed, youngest);
     int change = stations > 1 ? doses.changeMinutes(youngest) : 0;
-    int rotations = rotations(minutes, stations, change, youngest);
+    int rotations = rotations(minutes, stations, tossed, change, youngest);
     int stay = Math.min(doses.stationMinutes(youngest), minutes / rotations - change);
     List<List<Entrant>> squads = squads(sorted, stations);
     List<Post> posts = posts(squads, place, tossed, rotations, Math.max(1, stay));
@@ -132,18 +135,20 @@ final class Circuit {
   }
 
   /**
-   * How often the squads move on: a whole number of rounds, so that visits come out equal; the
-   * fewest whose stays are not too long, else the most whose stays are long enough to be worth it.
+   * How often the squads move on: as seldom as stays of the age's length nearly fill the time,
+   * since every move costs walking. With a station to watch from it is a whole number of rounds, so
+   * that everybody bats equally often.
    */
-  private int rotations(int minutes, int stations, int change, int age) {
+  private int rotations(int minutes, int stations, int tossed, int change, int age) {
+    int step = stations > tossed ? stations : 1;
+    int longest = doses.stationMinutes(age) + change;
     int most = Math.max(1, minutes / doses.stationMinutesLeast(age));
-    int rounds = most / stations * stations;
-    for (int r = stations; r <= rounds; r += stations) {
-      if (minutes / r - change <= doses.stationMinutes(age)) {
+    for (int r = step; r <= most; r += step) {
+      if (r * longest >= NEARLY_FULL * minutes) {
         return r;
       }
     }
-    return rounds > 0 ? rounds : most;
+    return Math.max(1, most / step * step);
   }
 
   /** Neighbours in need stay together; sizes differ by one at the most. */

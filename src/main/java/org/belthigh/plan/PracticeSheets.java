@@ -23,6 +23,7 @@ import org.belthigh.model.DrillKind;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Side;
+import org.belthigh.model.Skill;
 
 /** The coach's sheet for one practice, and the blank sheets to log it on. */
 final class PracticeSheets {
@@ -194,13 +195,18 @@ final class PracticeSheets {
   private PracticeSheet.Post post(
       Circuit.Post post, String squad, Circuit.Layout layout, List<Label> noSwinging) {
     boolean first = post.station() == 1;
-    boolean even = post.rotation() % 2 == 0;
+    long bats =
+        layout.posts().stream()
+            .filter(p -> p.squad().equals(post.squad()))
+            .filter(p -> p.rotation() < post.rotation() && p.swings() > 0)
+            .count();
+    boolean left = bats % 2 == 1;
     return new PracticeSheet.Post(
         post.station(),
         squad,
         post.drill().map(Drill::id).orElse(""),
         post.squad().stream()
-            .map(e -> new PracticeSheet.Hitter(labels.get(e.player().id()), side(e.player(), even)))
+            .map(e -> new PracticeSheet.Hitter(labels.get(e.player().id()), side(e.player(), left)))
             .toList(),
         post.reps(),
         post.swings(),
@@ -208,9 +214,9 @@ final class PracticeSheets {
         first ? noSwinging : List.of());
   }
 
-  /** A switch hitter takes turns: right first, left in the next rotation. */
-  private static Side side(Player player, boolean even) {
-    return player.bats().side().orElse(even ? Side.LEFT : Side.RIGHT);
+  /** A switch hitter takes turns: right first, left at the next station with a bat. */
+  private static Side side(Player player, boolean left) {
+    return player.bats().side().orElse(left ? Side.LEFT : Side.RIGHT);
   }
 
   private static Phrase writes(Circuit.Post post, Circuit.Layout layout) {
@@ -285,7 +291,7 @@ final class PracticeSheets {
         .flatMap(p -> p.drills().stream())
         .forEach(d -> drills.putIfAbsent(d.id(), d));
     return drills.values().stream()
-        .filter(d -> told.kind(d.id()) != DrillKind.NONE)
+        .filter(d -> told.kind(d.id()) != DrillKind.NONE || driven(d))
         .map(
             d ->
                 new LogSheet(
@@ -295,6 +301,11 @@ final class PracticeSheets {
                     marks(told.kind(d.id())),
                     Phrase.of("log.who")))
         .toList();
+  }
+
+  /** A drill about hitting it hard: each swing is hard or not, whatever its kind. */
+  private static boolean driven(DrillText drill) {
+    return drill.skill() == Skill.DRIVE && drill.swing();
   }
 
   private static List<Phrase> marks(DrillKind kind) {
