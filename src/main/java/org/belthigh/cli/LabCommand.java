@@ -45,9 +45,15 @@ final class LabCommand implements Callable<Integer> {
   private static final int MANY_TOSSES = 24;
   private static final double CARELESS = 0.15;
 
+  /** Rows beside the bounds get a tenth of the seasons. */
+  private static final int FEWER = 10;
+
   @Spec private CommandSpec spec;
 
-  @Option(names = "--seasons", paramLabel = "N", description = "Seasons a row; 1000.")
+  @Option(
+      names = "--seasons",
+      paramLabel = "N",
+      description = "Seasons a row; 1000. Rows beside the bounds get a tenth.")
   private int seasons = USUAL_SEASONS;
 
   @Option(names = "--seed", paramLabel = "S", description = "Seed of the simulation.")
@@ -115,23 +121,34 @@ final class LabCommand implements Callable<Integer> {
 
   private List<Cell> rows(Lab lab, Skill one, AgeBand band) {
     List<Cell> cells = new ArrayList<>();
-    for (Hitter hitter : Hitter.values()) {
-      cells.add(row(lab, one, band, hitter, USUAL_TOSSES, 0));
+    for (Hitter hitter : List.of(Hitter.AT_FLOOR, Hitter.AT_MARK)) {
+      cells.add(row(lab, one, band, hitter, seasons, USUAL_TOSSES, 0));
     }
-    cells.add(row(lab, one, band, Hitter.AT_MARK, MANY_TOSSES, 0));
-    cells.add(row(lab, one, band, Hitter.AT_MARK, USUAL_TOSSES, CARELESS));
-    cells.add(row(lab, one, band, Hitter.AT_FLOOR, USUAL_TOSSES, CARELESS));
+    int fewer = Math.max(1, seasons / FEWER);
+    for (Hitter hitter : List.of(Hitter.BETWEEN, Hitter.LEARNING, Hitter.SLUMPING)) {
+      cells.add(row(lab, one, band, hitter, fewer, USUAL_TOSSES, 0));
+    }
+    for (Hitter hitter : List.of(Hitter.AT_FLOOR, Hitter.AT_MARK)) {
+      cells.add(row(lab, one, band, hitter, fewer, MANY_TOSSES, 0));
+      cells.add(row(lab, one, band, hitter, fewer, USUAL_TOSSES, CARELESS));
+    }
     return cells;
   }
 
   private Cell row(
-      Lab lab, Skill one, AgeBand band, Hitter hitter, int tossesADay, double careless) {
+      Lab lab,
+      Skill one,
+      AgeBand band,
+      Hitter hitter,
+      int howMany,
+      int tossesADay,
+      double careless) {
     if (Terminal.watched()) {
       PrintWriter err = spec.commandLine().getErr();
       err.print("\r" + one.id() + " " + band.id() + " " + hitter.id() + "          ");
       err.flush();
     }
-    return lab.run(one, band, hitter, seasons, seed, tossesADay, careless);
+    return lab.run(one, band, hitter, howMany, seed, tossesADay, careless);
   }
 
   private void write(List<Cell> cells) throws IOException {

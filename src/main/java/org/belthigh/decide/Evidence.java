@@ -14,6 +14,7 @@ import org.belthigh.model.Side;
  * @param days different days on which tosses were counted
  * @param first day of the oldest counted toss
  * @param last day of the newest
+ * @param provedOn day on which the present step was proved; empty where it is not
  * @param passed steps that the log shows behind the player, oldest first
  */
 public record Evidence(
@@ -21,6 +22,7 @@ public record Evidence(
     int days,
     Optional<LocalDate> first,
     Optional<LocalDate> last,
+    Optional<LocalDate> provedOn,
     List<Passed> passed) {
   public Evidence {
     bars = List.copyOf(bars);

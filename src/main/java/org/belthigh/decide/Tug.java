@@ -36,6 +36,7 @@ final class Tug {
   private double against;
   private double best;
   private LocalDate lastDay;
+  private Pull pull;
   private Share counted = Share.none();
   private final List<Weighed> weighed = new ArrayList<>();
 
@@ -106,14 +107,25 @@ final class Tug {
    * @param harder how many rungs above the step the drill lies
    */
   void add(int made, int of, LocalDate day, AgeBand band, int harder, double weight) {
-    double mark = chanceAtMark(day, band, harder);
-    double floor = chanceAtFloor(day, band, harder);
-    add(
-        made * Math.log(mark / floor) + (of - made) * Math.log((1 - mark) / (1 - floor)),
-        made,
-        of,
-        day,
-        weight);
+    Pull pull = pull(day, band, harder);
+    add(made * pull.success() + (of - made) * pull.failure(), made, of, day, weight);
+  }
+
+  /** What a success and a failure of a day's drill say; the tosses of a day share it. */
+  private record Pull(LocalDate day, AgeBand band, int harder, double success, double failure) {
+    boolean fits(LocalDate otherDay, AgeBand otherBand, int otherHarder) {
+      return harder == otherHarder && band == otherBand && day.equals(otherDay);
+    }
+  }
+
+  private Pull pull(LocalDate day, AgeBand band, int harder) {
+    if (pull == null || !pull.fits(day, band, harder)) {
+      double mark = chanceAtMark(day, band, harder);
+      double floor = chanceAtFloor(day, band, harder);
+      pull =
+          new Pull(day, band, harder, Math.log(mark / floor), Math.log((1 - mark) / (1 - floor)));
+    }
+    return pull;
   }
 
   /** Adds a log likelihood ratio that was reckoned elsewhere, such as that of a finished score. */

@@ -48,7 +48,7 @@ final class Walk {
   private Set<LocalDate> days;
   private LocalDate first;
   private LocalDate last;
-  private boolean proved;
+  private LocalDate provedOn;
   private final List<Evidence.Passed> passed = new ArrayList<>();
 
   /**
@@ -98,7 +98,7 @@ final class Walk {
     days = new HashSet<>();
     first = null;
     last = null;
-    proved = false;
+    provedOn = null;
   }
 
   /** A switch hitter is judged on each side where it matters: in hitting, not in seeing. */
@@ -129,8 +129,10 @@ final class Walk {
       last = day;
     }
     tugs.forEach(Tug::look);
-    proved |= settled();
-    if (proved && !day.isAfter(windowStart)) {
+    if (provedOn == null && settled()) {
+      provedOn = day;
+    }
+    if (provedOn != null && !day.isAfter(windowStart)) {
       moveOn(day);
     }
   }
@@ -289,6 +291,7 @@ final class Walk {
         days.size(),
         Optional.ofNullable(first),
         Optional.ofNullable(last),
+        Optional.ofNullable(provedOn),
         passed);
   }
 }

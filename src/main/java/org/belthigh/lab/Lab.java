@@ -108,14 +108,15 @@ public final class Lab {
     ClubRecord club = maker.club(seeds, hitter, tossesADay, careless, results);
     LocalDate[] proved = new LocalDate[seeds.length];
     boolean[] firmed = new boolean[seeds.length];
-    for (int week = 1; week <= Seasons.WEEKS; week++) {
-      LocalDate monday = Seasons.FIRST.plusWeeks(week);
-      Map<String, List<SkillDecision>> decisions = progress.decide(club, monday);
+    // what was proved stays proved, so the last look tells it; only firm-ups need every week
+    boolean weekly = hitter == Hitter.AT_MARK || hitter == Hitter.SLUMPING;
+    for (int week = weekly ? 1 : Seasons.WEEKS; week <= Seasons.WEEKS; week++) {
+      Map<String, List<SkillDecision>> decisions =
+          progress.decide(Seasons.without(club, proved), Seasons.FIRST.plusWeeks(week));
       for (int i = 0; i < seeds.length; i++) {
-        SkillDecision decision = decisions.get("s" + i).get(skill.ordinal());
-        boolean first = decision.step().id().equals(maker.step().id());
-        firmed[i] |= first && decision.outcome() == Outcome.FIRM_UP;
         if (proved[i] == null) {
+          SkillDecision decision = decisions.get(Seasons.id(i)).get(skill.ordinal());
+          firmed[i] |= decision.outcome() == Outcome.FIRM_UP;
           proved[i] = proved(decision, maker.step());
         }
       }
@@ -138,7 +139,7 @@ public final class Lab {
       }
     }
     boolean now = decision.step().id().equals(step.id()) && decision.outcome() == Outcome.MOVE_UP;
-    return now ? decision.evidence().last().orElseThrow() : null;
+    return now ? decision.evidence().provedOn().orElseThrow() : null;
   }
 
   /** Practice days up to and including {@code day}. */

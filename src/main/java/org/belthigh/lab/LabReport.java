@@ -25,7 +25,8 @@ public final class LabReport {
     lines.add(
         "Simulated hitters, "
             + seasons
-            + " seasons a row, seed "
+            + " seasons a row at floor and mark with 12 tosses a day, a tenth of that in the other"
+            + " rows, seed "
             + seed
             + ". Each season has 12 weeks with two practice days; the real measure and decide stages"
             + " judge it every week, with the real weights. True skill is known, so that a wrong"

@@ -2,6 +2,7 @@ package org.belthigh.lab;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -100,7 +101,7 @@ final class Seasons {
     List<Player> players = new ArrayList<>();
     List<Toss> tosses = new ArrayList<>();
     for (int i = 0; i < seeds.length; i++) {
-      String id = "s" + i;
+      String id = id(i);
       players.add(player(id));
       List<Boolean> own = new ArrayList<>();
       season(id, new SplittableRandom(seeds[i]), hitter, tossesADay, careless, tosses, own);
@@ -122,6 +123,33 @@ final class Seasons {
     return new ClubRecord(
         club, players, List.of(), tosses, List.of(), List.of(), List.of(), List.of(), List.of(),
         List.of(), List.of());
+  }
+
+  /** The id of the i-th season's player. */
+  static String id(int i) {
+    return "s" + i;
+  }
+
+  /** {@code club} less those seasons that are told already, since their step was proved. */
+  static ClubRecord without(ClubRecord club, LocalDate[] proved) {
+    Set<String> left = new HashSet<>();
+    for (int i = 0; i < proved.length; i++) {
+      if (proved[i] == null) {
+        left.add(id(i));
+      }
+    }
+    return new ClubRecord(
+        club.club(),
+        club.players().stream().filter(p -> left.contains(p.id())).toList(),
+        club.events(),
+        club.tosses().stream().filter(t -> left.contains(t.player())).toList(),
+        club.tallies(),
+        club.outings(),
+        club.wellness(),
+        club.otherSports(),
+        club.placements(),
+        club.unread(),
+        club.problems());
   }
 
   /** Born so that the age stays in the band all season. */
