@@ -11,7 +11,6 @@ import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.handout.kit.Tick;
 import org.belthigh.model.Ball;
-import org.belthigh.model.Bats;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Place;
 import org.belthigh.plan.ArmBox;
@@ -59,9 +58,7 @@ final class CardPrint {
     flow.h1(voice.name(player.who()))
         .p(voice.say("card.week", "group", group, "first", card.first(), "last", card.last()));
     hold(flow);
-    flow.h2(voice.say("card.aim"))
-        .lead(voice.say(card.aim()))
-        .p(Text.of(voice.say("card.cue") + " ").and(Text.bold(voice.say(card.cue()))));
+    flow.h2(voice.say("card.aim")).lead(voice.say(card.aim())).p(cue());
     if (!card.things().isEmpty()) {
       things(flow);
     }
@@ -73,6 +70,14 @@ final class CardPrint {
       words(flow);
     }
     arm(flow, card.arm());
+  }
+
+  /** In a week without work there is nothing to say to oneself: the cue is a wish. */
+  private Text cue() {
+    String words = voice.say(card.cue());
+    return card.things().isEmpty()
+        ? Text.of(words + ".")
+        : Text.of(voice.say("card.cue") + " ").and(Text.bold(words));
   }
 
   private void hold(Flow flow) {
@@ -171,6 +176,7 @@ final class CardPrint {
             voice);
     flow.h2(voice.say("card.where"));
     picture.addTo(flow);
+    flow.p(picture.notes(player.who().bats()));
   }
 
   private void words(Flow flow) {
@@ -189,9 +195,6 @@ final class CardPrint {
             spots.isEmpty()
                 ? voice.say("picture.look.all")
                 : voice.say("picture.look", "spots", String.join("; ", spots)));
-    if (player.who().bats() == Bats.SWITCH) {
-      flow.p(voice.say("picture.switch"));
-    }
   }
 
   private void arm(Flow flow, ArmBox arm) {

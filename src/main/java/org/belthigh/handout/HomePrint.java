@@ -14,7 +14,6 @@ import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.handout.kit.Tick;
-import org.belthigh.model.Bats;
 import org.belthigh.model.Grain;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
@@ -76,7 +75,8 @@ final class HomePrint {
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
     Text easier = runIn("home.easier", voice.say(sheet.drill().easier()));
     if (fit == Fit.TIGHT) {
-      flow.p(stop.and("  ").and(after).and("  ").and(easier));
+      Text notes = Text.of(picture().notes(who.bats()));
+      flow.p(stop.and("  ").and(after).and("  ").and(easier).and("  ").and(notes));
     } else {
       flow.p(stop).p(after).p(easier);
     }
@@ -104,14 +104,21 @@ final class HomePrint {
   }
 
   private void seeing(Flow flow) {
-    flow.h2(voice.say("home.map"));
-    new SetUpMap(sheet, fit.of(MAP), voice).addTo(flow);
-    new ZonePicture(
-            sheet.picture(), ZonePicture.View.TOSSER, ZonePicture.NARROW, fit.of(PICTURE), voice)
-        .addTo(flow);
-    if (who.bats() == Bats.SWITCH) {
-      flow.p(voice.say("picture.switch"));
+    SetUpMap map = new SetUpMap(sheet, fit.of(MAP), voice);
+    if (!map.isEmpty()) {
+      flow.h2(voice.say("home.map"));
+      map.addTo(flow);
     }
+    picture().addTo(flow);
+    if (fit != Fit.TIGHT) {
+      flow.p(picture().notes(who.bats()));
+    }
+  }
+
+  private ZonePicture picture() {
+    ZonePicture.View view =
+        sheet.script().isEmpty() ? ZonePicture.View.HITTER : ZonePicture.View.TOSSER;
+    return new ZonePicture(sheet.picture(), view, ZonePicture.NARROW, fit.of(PICTURE), voice);
   }
 
   private void script(Flow flow) {

@@ -18,6 +18,12 @@ import org.belthigh.plan.HomeSheet;
 final class SetUpMap {
   static final double WIDTH = ZonePicture.NARROW;
 
+  /** Feet shown behind a plate where nobody swings. */
+  private static final double BEHIND = 7;
+
+  /** Distance of such a plate from the left edge, in points. */
+  private static final double STILL = 36;
+
   private static final double EDGE = 8;
   private static final double WORDS = 14;
   private static final double LINE = 14;
@@ -39,10 +45,17 @@ final class SetUpMap {
     this.sheet = sheet;
     this.voice = voice;
     this.height = height;
-    this.scale = (height - 2 * EDGE) / (sheet.clearFeet() + sheet.ringFeet());
-    this.plateX = sheet.ringFeet() * scale + 1;
-    this.plateY = EDGE + sheet.clearFeet() * scale;
+    double front = swing() ? sheet.clearFeet() : sheet.drill().feet();
+    double back = swing() ? sheet.ringFeet() : BEHIND;
+    this.scale = (height - 2 * EDGE) / (front + back);
+    this.plateX = swing() ? sheet.ringFeet() * scale + 1 : STILL;
+    this.plateY = EDGE + front * scale;
     this.wordsX = 2 * plateX + WORDS;
+  }
+
+  /** Whether there is nothing to set up: no bat, and nobody who tosses. */
+  boolean isEmpty() {
+    return !swing() && !tossed();
   }
 
   void addTo(Flow flow) {

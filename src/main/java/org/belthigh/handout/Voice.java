@@ -46,7 +46,8 @@ record Voice(Words words, String language) {
 
   /** A height above the ground, to the whole inch or centimetre. */
   String height(double cm) {
-    return say("picture.height", "cm", Math.round(cm), "inches", Math.round(cm / CM_PER_INCH));
+    double unit = language.equals("en") ? CM_PER_INCH : 1;
+    return say("picture.height", "length", Math.round(cm / unit));
   }
 
   /** First name and shirt number, as every sheet names a player. */

@@ -5,6 +5,7 @@ import java.util.List;
 import org.belthigh.handout.kit.Align;
 import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Pen;
+import org.belthigh.model.Bats;
 import org.belthigh.model.Column;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Row;
@@ -33,7 +34,7 @@ final class ZonePicture {
   private static final double BELOW_GROUND = 21;
   private static final double ABOVE_HEAD = 3;
   private static final double FIGURE = 25;
-  private static final double BESIDE_FIGURE = 20;
+  private static final double BESIDE_FIGURE = 28;
   private static final double HEIGHTS = 5;
   private static final double ROWS = 42;
 
@@ -76,9 +77,18 @@ final class ZonePicture {
   /** Says whose view it is, then draws it. */
   void addTo(Flow flow) {
     flow.p(voice.say(view.key)).picture(width, height, alternate(), this::draw);
-    if (picture.estimated()) {
-      flow.p(voice.say("picture.estimated"));
+  }
+
+  /** What is to be known beside the drawing: a hitter's other side, a height that was guessed. */
+  String notes(Bats bats) {
+    List<String> notes = new ArrayList<>();
+    if (bats == Bats.SWITCH) {
+      notes.add(voice.say("picture.switch"));
     }
+    if (picture.estimated()) {
+      notes.add(voice.say("picture.estimated"));
+    }
+    return String.join(" ", notes);
   }
 
   /** The spots to look for, as words in a row; empty where there are none. */

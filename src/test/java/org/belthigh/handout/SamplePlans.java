@@ -1,0 +1,205 @@
+package org.belthigh.handout;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.model.Ball;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Feed;
+import org.belthigh.model.Grain;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
+import org.belthigh.model.Side;
+import org.belthigh.model.Skill;
+import org.belthigh.model.Spot;
+import org.belthigh.plan.ArmBox;
+import org.belthigh.plan.ArmSheet;
+import org.belthigh.plan.Card;
+import org.belthigh.plan.Day;
+import org.belthigh.plan.DrillText;
+import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.HomeSheet;
+import org.belthigh.plan.Label;
+import org.belthigh.plan.Overview;
+import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlayerPlan;
+import org.belthigh.plan.SpotPicture;
+import org.belthigh.words.Words;
+
+/** Invented plans of one player, with little or much to say. */
+final class SamplePlans {
+  static final LocalDate MONDAY = LocalDate.of(2027, 4, 5);
+  static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
+  static final Words WORDS = words();
+
+  private static final LocalText DRILL =
+      LocalText.of("Low, belt or high, and then once more", "Baja, cintura o alta, y otra vez más");
+  private static final LocalText SETUP =
+      LocalText.of(
+          "Put two lines across the target, so that it has three rows. The hitter stands in with"
+              + " no bat. An adult tosses slowly and mixes the heights.",
+          "Ponga dos líneas de lado a lado en el blanco para hacer tres filas. Quien batea se para"
+              + " sin bate. Un adulto lanza despacio y mezcla las alturas.");
+
+  private SamplePlans() {}
+
+  /** How much a card has to hold. */
+  enum Amount {
+    EMPTY,
+    TYPICAL,
+    EXTREME
+  }
+
+  private static Words words() {
+    Map<String, LocalText> reasons = new LinkedHashMap<>();
+    CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
+    return Words.load(reasons);
+  }
+
+  /** A plan of one player. */
+  static Plan of(String paper, String language, PlayerPlan player) {
+    return new Plan(
+        "Example Club",
+        paper,
+        language,
+        MONDAY,
+        1,
+        "belthigh-2027 2027.1",
+        List.of("Pitch Smart: pitch limits and rest, revised 2017"),
+        List.of(player),
+        List.of(group()),
+        List.of());
+  }
+
+  /** A group without sheets of its own. */
+  static GroupPlan group() {
+    return new GroupPlan(
+        "u10",
+        "Under 10",
+        List.of(),
+        new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of()),
+        new Overview(List.of(), Map.of(), List.of()),
+        List.of());
+  }
+
+  static PlayerPlan player(String language, Amount amount, List<HomeSheet> home) {
+    return new PlayerPlan(
+        label(language, amount == Amount.EXTREME ? "Maximiliano-Alejandro Ezequiel" : "Lena"),
+        List.of(),
+        List.of(),
+        amount == Amount.EMPTY ? List.of() : List.of(game()),
+        card(amount),
+        home);
+  }
+
+  static Label label(String language, String name) {
+    return new Label(
+        "p01", name, OptionalInt.of(33), "u10", 10, Bats.SWITCH, Optional.of(Side.LEFT), language);
+  }
+
+  private static Day game() {
+    return new Day(
+        MONDAY.plusDays(5), Place.FIELD, List.of(), false, Optional.of(Phrase.of("day.game")));
+  }
+
+  private static Card card(Amount amount) {
+    int things = amount == Amount.EMPTY ? 0 : amount == Amount.TYPICAL ? 2 : 3;
+    return new Card(
+        MONDAY,
+        MONDAY.plusDays(6),
+        Phrase.of("aim.rest"),
+        LocalText.of("Knee, belt or chest?", "¿Rodilla, cintura o pecho?"),
+        IntStream.range(0, things).mapToObj(i -> thing(amount)).toList(),
+        things == 0 ? Optional.empty() : Optional.of(picture(Grain.ROW, List.of("belt"))),
+        things == 0 ? List.of() : List.of(Phrase.of("moves.log")),
+        Phrase.of("well.welcome", "player", "Lena"),
+        new ArmBox(
+            List.of(Phrase.of("arm.ask"), Phrase.of("arm.anywhere")),
+            amount == Amount.EMPTY ? Optional.empty() : Optional.of(MONDAY.minusDays(2)),
+            Phrase.of("arm.source", "books", "Pitch Smart, revised 2017")),
+        amount == Amount.EXTREME ? List.of(Phrase.of("day.assumed")) : List.of());
+  }
+
+  private static Card.Thing thing(Amount amount) {
+    List<LocalDate> days =
+        amount == Amount.EXTREME
+            ? List.of(MONDAY, MONDAY.plusDays(2), MONDAY.plusDays(4))
+            : List.of(MONDAY);
+    return new Card.Thing(
+        days,
+        Place.HOME,
+        DRILL,
+        Ball.PLASTIC,
+        Feed.FRONT_TOSS,
+        15,
+        18,
+        14,
+        Phrase.of("good.sent", "good", 12, "of", 14));
+  }
+
+  static SpotPicture picture(Grain grain, List<String> lookFor) {
+    return new SpotPicture(grain, Side.RIGHT, lookFor, List.of(36.2, 51.9, 67.6, 83.4), true);
+  }
+
+  /** A session of {@code tosses}; none for a drill that nobody tosses for. */
+  static HomeSheet home(Grain grain, int tosses, boolean swing) {
+    boolean tossed = tosses > 0;
+    return new HomeSheet(
+        MONDAY.plusDays(2),
+        drill(swing, tossed),
+        10,
+        List.of(
+            Phrase.of("home.check.adult"),
+            Phrase.of("home.check.ball"),
+            Phrase.of("home.check.eyes"),
+            Phrase.of("home.check.helmet"),
+            Phrase.of("home.check.ring"),
+            Phrase.of("home.check.ground"),
+            Phrase.of("home.check.pain")),
+        16,
+        33,
+        tossed,
+        IntStream.range(0, tosses).mapToObj(i -> toss(grain, i)).toList(),
+        List.of(Phrase.of("home.marks.see.one"), Phrase.of("home.marks.see.two")),
+        picture(grain, List.of()),
+        List.of(
+            Phrase.of(
+                "home.how.stand", "distance", Phrase.of("distance", "feet", 15, "metres", 4.6)),
+            Phrase.of("home.how.arc"),
+            Phrase.of("home.how.aim")),
+        List.of(Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired")),
+        Phrase.of("home.afterwards"));
+  }
+
+  private static HomeSheet.ScriptToss toss(Grain grain, int index) {
+    Spot spot = Spot.values()[index * 3 % Spot.values().length];
+    return new HomeSheet.ScriptToss(index + 1, Phrase.of("target." + grain.seen(spot)));
+  }
+
+  private static DrillText drill(boolean swing, boolean tossed) {
+    return new DrillText(
+        "low-belt-high",
+        Skill.SEE,
+        DRILL,
+        SETUP,
+        LocalText.of("Knee, belt or chest?", "¿Rodilla, cintura o pecho?"),
+        LocalText.of("Keep count on your fingers.", "Cuente con los dedos."),
+        tossed ? Ball.PLASTIC : Ball.NONE,
+        tossed ? Feed.FRONT_TOSS : Feed.NONE,
+        tossed ? 15 : 0,
+        swing,
+        Phrase.of("mix.none"),
+        List.of(),
+        List.of(LocalText.of("Paper cards", "Tarjetas de papel")),
+        LocalText.of("Toss slower.", "Lance más despacio."),
+        LocalText.of("Toss faster.", "Lance más rápido."),
+        Optional.empty());
+  }
+}
