@@ -3,10 +3,12 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
@@ -16,6 +18,7 @@ import org.belthigh.decide.Hold;
 import org.belthigh.decide.Outcome;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Player;
+import org.belthigh.intake.Wellness;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Feed;
@@ -70,9 +73,12 @@ final class Cards {
 
   private List<Phrase> held(List<Hold> holds, boolean assumed) {
     List<Phrase> lines = new ArrayList<>();
+    Set<Wellness.Kind> said = EnumSet.noneOf(Wellness.Kind.class);
     for (Hold hold : holds) {
       if (hold.cause().isPresent()) {
-        lines.add(hold.because().phrase());
+        // a sore arm holds throwing and swinging: the cause is said once
+        boolean first = said.add(hold.cause().get());
+        lines.add(first ? hold.because().phrase() : Phrase.of("hold.also." + hold.kind().id()));
         hold.notes().forEach(n -> lines.add(n.phrase()));
       }
     }
