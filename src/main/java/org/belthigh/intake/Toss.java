@@ -23,9 +23,12 @@ import org.belthigh.model.Went;
  *
  * @param kind how the drill's rows are counted, resolved from the curriculum
  * @param startCount where a countdown of this drill starts, 12 unless the curriculum says otherwise
+ * @param watched whether the drill is done without a swing, so that a take is no choice
  * @param round one countdown, or one visit to a drill; {@code 1} unless said
  * @param order position within the round, from 1; the file order where the log does not say
  * @param side the side the hitter stood on
+ * @param nearEdge whether the log says that the ball was near the edge of the spots, where nobody
+ *     can blame a choice; no unless said
  * @param called empty where nothing was written down
  * @param field called before the toss
  * @param hit empty on a take
@@ -37,10 +40,12 @@ public record Toss(
     String drill,
     DrillKind kind,
     int startCount,
+    boolean watched,
     String round,
     int order,
     Side side,
     Spot zone,
+    boolean nearEdge,
     Optional<Call> called,
     Optional<Field> field,
     boolean swing,
@@ -61,10 +66,12 @@ public record Toss(
         drill,
         kind,
         startCount,
+        watched,
         round,
         newOrder,
         side,
         zone,
+        nearEdge,
         called,
         field,
         swing,
@@ -92,6 +99,14 @@ public record Toss(
       case COUNTDOWN -> kind == DrillKind.COUNTDOWN;
       case FIELD_CALL -> kind == DrillKind.FIELD_CALL && swing;
     };
+  }
+
+  /**
+   * Whether this belt-high toss is no fault to take, because the field that was called does not
+   * want the spot.
+   */
+  public boolean exemptByField() {
+    return zone.beltHigh() && !wanted();
   }
 
   /**

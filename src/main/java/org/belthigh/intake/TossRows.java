@@ -26,8 +26,8 @@ import org.belthigh.model.Went;
 /** Reads logs with a toss a row. */
 final class TossRows {
   static final String COLUMNS =
-      "date* player* drill* round toss bats zone* called field swing* hit went timing ball feed"
-          + " feet place by";
+      "date* player* drill* round toss bats zone* near called field swing* hit went timing ball"
+          + " feed feet place by";
 
   /** Where tosses are logged; there is no such place as rest. */
   static final List<Place> PLACES = List.of(Place.FIELD, Place.CAGE, Place.HOME);
@@ -64,6 +64,7 @@ final class TossRows {
     OptionalInt order = cells.whole("toss", 1, 9999);
     Optional<Side> side = player.flatMap(p -> side(cells, p));
     Optional<Spot> zone = zone(cells);
+    Optional<Boolean> near = cells.yesNo("near");
     Optional<Call> called = cells.parsed("called", CALLED_ALLOWED, CALLED_WORDS, Call::parse);
     Optional<Field> field = cells.word("field", Field.class);
     Optional<Boolean> swing = cells.needYesNo("swing");
@@ -84,10 +85,12 @@ final class TossRows {
             drill.orElseThrow().id(),
             drill.orElseThrow().kind(),
             drill.orElseThrow().startCount(),
+            !drill.orElseThrow().swing(),
             cells.has("round") ? cells.text("round") : "1",
             order.orElse(0),
             side.orElseThrow(),
             zone.orElseThrow(),
+            near.orElse(false),
             called,
             field,
             swing.orElseThrow(),

@@ -174,9 +174,9 @@ class IntakeTest {
   void a_toss_is_read_whole() {
     club.with(
         "logs/a.csv",
-        "DATE,Player,drill,round,toss,bats,zone,called,field,swing,hit,went,timing,ball,feed,feet,"
+        "DATE,Player,drill,round,toss,bats,zone,near,called,field,swing,hit,went,timing,ball,feed,feet,"
             + "place,by",
-        "2027-03-08,p02,Field-Call,2,3,,belt-away,Away,left center,TRUE,hard,left-center,on,"
+        "2027-03-08,p02,Field-Call,2,3,,belt-away,Yes,Away,left center,TRUE,hard,left-center,on,"
             + "baseball,front-toss,18.5,cage,Kim");
 
     assertThat(clean().tosses())
@@ -187,10 +187,12 @@ class IntakeTest {
                 "field-call",
                 DrillKind.FIELD_CALL,
                 12,
+                false,
                 "2",
                 3,
                 Side.LEFT,
                 Spot.BELT_AWAY,
+                true,
                 Call.parse("away"),
                 Optional.of(Field.LEFT_CENTER),
                 true,
