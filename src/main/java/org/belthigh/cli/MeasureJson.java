@@ -7,14 +7,18 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.belthigh.measure.Countdown;
 import org.belthigh.measure.FieldCalls;
+import org.belthigh.measure.GroupEstimate;
 import org.belthigh.measure.Measures;
 import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.measure.Recognition;
 import org.belthigh.model.Grain;
+import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Share;
+import org.belthigh.model.Side;
 
 /**
  * What {@code measure --json} prints. Counts are exact; ratios are rounded half up to six decimals.
@@ -49,6 +53,32 @@ final class MeasureJson {
       node.set(grain.id() + "_recognition", recognition(measures.recognition().get(grain)));
     }
     node.set("hard_hit", share("hard", "swings", measures.hardHit()));
+    node.set("skills", SkillsJson.of(measures.skills()));
+    if (!measures.bySide().isEmpty()) {
+      ObjectNode sides = node.putObject("by_side");
+      for (Side side : Side.values()) {
+        sides.set(side.letter(), SkillsJson.of(measures.bySide().get(side)));
+      }
+    }
+    node.set("in_group", inGroup(measures.inGroup()));
+    return node;
+  }
+
+  private static ObjectNode inGroup(Map<MeasureKind, GroupEstimate> estimates) {
+    ObjectNode node = NODES.objectNode();
+    for (MeasureKind measure : MeasureKind.values()) {
+      String key = measure == MeasureKind.COUNTDOWN ? "hard_hit" : measure.id().replace('-', '_');
+      GroupEstimate estimate = estimates.get(measure);
+      if (estimate == null) {
+        node.putNull(key);
+        continue;
+      }
+      ObjectNode one = node.putObject(key);
+      put(one, "value", OptionalDouble.of(estimate.value()));
+      put(one, "group_mean", OptionalDouble.of(estimate.groupMean()));
+      put(one, "group_tosses", OptionalDouble.of(estimate.groupTosses()));
+      one.put("players", estimate.players());
+    }
     return node;
   }
 
@@ -86,7 +116,7 @@ final class MeasureJson {
     return node.putNull("hard");
   }
 
-  private static ObjectNode fieldCall(FieldCalls calls) {
+  static ObjectNode fieldCall(FieldCalls calls) {
     ObjectNode node = share("made", "swings", calls.swings());
     put(node, "first_try", value(calls.firstTry()));
     return node.put("first_try_made", calls.firstTry().made())
@@ -97,7 +127,8 @@ final class MeasureJson {
     return share.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(share.value());
   }
 
-  private static ObjectNode share(String made, String seen, Share share) {
+  /** A share under those names, with its interval; null where nothing was seen. */
+  static ObjectNode share(String made, String seen, Share share) {
     ObjectNode node = NODES.objectNode().put(made, share.made()).put(seen, share.seen());
     if (share.isEmpty()) {
       return node.putNull("value").putNull("low").putNull("high");
@@ -107,7 +138,8 @@ final class MeasureJson {
     return put(node, "high", OptionalDouble.of(share.high()));
   }
 
-  private static ObjectNode put(ObjectNode node, String key, OptionalDouble value) {
+  /** Adds a number, rounded; null where there is none. */
+  static ObjectNode put(ObjectNode node, String key, OptionalDouble value) {
     return value.isPresent() ? node.put(key, rounded(value.getAsDouble())) : node.putNull(key);
   }
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.belthigh.intake.ClubRecord;
@@ -17,9 +18,9 @@ import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Grain;
-import org.belthigh.model.Hit;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Share;
+import org.belthigh.model.Side;
 
 /** Counts a club's logs by the counting rules. */
 public final class Measures {
@@ -40,14 +41,35 @@ public final class Measures {
         record.tosses().stream().collect(Collectors.groupingBy(Toss::player));
     Map<String, List<Tally>> tallies =
         record.tallies().stream().collect(Collectors.groupingBy(Tally::player));
-    return record.players().stream()
-        .map(Player::id)
-        .map(
-            id ->
-                new Measures(
-                        tosses.getOrDefault(id, List.of()), tallies.getOrDefault(id, List.of()))
-                    .of(id))
+    List<PlayerMeasures> all =
+        record.players().stream()
+            .map(Player::id)
+            .map(
+                id ->
+                    new Measures(
+                            tosses.getOrDefault(id, List.of()), tallies.getOrDefault(id, List.of()))
+                        .of(id))
+            .toList();
+    return inGroups(record, all);
+  }
+
+  private static List<PlayerMeasures> inGroups(ClubRecord record, List<PlayerMeasures> all) {
+    Map<String, List<PlayerMeasures>> groups =
+        all.stream().collect(Collectors.groupingBy(m -> record.player(m.player()).group()));
+    return all.stream()
+        .map(m -> m.withGroup(inGroup(m, groups.get(record.player(m.player()).group()))))
         .toList();
+  }
+
+  private static Map<MeasureKind, GroupEstimate> inGroup(
+      PlayerMeasures measures, List<PlayerMeasures> group) {
+    Map<MeasureKind, GroupEstimate> estimates = new EnumMap<>(MeasureKind.class);
+    for (MeasureKind measure : MeasureKind.values()) {
+      Shrinkage.of(group.stream().map(m -> m.share(measure)).toList())
+          .estimate(measures.share(measure))
+          .ifPresent(estimate -> estimates.put(measure, estimate));
+    }
+    return estimates;
   }
 
   private PlayerMeasures of(String player) {
@@ -62,9 +84,48 @@ public final class Measures {
         agreement(Grain.NINE, Toss::swing).right(),
         share(MeasureKind.MIDDLE_TAKE, toss -> !toss.swing()),
         share(MeasureKind.BALL_SWING, Toss::swing),
-        countdown(),
+        countdown(toss -> true, tallies),
         hardHit(),
-        fieldCalls());
+        FieldCalls.of(tries()).withTallied(tallied(MeasureKind.FIELD_CALL)),
+        skills(tosses, tallies),
+        bySide(),
+        Map.of());
+  }
+
+  private Map<Side, Skills> bySide() {
+    Map<Side, List<Toss>> sides = tosses.stream().collect(Collectors.groupingBy(Toss::side));
+    if (sides.size() < 2) {
+      return Map.of();
+    }
+    Map<Side, Skills> skills = new EnumMap<>(Side.class);
+    sides.forEach(
+        (side, own) ->
+            skills.put(
+                side,
+                skills(
+                    own,
+                    tallies.stream()
+                        .filter(t -> t.side().filter(s -> s == side).isPresent())
+                        .toList())));
+    return skills;
+  }
+
+  /**
+   * The skills that {@code own} show, which are all tosses or those of one side. Rounds and calls
+   * are walked whole, whoever stood where; a countdown belongs to a side if all of it does.
+   */
+  private Skills skills(List<Toss> own, List<Tally> ownTallies) {
+    Set<Toss> which = Set.copyOf(own);
+    return new Skills(
+        See.of(own),
+        Choose.of(own, ownTallies),
+        Drive.of(
+            own.stream().filter(t -> t.kind() == DrillKind.COUNTDOWN && t.swing()).toList(),
+            countdown(which::contains, ownTallies).rounds(),
+            ownTallies),
+        Send.of(
+            tries().stream().filter(one -> which.contains(one.toss())).toList(),
+            Tallied.share(ownTallies, MeasureKind.FIELD_CALL)));
   }
 
   /** Tallies of calls do not say their grain and count at the finest. */
@@ -94,16 +155,15 @@ public final class Measures {
   }
 
   private Share tallied(MeasureKind measure) {
-    return tallies.stream()
-        .filter(tally -> tally.measure() == measure)
-        .map(tally -> new Share(tally.made(), tally.of()))
-        .reduce(Share.none(), Share::plus);
+    return Tallied.share(tallies, measure);
   }
 
-  private Countdown countdown() {
+  private Countdown countdown(Predicate<Toss> which, List<Tally> ownTallies) {
     List<Countdown.Round> rounds = new ArrayList<>();
-    rounds(DrillKind.COUNTDOWN).forEach(tosses -> rounds.add(round(tosses)));
-    tallies.stream()
+    rounds(DrillKind.COUNTDOWN).stream()
+        .filter(round -> round.stream().allMatch(which))
+        .forEach(round -> rounds.add(round(round)));
+    ownTallies.stream()
         .filter(tally -> tally.measure() == MeasureKind.COUNTDOWN)
         .forEach(tally -> rounds.add(round(tally)));
     rounds.sort(Comparator.comparing(Countdown.Round::date));
@@ -112,7 +172,7 @@ public final class Measures {
 
   private static Countdown.Round round(List<Toss> tosses) {
     Toss first = tosses.get(0);
-    List<Boolean> hits = tosses.stream().filter(Toss::swing).map(Measures::hard).toList();
+    List<Boolean> hits = tosses.stream().filter(Toss::swing).map(Drive::hard).toList();
     CountdownWalk walk = CountdownWalk.of(first.startCount(), hits);
     return new Countdown.Round(
         first.date(),
@@ -133,29 +193,20 @@ public final class Measures {
         0);
   }
 
-  private static boolean hard(Toss toss) {
-    return toss.hit().filter(hit -> hit == Hit.HARD).isPresent();
-  }
-
   private Share hardHit() {
     Share share = Share.none();
     for (Toss toss : tosses) {
       if (toss.kind() == DrillKind.COUNTDOWN && toss.swing()) {
-        share = share.and(hard(toss));
+        share = share.and(Drive.hard(toss));
       }
     }
     return share;
   }
 
-  private FieldCalls fieldCalls() {
-    Share swings = tallied(MeasureKind.FIELD_CALL);
-    Share firstTry = Share.none();
-    for (List<Toss> round : rounds(DrillKind.FIELD_CALL)) {
-      FieldCalls calls = FieldCallWalk.of(round);
-      swings = swings.plus(calls.swings());
-      firstTry = firstTry.plus(calls.firstTry());
-    }
-    return new FieldCalls(swings, firstTry);
+  private List<FieldCallWalk.Try> tries() {
+    return rounds(DrillKind.FIELD_CALL).stream()
+        .flatMap(round -> FieldCallWalk.of(round).stream())
+        .toList();
   }
 
   private record RoundKey(LocalDate date, String drill, String round) {}

@@ -2,7 +2,9 @@ package org.belthigh.measure;
 
 import java.util.Map;
 import org.belthigh.model.Grain;
+import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Share;
+import org.belthigh.model.Side;
 
 /**
  * All counts of one player, unweighted.
@@ -14,6 +16,10 @@ import org.belthigh.model.Share;
  * @param middleTake belt-high tosses let go, less those that the called field does not want
  * @param ballSwing balls swung at
  * @param hardHit swings that hit it hard, of all swings of the countdown drills, free ones included
+ * @param skills the four skills, finer than the counts above
+ * @param bySide the same per side of the plate, tallies where they say the side; empty unless the
+ *     player has tosses from both
+ * @param inGroup shares pulled a little towards those of the practice group, where there are any
  */
 public record PlayerMeasures(
     String player,
@@ -24,9 +30,42 @@ public record PlayerMeasures(
     Share ballSwing,
     Countdown countdown,
     Share hardHit,
-    FieldCalls fieldCalls) {
+    FieldCalls fieldCalls,
+    Skills skills,
+    Map<Side, Skills> bySide,
+    Map<MeasureKind, GroupEstimate> inGroup) {
   public PlayerMeasures {
     recognition = Map.copyOf(recognition);
+    bySide = Map.copyOf(bySide);
+    inGroup = Map.copyOf(inGroup);
+  }
+
+  /** These, seen beside those of the group. */
+  PlayerMeasures withGroup(Map<MeasureKind, GroupEstimate> estimates) {
+    return new PlayerMeasures(
+        player,
+        recognition,
+        callsOnTakes,
+        callsOnSwings,
+        middleTake,
+        ballSwing,
+        countdown,
+        hardHit,
+        fieldCalls,
+        skills,
+        bySide,
+        estimates);
+  }
+
+  /** The share that {@code measure} counts; for the countdown the swings that hit it hard. */
+  Share share(MeasureKind measure) {
+    return switch (measure) {
+      case ZONE_RECOGNITION -> zoneRecognition().calls();
+      case MIDDLE_TAKE -> middleTake;
+      case BALL_SWING -> ballSwing;
+      case COUNTDOWN -> hardHit;
+      case FIELD_CALL -> fieldCalls.swings();
+    };
   }
 
   /** Zone recognition: calls of one of the nine spots, or ball. */

@@ -10,10 +10,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.belthigh.measure.Calls;
+import org.belthigh.measure.Choose;
 import org.belthigh.measure.Countdown;
+import org.belthigh.measure.Detection;
+import org.belthigh.measure.Drive;
 import org.belthigh.measure.FieldCalls;
+import org.belthigh.measure.HardHits;
 import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.measure.Recognition;
+import org.belthigh.measure.See;
+import org.belthigh.measure.Send;
+import org.belthigh.measure.Skills;
+import org.belthigh.measure.TossMix;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Share;
 import org.junit.jupiter.api.Test;
@@ -30,8 +39,48 @@ class MeasureJsonTest {
     recognition.put(Grain.NINE, nine);
     Share none = Share.none();
     PlayerMeasures measures =
-        new PlayerMeasures("p01", recognition, none, none, take, swung, countdown, none, calls);
+        new PlayerMeasures(
+            "p01",
+            recognition,
+            none,
+            none,
+            take,
+            swung,
+            countdown,
+            none,
+            calls,
+            skills(),
+            Map.of(),
+            Map.of());
     return MeasureJson.of(DAY, List.of(measures)).get("players").get(0);
+  }
+
+  private static Skills skills() {
+    Map<Grain, See.Reading> grains = new EnumMap<>(Grain.class);
+    Share none = Share.none();
+    Detection nothing = new Detection(none, none);
+    for (Grain grain : Grain.values()) {
+      Calls calls =
+          new Calls(
+              none,
+              none,
+              OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              nothing,
+              Map.of(),
+              new TossMix(grain, Map.of()));
+      grains.put(grain, new See.Reading(calls, calls, calls));
+    }
+    return new Skills(
+        new See(grains),
+        new Choose(nothing, 0, 0, 0),
+        new Drive(
+            new HardHits(none, List.of()),
+            0,
+            0,
+            OptionalDouble.empty(),
+            new Drive.Timings(0, 0, 0)),
+        new Send(new FieldCalls(none, none), Map.of(), Map.of(), Map.of(), Map.of(), Map.of()));
   }
 
   /** The numbers of the documentation: 30 of 48, 2 of 25, 5 of 20, a score of 10, 9 of 14. */
