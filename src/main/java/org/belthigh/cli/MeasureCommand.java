@@ -3,13 +3,10 @@ package org.belthigh.cli;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.measure.Measures;
 import org.belthigh.measure.PlayerMeasures;
-import org.belthigh.model.Share;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,37 +45,8 @@ final class MeasureCommand implements Callable<Integer> {
     if (json) {
       Json.print(MeasureJson.of(day, measures), out);
     } else {
-      measures.forEach(m -> print(record, m, out));
+      measures.forEach(m -> MeasureText.print(record.player(m.player()).firstName(), m, out));
     }
     return ClubOptions.report(record.problems(), spec.commandLine().getErr());
-  }
-
-  private static void print(ClubRecord record, PlayerMeasures m, PrintWriter out) {
-    out.println(m.player() + " " + record.player(m.player()).firstName());
-    line("calls right", m.zoneRecognition().calls(), out);
-    line("belt-high tosses let go", m.middleTake(), out);
-    line("balls swung at", m.ballSwing(), out);
-    OptionalDouble mean = m.countdown().mean();
-    out.printf(
-        Locale.ROOT,
-        "  %-28s %s%n",
-        "countdown, mean swings",
-        mean.isPresent() ? String.format(Locale.ROOT, "%.1f", mean.getAsDouble()) : "nothing seen");
-    line("sent where called", m.fieldCalls().swings(), out);
-  }
-
-  private static void line(String what, Share share, PrintWriter out) {
-    String value =
-        share.isEmpty()
-            ? "nothing seen"
-            : String.format(
-                Locale.ROOT,
-                "%d of %d = %.0f %% (95 %%: %.0f to %.0f %%)",
-                share.made(),
-                share.seen(),
-                100 * share.value(),
-                100 * share.low(),
-                100 * share.high());
-    out.printf(Locale.ROOT, "  %-28s %s%n", what, value);
   }
 }

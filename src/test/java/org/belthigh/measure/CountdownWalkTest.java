@@ -83,6 +83,24 @@ class CountdownWalkTest {
     assertThat(enumerated).isCloseTo(formula, within(1e-12));
   }
 
+  /** The share of hard hits of one round is too low on average: it stops on what happens. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.25, 6082418511, 25836912640",
+    "0.5, 27295853, 56770560",
+    "0.75, 18991089351, 25836912640",
+    "0.9, 274930792769529, 308000000000000"
+  })
+  void expected_share_of_hard_hits_in_one_round(double hard, long numerator, long denominator) {
+    double enumerated =
+        allEnds().stream()
+            .mapToDouble(w -> (double) w.hard() / w.swings() * probability(w, hard))
+            .sum();
+
+    assertThat(enumerated).isCloseTo((double) numerator / denominator, within(1e-12));
+    assertThat(enumerated).isLessThan(hard);
+  }
+
   private static double probability(CountdownWalk walk, double hard) {
     return Math.pow(hard, walk.hard()) * Math.pow(1 - hard, walk.swings() - walk.hard());
   }
