@@ -44,37 +44,49 @@ final class MeasureText {
     OptionalDouble mean = measures.countdown().mean();
     text.line("countdown, mean swings", mean.isPresent() ? number(mean) : NOTHING);
     text.line("sent where called", told(measures.fieldCalls().swings()));
-    text.skills(measures.skills());
+    text.skills(measures.skills(), true);
     for (Side side : Side.values()) {
       if (measures.bySide().containsKey(side)) {
         out.println("  batting " + (side == Side.LEFT ? "left" : "right"));
-        text.skills(measures.bySide().get(side));
+        text.skills(measures.bySide().get(side), false);
       }
     }
   }
 
-  private void skills(Skills skills) {
-    see(skills.see());
+  private void skills(Skills skills, boolean whole) {
+    see(skills.see(), whole);
     choose(skills.choose());
     drive(skills.drive());
     send(skills.send());
   }
 
-  private void see(See see) {
+  private void see(See see, boolean whole) {
+    int spots = see.at(Grain.NINE).all().exact().seen();
     for (Grain grain : Grain.values()) {
       See.Reading reading = see.at(grain);
-      if (reading.all().exact().isEmpty()) {
+      Calls calls = reading.all();
+      boolean half = grain == Grain.ROW || grain == Grain.COLUMN;
+      if (calls.exact().isEmpty() || (half && calls.exact().seen() == spots)) {
+        continue; // no calls, or none but those of spots, which are told as such
+      }
+      line("see: " + GRAINS.get(grain), told(calls.exact()) + blind(calls) + kappa(calls));
+      if (!whole) {
         continue;
       }
-      Calls calls = reading.all();
-      line("see: " + GRAINS.get(grain), told(calls.exact()) + blind(calls));
       if (grain != Grain.STRIKE && !calls.oneOff().isEmpty()) {
-        line("  one spot off", told(calls.oneOff()) + ", of tosses over the nine");
+        line("  one off", told(calls.oneOff()) + ", of tosses over the nine");
       }
       line("  ball from strike", apart(calls.ballOrStrike()));
       line("  without a swing", told(reading.onTakes().exact()) + blind(reading.onTakes()));
       line("  after a swing", told(reading.onSwings().exact()) + blind(reading.onSwings()));
     }
+  }
+
+  private static String kappa(Calls calls) {
+    OptionalDouble kappa = calls.kappa();
+    return kappa.isPresent()
+        ? String.format(Locale.ROOT, "; kappa %.2f (0 is blind)", kappa.getAsDouble())
+        : "";
   }
 
   /** What one would score who does not look. */
@@ -99,14 +111,16 @@ final class MeasureText {
     line("choose: swings, belt-high", told(swing.hits()));
     line("  swings, balls", told(swing.falseAlarms()));
     line("  belt-high from ball", apart(swing));
-    line(
-        "  left out",
-        choose.exempt()
-            + " not wanted by the called field, "
-            + choose.nearEdge()
-            + " near the edge, "
-            + choose.watched()
-            + " watched");
+    if (choose.exempt() + choose.nearEdge() + choose.watched() > 0) {
+      line(
+          "  left out",
+          choose.exempt()
+              + " not wanted by the called field, "
+              + choose.nearEdge()
+              + " near the edge, "
+              + choose.watched()
+              + " only watched");
+    }
   }
 
   private void drive(Drive drive) {
@@ -118,7 +132,7 @@ final class MeasureText {
         "drive: hit hard, likely",
         String.format(
             Locale.ROOT,
-            "%s (90 %%: %.0f to %s), from %d swings; %d rounds finished, %d not",
+            "%s (90 %%: %.0f to %s), from %d swings; rounds: %d finished, %d not",
             percent(likely.mean()),
             100 * likely.low(),
             percent(likely.high()),
@@ -164,7 +178,7 @@ final class MeasureText {
   private static String chance(Send send) {
     OptionalDouble chance = send.chance();
     return chance.isPresent()
-        ? "; chance, " + send.byField().size() + " fields: " + percent(chance.getAsDouble())
+        ? "; chance, " + send.fieldsInPlay() + " fields: " + percent(chance.getAsDouble())
         : "";
   }
 

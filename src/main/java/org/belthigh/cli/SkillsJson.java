@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.belthigh.measure.Calls;
 import org.belthigh.measure.Choose;
 import org.belthigh.measure.Detection;
@@ -52,6 +51,7 @@ final class SkillsJson {
         continue;
       }
       ObjectNode calls = calls(grain, reading.all());
+      calls.set("recall", recall(grain, reading.all()));
       calls.set("on_takes", callsOrNull(grain, reading.onTakes()));
       calls.set("on_swings", callsOrNull(grain, reading.onSwings()));
       node.set(grain.id(), calls);
@@ -80,10 +80,18 @@ final class SkillsJson {
             "balls",
             MeasureJson.share("called_ball", "strikes_seen", calls.ballOrStrike().falseAlarms()),
             "strikes"));
-    ObjectNode recall = node.putObject("recall");
-    answers(grain)
+    return node;
+  }
+
+  private static ObjectNode recall(Grain grain, Calls calls) {
+    ObjectNode node = NODES.objectNode();
+    Arrays.stream(Spot.values())
+        .map(grain::seen)
+        .distinct()
         .filter(calls.recall()::containsKey)
-        .forEach(a -> recall.set(a, MeasureJson.share("right", "seen", calls.recall().get(a))));
+        .forEach(
+            answer ->
+                node.set(answer, MeasureJson.share("right", "seen", calls.recall().get(answer))));
     return node;
   }
 
@@ -97,16 +105,7 @@ final class SkillsJson {
     ObjectNode node = NODES.objectNode();
     mix.commonest().ifPresent(answer -> node.put("commonest", answer));
     MeasureJson.put(node, "always_commonest", mix.alwaysCommonest());
-    MeasureJson.put(node, "in_proportion", mix.inProportion());
-    ObjectNode tossed = node.putObject("tossed");
-    answers(mix.grain())
-        .filter(mix.tossed()::containsKey)
-        .forEach(answer -> tossed.put(answer, mix.tossed().get(answer)));
-    return node;
-  }
-
-  private static Stream<String> answers(Grain grain) {
-    return Arrays.stream(Spot.values()).map(grain::seen).distinct();
+    return MeasureJson.put(node, "in_proportion", mix.inProportion());
   }
 
   private static ObjectNode detection(
@@ -158,6 +157,7 @@ final class SkillsJson {
 
   private static ObjectNode send(Send send) {
     ObjectNode node = MeasureJson.fieldCall(send.all());
+    node.put("fields_in_play", send.fieldsInPlay());
     MeasureJson.put(node, "chance", send.chance());
     ObjectNode fields = node.putObject("by_field");
     for (Field field : Field.values()) {

@@ -125,6 +125,7 @@ public final class Measures {
             ownTallies),
         Send.of(
             tries().stream().filter(one -> which.contains(one.toss())).toList(),
+            fieldsInPlay(),
             Tallied.share(ownTallies, MeasureKind.FIELD_CALL)));
   }
 
@@ -201,6 +202,15 @@ public final class Measures {
       }
     }
     return share;
+  }
+
+  private int fieldsInPlay() {
+    return (int)
+        tosses.stream()
+            .filter(toss -> toss.kind() == DrillKind.FIELD_CALL)
+            .map(Toss::field)
+            .distinct()
+            .count();
   }
 
   private List<FieldCallWalk.Try> tries() {

@@ -16,6 +16,7 @@ import org.belthigh.model.Spot;
  * swung at, no more.
  *
  * @param all every swing and call, tallies included in the swings
+ * @param fieldsInPlay different fields that the player called, from either side, swung at or not
  * @param byField by called field
  * @param byDirection by called direction, seen from the hitter
  * @param bySide by the side the hitter stood on
@@ -24,12 +25,17 @@ import org.belthigh.model.Spot;
  */
 public record Send(
     FieldCalls all,
+    int fieldsInPlay,
     Map<Field, FieldCalls> byField,
     Map<Field.Direction, FieldCalls> byDirection,
     Map<Side, FieldCalls> bySide,
     Map<Field, Map<Spot, Integer>> spots,
     Map<Field, Share> suited) {
   public Send {
+    if (fieldsInPlay < byField.size()) {
+      throw new IllegalArgumentException(
+          fieldsInPlay + " fields in play, but swings at " + byField.keySet());
+    }
     byField = Map.copyOf(byField);
     byDirection = Map.copyOf(byDirection);
     bySide = Map.copyOf(bySide);
@@ -41,16 +47,18 @@ public record Send(
   }
 
   /**
-   * What a ball that goes anywhere would score: one part of the different fields that were called,
-   * 0 to 1; empty where none was. Balls do not go evenly, the young pull most of them.
+   * What a ball that goes to any of the fields in play would score, 0 to 1: one part of them. Empty
+   * with fewer than two, where there was nothing to tell apart. Balls do not go evenly, the young
+   * pull most of them, so that this is a yardstick and no more.
    */
   public OptionalDouble chance() {
-    return byField.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(1.0 / byField.size());
+    return fieldsInPlay < 2 ? OptionalDouble.empty() : OptionalDouble.of(1.0 / fieldsInPlay);
   }
 
-  static Send of(List<FieldCallWalk.Try> tries, Share tallied) {
+  static Send of(List<FieldCallWalk.Try> tries, int fieldsInPlay, Share tallied) {
     return new Send(
         FieldCalls.of(tries).withTallied(tallied),
+        fieldsInPlay,
         by(tries, Field.class, Send::field),
         by(tries, Field.Direction.class, one -> field(one).direction(one.toss().side())),
         by(tries, Side.class, one -> one.toss().side()),

@@ -80,7 +80,7 @@ class MeasureJsonTest {
             0,
             OptionalDouble.empty(),
             new Drive.Timings(0, 0, 0)),
-        new Send(new FieldCalls(none, none), Map.of(), Map.of(), Map.of(), Map.of(), Map.of()));
+        new Send(new FieldCalls(none, none), 0, Map.of(), Map.of(), Map.of(), Map.of(), Map.of()));
   }
 
   /** The numbers of the documentation: 30 of 48, 2 of 25, 5 of 20, a score of 10, 9 of 14. */

@@ -257,7 +257,7 @@ class SkillsTest {
             Map.entry(Field.RIGHT_CENTER, new FieldCalls(new Share(1, 1), new Share(1, 1))));
     assertThat(send.byDirection().keySet())
         .containsExactlyInAnyOrder(Field.Direction.PULL, Field.Direction.OPPOSITE);
-    assertThat(send.chance()).hasValue(0.5);
+    assertThat(send.chance()).hasValue(1.0 / 3);
     assertThat(send.spots().get(Field.LEFT))
         .containsOnly(Map.entry(Spot.BELT_IN, 1), Map.entry(Spot.BELT_AWAY, 1));
     assertThat(send.suited().get(Field.LEFT)).isEqualTo(new Share(1, 2));
