@@ -10,8 +10,7 @@ import org.belthigh.model.Share;
  *
  * <p>d-prime = z(hit share) - z(false-alarm share), z the quantile of the standard normal
  * distribution. So that a share of 0 or 1 has a quantile, half a trial is added to both outcomes of
- * both sorts, always, not at the ends alone (log-linear correction). Source: M. J. Hautus 1995,
- * Behavior Research Methods 27:46-51; N. A. Macmillan and C. D. Creelman, Detection Theory; both
+ * both sorts, always, not at the ends alone (log-linear correction). Source: {@code hautus-1995},
  * from memory.
  *
  * @param hits "yes" given to tosses of the sort that is looked for

@@ -53,22 +53,35 @@ public final class Measures {
     return inGroups(record, all);
   }
 
+  /** The same players, each beside the practice group. */
   private static List<PlayerMeasures> inGroups(ClubRecord record, List<PlayerMeasures> all) {
-    Map<String, List<PlayerMeasures>> groups =
-        all.stream().collect(Collectors.groupingBy(m -> record.player(m.player()).group()));
+    Map<String, Map<MeasureKind, Shrinkage>> groups =
+        all.stream()
+            .collect(
+                Collectors.groupingBy(
+                    m -> record.player(m.player()).group(),
+                    Collectors.collectingAndThen(Collectors.toList(), Measures::shrinkage)));
     return all.stream()
         .map(m -> m.withGroup(inGroup(m, groups.get(record.player(m.player()).group()))))
         .toList();
   }
 
-  private static Map<MeasureKind, GroupEstimate> inGroup(
-      PlayerMeasures measures, List<PlayerMeasures> group) {
-    Map<MeasureKind, GroupEstimate> estimates = new EnumMap<>(MeasureKind.class);
+  private static Map<MeasureKind, Shrinkage> shrinkage(List<PlayerMeasures> group) {
+    Map<MeasureKind, Shrinkage> shrinkage = new EnumMap<>(MeasureKind.class);
     for (MeasureKind measure : MeasureKind.values()) {
-      Shrinkage.of(group.stream().map(m -> m.share(measure)).toList())
-          .estimate(measures.share(measure))
-          .ifPresent(estimate -> estimates.put(measure, estimate));
+      shrinkage.put(measure, Shrinkage.of(group.stream().map(m -> m.share(measure)).toList()));
     }
+    return shrinkage;
+  }
+
+  private static Map<MeasureKind, GroupEstimate> inGroup(
+      PlayerMeasures measures, Map<MeasureKind, Shrinkage> group) {
+    Map<MeasureKind, GroupEstimate> estimates = new EnumMap<>(MeasureKind.class);
+    group.forEach(
+        (measure, shrinkage) ->
+            shrinkage
+                .estimate(measures.share(measure))
+                .ifPresent(estimate -> estimates.put(measure, estimate)));
     return estimates;
   }
 

@@ -11,9 +11,9 @@ import org.belthigh.model.Share;
  *
  * <p>While few players are logged the pull is weak and fixed, for how strong it should be is hardly
  * known from a team (18 players of the 1970 batting data allow 370 tosses as well as 790). From
- * about thirty it is what James and Stein found, as B. Efron and C. Morris wrote it for batting
- * shares (1975, 1977). It never outweighs the player's own tosses, and who has none gets nothing: a
- * newcomer is not judged by the group alone.
+ * about thirty it is what James and Stein found, as Efron and Morris wrote it for batting shares
+ * ({@code efron-1975}, {@code efron-1977}). It never outweighs the player's own tosses, and who has
+ * none gets nothing: a newcomer is not judged by the group alone.
  */
 final class Shrinkage {
   /** Tosses that the group is worth while few are logged. Ours, common practice. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.math3.stat.interval.ConfidenceInterval;
+import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +25,16 @@ class ShareTest {
 
     assertThat(share.low()).isCloseTo(low, within(0.00005));
     assertThat(share.high()).isCloseTo(high, within(0.00005));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"81, 263", "15, 148", "1, 29", "13, 16", "250, 533", "8, 10", "17, 20", "10, 10"})
+  void interval_agrees_with_the_wilson_interval_of_a_library(int made, int seen) {
+    Share share = new Share(made, seen);
+    ConfidenceInterval wilson = new WilsonScoreInterval().createInterval(seen, made, 0.95);
+
+    assertThat(share.low()).isCloseTo(wilson.getLowerBound(), within(1e-9));
+    assertThat(share.high()).isCloseTo(wilson.getUpperBound(), within(1e-9));
   }
 
   /** Mirror images of the rows above: the interval of the failures turned round. */
