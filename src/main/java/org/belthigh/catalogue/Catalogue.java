@@ -1,5 +1,7 @@
 package org.belthigh.catalogue;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -40,6 +42,17 @@ public record Catalogue(
   /** The rule book with that id. @throws IllegalArgumentException if there is none */
   public RuleBook ruleBook(String id) {
     return get(ruleBooks, "rule book", id);
+  }
+
+  /** Every edition of {@code book}, itself included, the newest first. */
+  public List<RuleBook> editions(RuleBook book) {
+    return ruleBooks.values().stream()
+        .filter(
+            b -> b.equals(book) || (book.series().isPresent() && b.series().equals(book.series())))
+        .sorted(
+            Comparator.comparing((RuleBook b) -> b.effectiveFrom().orElse(LocalDate.MIN))
+                .reversed())
+        .toList();
   }
 
   /** The rule entry with that id. @throws IllegalArgumentException if there is none */

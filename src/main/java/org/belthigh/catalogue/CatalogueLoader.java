@@ -230,8 +230,11 @@ public final class CatalogueLoader {
   }
 
   private static void sourcesOf(RuleBook book, Set<String> sources, Places places) {
-    Stream.concat(
-            book.sources().stream(), book.catcher().map(RuleBook.CatcherRules::source).stream())
+    Stream.of(
+            book.sources().stream(),
+            book.catcher().map(RuleBook.CatcherRules::source).stream(),
+            book.years().stream().map(RuleBook.Year::source))
+        .flatMap(s -> s)
         .forEach(s -> places.resolve("rule book", book.id(), "sources", "source", s, sources));
   }
 

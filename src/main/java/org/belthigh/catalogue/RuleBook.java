@@ -6,21 +6,31 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.belthigh.model.Coded;
 
 /**
  * A published pitch-count table with the rules printed around it.
  *
  * @param id a table id of the safety reference, such as {@code pitch-smart-2018}
+ * @param series what editions of one book share, such as {@code pitch-smart}; empty for a book of
+ *     which one edition is known
  * @param effectiveFrom first day in force; empty where the copy is undated
  * @param effectiveTo last day in force; empty while it is
- * @param status {@code confirmed}, {@code partly}; rows from memory are never applied as confirmed
- * @param bands by age, without gap or overlap, youngest first
+ * @param status how much of it was seen in a source text
+ * @param bands by age, without gap or overlap, youngest first; none in a book that is {@link
+ *     Status#OPEN}
  * @param consecutiveDays most pitching days in a row; empty where the book has no such rule
+ * @param appearances most appearances in a few days; empty where the book has no such rule
+ * @param sameDay what it says of a second game on one day
  * @param catcher the book's own catcher rules; empty where it has none
+ * @param avoidCatching whether it advises pitchers against catching as well
+ * @param finishTheBatter which pitches the league leaves out of its own count
+ * @param years what it says of twelve months, by age; empty where it says nothing
  * @param notes what a reader must know, in English
  */
 public record RuleBook(
     String id,
+    Optional<String> series,
     String organisation,
     String title,
     String edition,
@@ -28,21 +38,105 @@ public record RuleBook(
     Optional<LocalDate> effectiveTo,
     AgeBasis ageBasis,
     List<String> sources,
-    String status,
+    Status status,
     List<Band> bands,
     OptionalInt consecutiveDays,
+    Optional<Appearances> appearances,
+    SameDay sameDay,
     Optional<CatcherRules> catcher,
-    boolean finishTheBatter,
+    boolean avoidCatching,
+    LegalCount finishTheBatter,
+    List<Year> years,
     List<String> notes) {
 
   public RuleBook {
     sources = List.copyOf(sources);
     bands = List.copyOf(bands);
+    years = List.copyOf(years);
     notes = List.copyOf(notes);
   }
 
+  /** How much of a book was seen in a source text. */
+  public enum Status implements Coded {
+    CONFIRMED,
+    /** Some rows are from memory; the next confirmed row stands in for each. */
+    PARTLY,
+    /** That the book exists was read, and no number: nobody pitches by it. */
+    OPEN
+  }
+
+  /** What a book says of a second game on one day. */
+  public enum SameDay implements Coded {
+    /** Nothing that was read. */
+    UNSAID,
+    ALLOWED,
+    SHOULD_NOT,
+    NOT_ALLOWED
+  }
+
+  /** What a league's own count leaves out; the plan always counts every pitch. */
+  public enum LegalCount implements Coded {
+    EVERY_PITCH {
+      @Override
+      public int of(int pitches, OptionalInt beforeLastBatter, int dailyMax) {
+        return pitches;
+      }
+    },
+    /**
+     * Pitches after the first one to the last batter. Fits every published example of {@code s08};
+     * the formula is ours.
+     */
+    TO_LAST_BATTER {
+      @Override
+      public int of(int pitches, OptionalInt beforeLastBatter, int dailyMax) {
+        return beforeLastBatter.isPresent()
+            ? Math.min(pitches, beforeLastBatter.getAsInt() + 1)
+            : pitches;
+      }
+    },
+    /** Pitches above the daily maximum, where the last batter was begun below it. */
+    BOOKED_AT_MAXIMUM {
+      @Override
+      public int of(int pitches, OptionalInt beforeLastBatter, int dailyMax) {
+        return beforeLastBatter.isPresent() && beforeLastBatter.getAsInt() < dailyMax
+            ? Math.min(pitches, dailyMax)
+            : pitches;
+      }
+    };
+
+    /**
+     * The pitches of one outing that the league counts.
+     *
+     * @param pitches all that were thrown
+     * @param beforeLastBatter those before the last batter; empty where not reported
+     * @param dailyMax the most pitches of a day at the pitcher's age
+     */
+    public abstract int of(int pitches, OptionalInt beforeLastBatter, int dailyMax);
+  }
+
+  /**
+   * At most so many appearances as pitcher in any so many days running. Each row of the log is one:
+   * leaving and coming back in the same game counts twice.
+   */
+  public record Appearances(int most, int days) {}
+
+  /**
+   * What a book says of twelve months, for ages from {@code ageFrom} to {@code ageTo}.
+   *
+   * @param innings most innings pitched; empty where no number is given
+   * @param monthsOff months of the twelve without throwing
+   * @param inARow of these, so many running
+   */
+  public record Year(
+      int ageFrom, int ageTo, OptionalInt innings, int monthsOff, int inARow, String source) {
+    /** Whether {@code age} in whole years falls into this group. */
+    public boolean holds(int age) {
+      return age >= ageFrom && age <= ageTo;
+    }
+  }
+
   /** Which age picks the band. */
-  public enum AgeBasis implements org.belthigh.model.Coded {
+  public enum AgeBasis implements Coded {
     /** Calendar age on the day of pitching. */
     ACTUAL {
       @Override
@@ -73,6 +167,33 @@ public record RuleBook(
       public AgeBasis other() {
         return ACTUAL;
       }
+    },
+    /**
+     * The division a player is in. A club folder knows no division, so it is taken from the
+     * calendar age, which is never above it.
+     */
+    DIVISION {
+      @Override
+      public int age(LocalDate born, LocalDate day) {
+        return yearsBetween(born, day);
+      }
+
+      @Override
+      public AgeBasis other() {
+        return LEAGUE_AGE;
+      }
+    },
+    /** School grade, taken from the calendar age for the same reason. */
+    HIGH_SCHOOL {
+      @Override
+      public int age(LocalDate born, LocalDate day) {
+        return yearsBetween(born, day);
+      }
+
+      @Override
+      public AgeBasis other() {
+        return LEAGUE_AGE;
+      }
     };
 
     /** Age in whole years of a player born on {@code born}, for pitching on {@code day}. */
@@ -90,9 +211,11 @@ public record RuleBook(
    * Ages that share a row, both ends included.
    *
    * @param dailyMax most pitches in a day
+   * @param weeklyMax most pitches in any seven days; empty where the book has no such rule
    * @param rest by pitches thrown, without gap or overlap, fewest first
    */
-  public record Band(int ageFrom, int ageTo, int dailyMax, List<RestRow> rest) {
+  public record Band(
+      int ageFrom, int ageTo, int dailyMax, OptionalInt weeklyMax, List<RestRow> rest) {
     public Band {
       rest = List.copyOf(rest);
     }
@@ -109,8 +232,10 @@ public record RuleBook(
    * @param from fewest pitches
    * @param to most pitches; empty for no upper end
    * @param days full calendar days of rest; the pitching day is not one of them
+   * @param confirmed false where the row's own days are not: {@code days} are then those of the
+   *     next confirmed row, which asks for as much or more
    */
-  public record RestRow(int from, OptionalInt to, int days) {
+  public record RestRow(int from, OptionalInt to, int days, boolean confirmed) {
     /** Whether {@code pitches} falls into this row. */
     public boolean holds(int pitches) {
       return pitches >= from && (to.isEmpty() || pitches <= to.getAsInt());
@@ -144,6 +269,16 @@ public record RuleBook(
     return bands.stream().filter(b -> b.holds(age)).findFirst();
   }
 
+  /** Most pitches in a day at {@code age}; empty for an age without a table. */
+  public OptionalInt dailyMax(int age) {
+    return band(age).stream().mapToInt(Band::dailyMax).findFirst();
+  }
+
+  /** Most pitches in any seven days at {@code age}; empty where the book has no such rule. */
+  public OptionalInt weeklyMax(int age) {
+    return band(age).map(Band::weeklyMax).orElse(OptionalInt.empty());
+  }
+
   /**
    * Full calendar days of rest owed by a player who was {@code age} on the day of pitching.
    *
@@ -166,13 +301,22 @@ public record RuleBook(
         .orElseGet(this::longestRest);
   }
 
-  /** The most days of rest that any row asks for. */
+  /** Whether {@link #restDays} rests on a confirmed row of the age's own band. */
+  public boolean printsRest(int age, int pitches) {
+    return pitches == 0
+        || band(age).stream()
+            .flatMap(b -> b.rest().stream())
+            .anyMatch(row -> row.confirmed() && row.holds(pitches));
+  }
+
+  /** What the book says of twelve months at {@code age}. */
+  public Optional<Year> year(int age) {
+    return years.stream().filter(y -> y.holds(age)).findFirst();
+  }
+
+  /** The most days of rest that any row asks for; 0 in a book without numbers. */
   public int longestRest() {
-    return bands.stream()
-        .flatMap(b -> b.rest().stream())
-        .mapToInt(RestRow::days)
-        .max()
-        .orElseThrow();
+    return bands.stream().flatMap(b -> b.rest().stream()).mapToInt(RestRow::days).max().orElse(0);
   }
 
   /** Whether the book's own dates cover {@code day}. */

@@ -1,5 +1,6 @@
 package org.belthigh.catalogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.belthigh.files.Fields;
@@ -9,23 +10,27 @@ import org.belthigh.model.Coded;
 final class RuleBookFile {
   private static final int OLDEST = 99;
   private static final int MOST_PITCHES = 300;
+  private static final int MOST_A_WEEK = 700;
   private static final int MOST_DAYS = 30;
 
   private RuleBookFile() {}
 
-  /** How much of a book was seen in a source text. */
-  private enum Seen implements Coded {
+  /** How sure we are of a row. */
+  private enum Row implements Coded {
     CONFIRMED,
-    PARTLY
+    FROM_MEMORY
   }
 
   static RuleBook read(Fields f, Places places) {
     String id = f.text("id");
     places.note("rule book", id, f);
+    RuleBook.Status status = f.word("status", RuleBook.Status.class);
     List<RuleBook.Band> bands = f.each("bands", RuleBookFile::band);
-    refuseAgeGaps(f, bands);
+    refuseAgeGaps(f, bands, status);
+    refuseFalseStatus(f, bands, status);
     return new RuleBook(
         id,
+        f.optionalText("series"),
         f.text("organisation"),
         f.text("title"),
         f.text("edition"),
@@ -33,12 +38,32 @@ final class RuleBookFile {
         f.optionalDate("effective_to"),
         f.word("age", RuleBook.AgeBasis.class),
         f.texts("sources"),
-        f.word("status", Seen.class).id(),
+        status,
         bands,
         f.optionalWhole("consecutive_days", 1, MOST_DAYS),
+        f.inside("appearances", RuleBookFile::appearances),
+        f.optionalWord("same_day", RuleBook.SameDay.class).orElse(RuleBook.SameDay.UNSAID),
         f.inside("catcher", RuleBookFile::catcher),
-        f.flag("finish_the_batter", false),
+        f.flag("avoid_catching", false),
+        f.optionalWord("finish_the_batter", RuleBook.LegalCount.class)
+            .orElse(RuleBook.LegalCount.EVERY_PITCH),
+        f.each("years", RuleBookFile::year),
         f.texts("notes"));
+  }
+
+  private static RuleBook.Appearances appearances(Fields f) {
+    return new RuleBook.Appearances(f.whole("most", 1, 20), f.whole("days", 2, MOST_DAYS));
+  }
+
+  private static RuleBook.Year year(Fields f) {
+    int[] ages = ages(f, 0);
+    return new RuleBook.Year(
+        ages[0],
+        ages[1],
+        f.optionalWhole("innings", 1, 300),
+        f.whole("months_off", 0, 11),
+        f.whole("months_in_a_row", 0, 11),
+        f.text("source"));
   }
 
   private static RuleBook.CatcherRules catcher(Fields f) {
@@ -51,11 +76,34 @@ final class RuleBookFile {
   }
 
   private static RuleBook.Band band(Fields f) {
-    int[] ages = f.pair("ages", 1, OLDEST).orElseGet(() -> missingAges(f));
+    int[] ages = ages(f, 1);
     int dailyMax = f.whole("daily_max", 1, MOST_PITCHES);
+    OptionalInt weeklyMax = f.optionalWhole("weekly_max", 1, MOST_A_WEEK);
     List<RuleBook.RestRow> rest = f.each("rest", RuleBookFile::row);
     refusePitchGaps(f, rest, dailyMax);
-    return new RuleBook.Band(ages[0], ages[1], dailyMax, rest);
+    return new RuleBook.Band(ages[0], ages[1], dailyMax, weeklyMax, confirmed(f, rest));
+  }
+
+  /** The rows, each that is from memory with the days of the next one that is confirmed. */
+  private static List<RuleBook.RestRow> confirmed(Fields f, List<RuleBook.RestRow> printed) {
+    List<RuleBook.RestRow> rows = new ArrayList<>(printed);
+    for (int i = rows.size() - 1; i >= 0; i--) {
+      RuleBook.RestRow row = rows.get(i);
+      if (!row.confirmed() && i == rows.size() - 1) {
+        f.refuse(
+            "rest",
+            "the last row is from memory",
+            "a row that is from memory is read as the next one, so the last one must be confirmed",
+            "Leave the band out until a source is found.");
+      } else if (!row.confirmed()) {
+        rows.set(i, new RuleBook.RestRow(row.from(), row.to(), rows.get(i + 1).days(), false));
+      }
+    }
+    return rows;
+  }
+
+  private static int[] ages(Fields f, int youngest) {
+    return f.pair("ages", youngest, OLDEST).orElseGet(() -> missingAges(f));
   }
 
   private static int[] missingAges(Fields f) {
@@ -73,11 +121,32 @@ final class RuleBookFile {
     return new RuleBook.RestRow(
         f.whole("from", 1, MOST_PITCHES),
         f.optionalWhole("to", 1, MOST_PITCHES),
-        f.whole("days", 0, MOST_DAYS));
+        f.whole("days", 0, MOST_DAYS),
+        f.optionalWord("status", Row.class).orElse(Row.CONFIRMED) == Row.CONFIRMED);
   }
 
-  private static void refuseAgeGaps(Fields f, List<RuleBook.Band> bands) {
-    if (bands.isEmpty()) {
+  private static void refuseFalseStatus(
+      Fields f, List<RuleBook.Band> bands, RuleBook.Status status) {
+    boolean unsure =
+        bands.stream().flatMap(b -> b.rest().stream()).anyMatch(row -> !row.confirmed());
+    if (unsure && status == RuleBook.Status.CONFIRMED) {
+      f.refuse(
+          "status",
+          "the book is called confirmed, and a row is from memory",
+          "a book with a row from memory is 'partly' confirmed",
+          "Write status: partly.");
+    }
+    if (status == RuleBook.Status.OPEN && !bands.isEmpty()) {
+      f.refuse(
+          "status",
+          "the book is called open, and has numbers",
+          "an open book has none, since none is confirmed",
+          "Write status: partly, and say of each row how sure it is.");
+    }
+  }
+
+  private static void refuseAgeGaps(Fields f, List<RuleBook.Band> bands, RuleBook.Status status) {
+    if (bands.isEmpty() && status != RuleBook.Status.OPEN) {
       f.refuse(
           "bands",
           "there is no band that can be read",

@@ -4,6 +4,8 @@ import org.belthigh.model.Phrase;
 
 /** Turns the verdicts of the pack {@code arm} into phrases: the rule's id and what fills it. */
 final class ArmReasons {
+  private static final int THIRDS = 3;
+
   private ArmReasons() {}
 
   static Reason of(ArmVerdict verdict) {
@@ -28,7 +30,9 @@ final class ArmReasons {
             "run",
             about.inARow(),
             "caught",
-            about.caught());
+            about.caught(),
+            "edition",
+            about.edition());
     return new Reason(verdict.rule(), withBars(withRest(phrase, about.rest()), about));
   }
 
@@ -44,7 +48,7 @@ final class ArmReasons {
   }
 
   private static Phrase withBars(Phrase phrase, ArmDay about) {
-    Phrase more = phrase;
+    Phrase more = withCounts(phrase, about);
     if (about.mostInARow() != ArmDay.NONE) {
       more = more.with("most", about.mostInARow());
     }
@@ -55,6 +59,45 @@ final class ArmReasons {
               .with("returnBar", about.returnBar());
     }
     return more;
+  }
+
+  private static Phrase withCounts(Phrase phrase, ArmDay about) {
+    Phrase more = phrase;
+    if (about.week().most() != ArmDay.NONE) {
+      more = more.with("week", about.week().so()).with("weekMost", about.week().most());
+    }
+    if (about.appearances().most() != ArmDay.NONE) {
+      more =
+          more.with("appearances", about.appearances().so())
+              .with("appearancesMost", about.appearances().most());
+    }
+    if (about.innings().most() != ArmDay.NONE) {
+      more =
+          more.with("innings", about.innings().so() / THIRDS)
+              .with("inningsMost", about.innings().most() / THIRDS)
+              .with("unwritten", about.innings().unwritten());
+    }
+    return more;
+  }
+
+  static Reason of(YearVerdict verdict) {
+    ThrowingYear about = verdict.about();
+    return new Reason(
+        verdict.rule(),
+        Phrase.of(
+            verdict.rule(),
+            "player",
+            about.name(),
+            "book",
+            about.book(),
+            "months",
+            about.months(),
+            "most",
+            about.mostMonths(),
+            "free",
+            about.free(),
+            "least",
+            about.leastFree()));
   }
 
   static Reason of(ReportVerdict verdict) {

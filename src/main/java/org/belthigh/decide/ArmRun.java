@@ -22,8 +22,10 @@ final class ArmRun {
   /** A run of pitching days that ends on the day asked about keeps a pitcher back for one more. */
   private static final int DAYS_AFTER = 2;
 
+  private static final int WEEK = 7;
+
   private final LocalDate on;
-  private final List<RuleBook> books;
+  private final List<Editions> books;
   private final List<Hold> holds;
   private final ClubRecord known;
   private final List<ArmLog> logs;
@@ -31,10 +33,11 @@ final class ArmRun {
   private final Map<Asked, List<ArmVerdict>> verdicts = new HashMap<>();
   private final Map<String, List<ReportVerdict>> reports = new HashMap<>();
   private final Map<String, List<DayVerdict>> overLimit = new HashMap<>();
+  private final Map<String, List<YearVerdict>> years = new HashMap<>();
 
   private record Asked(String player, Reckoning reckoning, LocalDate day) {}
 
-  private ArmRun(ClubRecord known, LocalDate on, List<RuleBook> books, List<Hold> holds) {
+  private ArmRun(ClubRecord known, LocalDate on, List<Editions> books, List<Hold> holds) {
     this.known = known;
     this.on = on;
     this.books = books;
@@ -49,12 +52,13 @@ final class ArmRun {
    * @param holds the stops in force on {@code on}
    */
   static ArmRun of(
-      ClubRecord record, LocalDate on, List<RuleBook> books, int askAfter, List<Hold> holds) {
+      ClubRecord record, LocalDate on, List<Editions> books, int askAfter, List<Hold> holds) {
     ArmRun run = new ArmRun(record.upTo(on), on, books, holds);
     List<Object> facts = new ArrayList<>();
     for (ArmLog log : run.logs) {
       facts.addAll(run.days(log));
       facts.add(run.lastReport(log, askAfter));
+      run.year(log).ifPresent(facts::add);
       books.forEach(book -> facts.addAll(log.recent(book, on)));
     }
     RuleBase.shared().fire(facts).forEach(run::keep);
@@ -74,7 +78,7 @@ final class ArmRun {
     List<LocalDate> own = on.datesUntil(last.plusDays(1)).toList();
     days.put(log.player().id(), own);
     for (LocalDate day : own) {
-      for (RuleBook book : books) {
+      for (Editions book : books) {
         for (Reckoning reckoning : Reckoning.values()) {
           if (reckoning != Reckoning.LAST_BATTER || lastBatterAsked()) {
             facts.add(log.day(book, reckoning, day, held(log, day), unreadable(log, book, day)));
@@ -88,16 +92,54 @@ final class ArmRun {
   /** The last day that can still be a day of rest, and a day on which it is over. */
   private LocalDate last(ArmLog log) {
     LocalDate last = on.plusDays(DAYS_AFTER);
-    for (RuleBook book : books) {
+    for (Editions book : books) {
+      last = later(last, on.plusDays(reach(book.book())));
       if (unreadable(log, book, last)) {
-        last = on.plusDays(book.longestRest() + 1L);
+        last = later(last, on.plusDays(book.longestRest() + 1L));
       }
       for (Reckoning reckoning : Reckoning.values()) {
-        LocalDate over = log.rest(book, reckoning, on.plusDays(1)).over();
-        last = over.isAfter(last) ? over : last;
+        last = later(last, log.rest(book, reckoning, on.plusDays(1)).over());
       }
     }
-    return last;
+    return later(last, inningsOver(log));
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  /** How many days after the last outing a rule of the book may still bar pitching. */
+  private static int reach(RuleBook book) {
+    boolean weekly = book.bands().stream().anyMatch(b -> b.weeklyMax().isPresent());
+    return Math.max(
+        weekly ? WEEK : 0, book.appearances().map(RuleBook.Appearances::days).orElse(0));
+  }
+
+  /** The first day on which the innings of twelve months leave room again. */
+  private LocalDate inningsOver(ArmLog log) {
+    LocalDate end = on.plusYears(1);
+    return on.datesUntil(end).filter(day -> roomForInnings(log, day)).findFirst().orElse(end);
+  }
+
+  private boolean roomForInnings(ArmLog log, LocalDate day) {
+    return books.stream()
+        .flatMap(
+            book ->
+                Stream.of(Reckoning.BOOK, Reckoning.OTHER_AGE)
+                    .map(r -> log.day(book, r, day, false, false)))
+        .noneMatch(ArmDay::inningsFull);
+  }
+
+  /** The arm's last twelve months, by the first book of the club that asks for months off. */
+  private Optional<ThrowingYear> year(ArmLog log) {
+    return books.stream()
+        .map(book -> book.on(on))
+        .filter(book -> !log.softball())
+        .flatMap(
+            book ->
+                book.year(book.ageBasis().age(log.player().born(), on)).stream()
+                    .map(rule -> log.year(rule, book.organisation(), on)))
+        .findFirst();
   }
 
   private boolean held(ArmLog log, LocalDate day) {
@@ -107,7 +149,7 @@ final class ArmRun {
   }
 
   /** Whether an outing that could not be read may ask for rest on {@code day}. */
-  private boolean unreadable(ArmLog log, RuleBook book, LocalDate day) {
+  private boolean unreadable(ArmLog log, Editions book, LocalDate day) {
     return unread(Unread.What.OUTING)
         .filter(u -> u.player().filter(log.player().id()::equals).isPresent())
         .anyMatch(
@@ -141,6 +183,8 @@ final class ArmRun {
       reports.computeIfAbsent(report.about().player(), k -> new ArrayList<>()).add(report);
     } else if (verdict instanceof DayVerdict day) {
       overLimit.computeIfAbsent(day.about().player(), k -> new ArrayList<>()).add(day);
+    } else if (verdict instanceof YearVerdict year) {
+      years.computeIfAbsent(year.about().player(), k -> new ArrayList<>()).add(year);
     }
   }
 
@@ -168,7 +212,9 @@ final class ArmRun {
 
   /** Whether a book of the club leaves out pitches to the last batter. */
   boolean lastBatterAsked() {
-    return books.stream().anyMatch(RuleBook::finishTheBatter);
+    return books.stream()
+        .flatMap(e -> e.newestFirst().stream())
+        .anyMatch(b -> b.finishTheBatter() != RuleBook.LegalCount.EVERY_PITCH);
   }
 
   /** The days that were judged, the day asked about first. */
@@ -191,5 +237,10 @@ final class ArmRun {
     return overLimit.getOrDefault(player, List.of()).stream()
         .sorted(Comparator.comparing(v -> v.about().date()))
         .toList();
+  }
+
+  /** Too little time off in the last twelve months. */
+  List<YearVerdict> years(String player) {
+    return years.getOrDefault(player, List.of());
   }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.belthigh.catalogue.Catalogue;
-import org.belthigh.catalogue.RuleBook;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Phrase;
@@ -19,7 +18,21 @@ import org.belthigh.model.Phrase;
  */
 public final class Arms {
   /** Rules that keep a pitcher back for a number of days, and no more. */
-  private static final Set<String> REST_RULES = Set.of("ARM-004", "ARM-005");
+  private static final Set<String> REST_RULES = Set.of("ARM-004", "ARM-005", "ARM-020", "ARM-026");
+
+  /** Rules of which the strictest book's answer stands for all, the club's own among them. */
+  private static final Set<String> STRICTEST_SPEAKS =
+      Set.of("ARM-004", "ARM-005", "ARM-006", "ARM-010", "ARM-026");
+
+  private static final Comparator<ArmVerdict> STRICTEST =
+      Comparator.comparing((ArmVerdict v) -> v.about().restOver())
+          .reversed()
+          .thenComparing(v -> v.about().left())
+          .thenComparing(v -> v.about().dailyMax())
+          .thenComparing(v -> v.about().mostInARow());
+
+  private static final Comparator<ArmVerdict> LONGEST =
+      Comparator.comparing((ArmVerdict v) -> v.about().restOver()).reversed();
 
   private final Catalogue catalogue;
   private final Holds holds;
@@ -40,7 +53,7 @@ public final class Arms {
   }
 
   private ArmRun run(ClubRecord record, LocalDate on) {
-    List<RuleBook> books = record.club().ruleBooks().stream().map(catalogue::ruleBook).toList();
+    List<Editions> books = Editions.of(record.club(), catalogue, on);
     int askAfter = (int) catalogue.parameter("ask-after-days").on(on).at(AgeBand.AGE_7_8);
     return ArmRun.of(record, on, books, askAfter, holds.of(record, on));
   }
@@ -89,11 +102,24 @@ public final class Arms {
     List<Reason> reasons = new ArrayList<>();
     today.stream()
         .filter(v -> mayPitch || v.effect() != ArmVerdict.Effect.MAY_PITCH)
+        .filter(v -> speaks(v, today))
         .sorted(Comparator.comparing(ArmVerdict::effect).thenComparing(ArmVerdict::rule))
         .forEach(v -> reasons.add(ArmReasons.of(v)));
     run.reports(player).forEach(v -> reasons.add(ArmReasons.of(v)));
     run.overLimit(player).forEach(v -> reasons.add(ArmReasons.of(v)));
+    run.years(player).forEach(v -> reasons.add(ArmReasons.of(v)));
     return reasons.stream().distinct().toList();
+  }
+
+  /** Where several books say the same, the strictest speaks; else each, but the club only once. */
+  private static boolean speaks(ArmVerdict verdict, List<ArmVerdict> today) {
+    return STRICTEST_SPEAKS.contains(verdict.rule())
+        ? today.stream()
+            .filter(v -> v.rule().equals(verdict.rule()))
+            .min(STRICTEST)
+            .filter(verdict::equals)
+            .isPresent()
+        : !verdict.about().ofTheClub();
   }
 
   /**
@@ -105,7 +131,7 @@ public final class Arms {
     return run.logs().stream().flatMap(log -> restHold(run, log).stream()).toList();
   }
 
-  private Optional<Hold> restHold(ArmRun run, ArmLog log) {
+  private static Optional<Hold> restHold(ArmRun run, ArmLog log) {
     Optional<LocalDate> last = log.lastPitched();
     if (last.isEmpty()) {
       return Optional.empty();
@@ -120,24 +146,19 @@ public final class Arms {
     return resting.stream()
         .map(v -> v.about().day())
         .max(Comparator.naturalOrder())
-        .map(until -> restHold(from, until, resting.get(0)));
+        .map(until -> restHold(from, until, resting.stream().sorted(LONGEST).toList().get(0)));
   }
 
-  private Hold restHold(LocalDate from, LocalDate until, ArmVerdict verdict) {
+  private static Hold restHold(LocalDate from, LocalDate until, ArmVerdict verdict) {
     return new Hold(
         verdict.about().player(),
         Hold.Kind.THROWING,
         from,
         Optional.of(until),
         ArmReasons.of(verdict),
-        source(verdict),
+        verdict.about().source(),
         Phrase.of("hold.ends.rest"),
         Optional.empty(),
         List.of());
-  }
-
-  /** The first source of the book that asks for the rest. */
-  private String source(ArmVerdict verdict) {
-    return catalogue.ruleBook(verdict.about().bookId()).sources().get(0);
   }
 }

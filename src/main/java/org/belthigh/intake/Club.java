@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.belthigh.catalogue.Stricter;
 
 /**
  * {@code club.yaml}, resolved.
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param curriculum id of a curriculum that exists
  * @param equipment how many of each thing there are; empty where the file does not say
  * @param groups who practises together, in file order
+ * @param stricter numbers of the club's own, none of them looser than a rule book it names
  */
 public record Club(
     String name,
@@ -26,13 +28,42 @@ public record Club(
     String curriculum,
     Map<String, Integer> equipment,
     List<Venue> places,
-    Optional<Emergency> emergency) {
+    Optional<Emergency> emergency,
+    Stricter stricter) {
   public Club {
     languages = List.copyOf(languages);
     ruleBooks = List.copyOf(ruleBooks);
     groups = List.copyOf(groups);
     equipment = Map.copyOf(equipment);
     places = List.copyOf(places);
+  }
+
+  /** A club without stricter numbers of its own. */
+  public Club(
+      String name,
+      String paper,
+      List<String> languages,
+      List<String> ruleBooks,
+      LocalDate seasonFirst,
+      LocalDate seasonLast,
+      List<Group> groups,
+      String curriculum,
+      Map<String, Integer> equipment,
+      List<Venue> places,
+      Optional<Emergency> emergency) {
+    this(
+        name,
+        paper,
+        languages,
+        ruleBooks,
+        seasonFirst,
+        seasonLast,
+        groups,
+        curriculum,
+        equipment,
+        places,
+        emergency,
+        Stricter.NONE);
   }
 
   /** An age group. {@code ageFrom} to {@code ageTo} in whole years, both included. */

@@ -29,6 +29,7 @@ final class ClubFile {
           "paper",
           "languages",
           "rule_book",
+          "stricter",
           "season",
           "groups",
           "curriculum",
@@ -65,18 +66,20 @@ final class ClubFile {
     refuseUnknown(f);
     int tossers = f.optionalWhole("tossers", 0, MOST_TOSSERS).orElse(USUAL_TOSSERS);
     List<LocalDate> season = season(f);
+    List<String> books = ruleBooks(f);
     return new Club(
         f.text("name"),
         paper(f),
         languages(f),
-        ruleBooks(f),
+        books,
         season.get(0),
         season.get(1),
         groups(f, tossers),
         curriculum(f),
         equipment(f),
         venues(f),
-        emergency(f));
+        emergency(f),
+        new StricterNumbers(catalogue, books, light).read(f));
   }
 
   /** The text as one of {@link #LANGUAGES}. */

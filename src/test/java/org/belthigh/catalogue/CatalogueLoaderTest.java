@@ -183,7 +183,7 @@ class CatalogueLoaderTest {
             "age: actual",
             "age: actuel",
             book
-                + ", age: 'actuel' is not known; age must be one of actual, league-age.\n"
+                + ", age: 'actuel' is not known; age must be one of actual, league-age, division, high-school.\n"
                 + "Maybe 'actual' is meant."),
         new Fault(
             rules,

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.catalogue.Stricter;
 import org.belthigh.files.Fields;
 import org.belthigh.files.Yaml;
 import org.belthigh.intake.Club;
@@ -55,6 +56,7 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
       OptionalInt strictLeft,
       Optional<String> strictFrom,
       Optional<String> leagueFrom,
+      OptionalInt leagueLeft,
       List<String> rules,
       List<String> notRules,
       Optional<List<String>> holds,
@@ -113,7 +115,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
             "belthigh-2027",
             Map.of(),
             List.of(),
-            Optional.empty());
+            Optional.empty(),
+            f.inside("stricter", RuleCase::stricter).orElse(Stricter.NONE));
     return new ClubRecord(
         club,
         List.of(player(f)),
@@ -126,6 +129,19 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         List.of(),
         f.each("unread", RuleCase::unread),
         List.of());
+  }
+
+  private static Stricter stricter(Fields f) {
+    return new Stricter(
+        f.each("daily_max", RuleCase::limit),
+        f.each("weekly_max", RuleCase::limit),
+        f.optionalWhole("rest_days_add", 0, 9).orElse(0),
+        f.optionalWhole("days_in_a_row", 1, 9));
+  }
+
+  private static Stricter.Limit limit(Fields f) {
+    int[] ages = f.pair("ages", 4, 22).orElseThrow();
+    return new Stricter.Limit(ages[0], ages[1], f.whole("pitches", 1, 200));
   }
 
   private static Player player(Fields f) {
@@ -155,10 +171,10 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         f.whole("pitches", 0, 200),
         f.optionalWord("kind", Outing.Kind.class).orElse(Outing.Kind.GAME),
         f.optionalWhole("before_last_batter", 0, 200),
-        OptionalDouble.empty(),
+        f.has("innings") ? OptionalDouble.of(f.number("innings", 0, 30)) : OptionalDouble.empty(),
         f.optionalWhole("innings_caught", 0, 20),
         f.optionalText("team").orElse(""),
-        "",
+        f.optionalText("game").orElse(""),
         f.origin());
   }
 
@@ -193,6 +209,7 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         f.optionalWhole("strict_pitches_left", 0, 200),
         f.optionalText("strict_eligible_from"),
         f.optionalText("league_eligible_from"),
+        f.optionalWhole("league_pitches_left", 0, 200),
         f.texts("rules"),
         f.texts("not_rules"),
         f.has("holds") ? Optional.of(f.texts("holds")) : Optional.empty(),
@@ -225,6 +242,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     want.leagueFrom()
         .ifPresent(
             w -> assertThat(day(status.lastBatter().orElseThrow().eligibleFrom())).isEqualTo(w));
+    want.leagueLeft()
+        .ifPresent(w -> assertThat(status.lastBatter().orElseThrow().pitchesLeft()).isEqualTo(w));
     checkRules(status, holds);
     want.restHold().ifPresent(w -> assertThat(restHold()).isEqualTo(w));
   }

@@ -107,6 +107,7 @@ public final class TestCatalogue {
   private static RuleBook ruleBook(String id) {
     return new RuleBook(
         id,
+        Optional.empty(),
         "Test",
         "Test",
         "2018",
@@ -114,11 +115,15 @@ public final class TestCatalogue {
         Optional.empty(),
         RuleBook.AgeBasis.ACTUAL,
         List.of(),
-        "confirmed",
+        RuleBook.Status.CONFIRMED,
         List.of(),
         OptionalInt.empty(),
         Optional.empty(),
+        RuleBook.SameDay.UNSAID,
+        Optional.empty(),
         false,
+        RuleBook.LegalCount.EVERY_PITCH,
+        List.of(),
         List.of());
   }
 }
