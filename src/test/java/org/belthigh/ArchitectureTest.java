@@ -35,6 +35,8 @@ class ArchitectureTest {
           .definedBy("org.belthigh.handout..")
           .layer("audit")
           .definedBy("org.belthigh.audit..")
+          .layer("docs")
+          .definedBy("org.belthigh.docs..")
           .layer("cli")
           .definedBy("org.belthigh.cli..")
           .whereLayer("model")
@@ -57,6 +59,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("model", "words", "plan", "decide")
           .whereLayer("audit")
           .mayOnlyAccessLayers("model", "files", "catalogue", "intake")
+          .whereLayer("docs")
+          .mayOnlyAccessLayers("model", "catalogue")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
 

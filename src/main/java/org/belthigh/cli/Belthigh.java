@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
       MeasureCommand.class,
       RestCommand.class,
       ExplainCommand.class,
-      CheckCommand.class
+      CheckCommand.class,
+      DocsCommand.class
     },
     description = "From a club folder to printed weekly hitting cards, within safety guidance.",
     footer = {
