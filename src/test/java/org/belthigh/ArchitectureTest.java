@@ -37,6 +37,8 @@ class ArchitectureTest {
           .definedBy("org.belthigh.audit..")
           .layer("lab")
           .definedBy("org.belthigh.lab..")
+          .layer("docs")
+          .definedBy("org.belthigh.docs..")
           .layer("cli")
           .definedBy("org.belthigh.cli..")
           .whereLayer("model")
@@ -61,6 +63,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("model", "files", "catalogue", "intake")
           .whereLayer("lab")
           .mayOnlyAccessLayers("model", "catalogue", "intake", "measure", "decide")
+          .whereLayer("docs")
+          .mayOnlyAccessLayers("model", "catalogue")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
 

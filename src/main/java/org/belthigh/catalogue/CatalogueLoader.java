@@ -12,7 +12,6 @@ import java.util.SortedMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.belthigh.files.Fields;
 import org.belthigh.files.Node;
 import org.belthigh.files.Yaml;
@@ -230,11 +229,7 @@ public final class CatalogueLoader {
   }
 
   private static void sourcesOf(RuleBook book, Set<String> sources, Places places) {
-    Stream.of(
-            book.sources().stream(),
-            book.catcher().map(RuleBook.CatcherRules::source).stream(),
-            book.years().stream().map(RuleBook.Year::source))
-        .flatMap(s -> s)
+    book.allSources()
         .forEach(s -> places.resolve("rule book", book.id(), "sources", "source", s, sources));
   }
 

@@ -6,6 +6,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.belthigh.model.Coded;
 
 /**
@@ -317,6 +318,16 @@ public record RuleBook(
   /** The most days of rest that any row asks for; 0 in a book without numbers. */
   public int longestRest() {
     return bands.stream().flatMap(b -> b.rest().stream()).mapToInt(RestRow::days).max().orElse(0);
+  }
+
+  /** Ids of all sources that anything in the book rests on. */
+  public List<String> allSources() {
+    return Stream.of(
+            sources.stream(),
+            catcher.map(CatcherRules::source).stream(),
+            years.stream().map(Year::source))
+        .flatMap(ids -> ids)
+        .toList();
   }
 
   /** Whether the book's own dates cover {@code day}. */

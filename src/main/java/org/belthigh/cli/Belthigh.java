@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
       RestCommand.class,
       ExplainCommand.class,
       CheckCommand.class,
-      LabCommand.class
+      LabCommand.class,
+      DocsCommand.class
     },
     description = "From a club folder to printed weekly hitting cards, within safety guidance.",
     footer = {

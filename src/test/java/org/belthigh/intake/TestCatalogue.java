@@ -116,8 +116,8 @@ public final class TestCatalogue {
         RuleBook.AgeBasis.ACTUAL,
         List.of(),
         RuleBook.Status.CONFIRMED,
-        List.of(),
-        OptionalInt.empty(),
+        List.of(band(9, 10, 75), band(11, 12, 85)),
+        OptionalInt.of(2),
         Optional.empty(),
         RuleBook.SameDay.UNSAID,
         Optional.empty(),
@@ -125,5 +125,14 @@ public final class TestCatalogue {
         RuleBook.LegalCount.EVERY_PITCH,
         List.of(),
         List.of());
+  }
+
+  private static RuleBook.Band band(int ageFrom, int ageTo, int dailyMax) {
+    return new RuleBook.Band(
+        ageFrom,
+        ageTo,
+        dailyMax,
+        OptionalInt.of(150),
+        List.of(new RuleBook.RestRow(1, OptionalInt.empty(), 1, true)));
   }
 }

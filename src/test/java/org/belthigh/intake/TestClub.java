@@ -15,7 +15,7 @@ public final class TestClub {
   /** The header of a log with a toss a row, as short as it may be. */
   public static final String TOSSES = "date,player,drill,round,toss,bats,zone,called,swing,hit";
 
-  private static final List<String> CLUB =
+  static final List<String> CLUB =
       List.of(
           "name: Example Club",
           "paper: letter",
