@@ -29,6 +29,9 @@ final class Explanation {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final String ENGLISH = LocalText.FALLBACK;
 
+  /** Places on each side of the middle of the scale. */
+  private static final int HALF_SCALE = 20;
+
   private final Catalogue catalogue;
   private final Words words;
   private final ClubRecord record;
@@ -152,15 +155,38 @@ final class Explanation {
                 100 * reading.share().high()));
     lines.add(
         "  mark " + threshold(bar.mark(), player) + ", floor " + threshold(bar.floor(), player));
+    if (!reading.share().isEmpty()) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "  leaning on recent tosses: %.0f %% (95 %%: %.0f to %.0f %%), worth %.1f tosses",
+              100 * reading.estimate().value(),
+              100 * reading.estimate().low(),
+              100 * reading.estimate().high(),
+              reading.estimate().effective()));
+    }
     lines.add(
         String.format(
             Locale.ROOT,
-            "  proof %.2f now, %.2f at best; moves up at %.2f, firms up at %.2f",
+            "  proof for %.2f (%.2f at best; moves up at %.2f), against %.2f (firms up at %.2f)",
             reading.proof(),
             reading.best(),
             reading.markBar(),
-            -reading.floorBar()));
+            reading.against(),
+            reading.floorBar()));
+    lines.add("  " + scale(reading));
     return lines;
+  }
+
+  /** How close the test is to either boundary: {@code firm up |----o-----+----------| move up}. */
+  private static String scale(org.belthigh.decide.Evidence.Reading reading) {
+    double down = Math.max(0, Math.min(1, reading.against() / reading.floorBar()));
+    double up = Math.max(0, Math.min(1, reading.best() / reading.markBar()));
+    StringBuilder line = new StringBuilder("-".repeat(2 * HALF_SCALE + 1));
+    line.setCharAt(HALF_SCALE, '+');
+    double place = down > 0 && up < 1 ? -down : up;
+    line.setCharAt(HALF_SCALE + (int) Math.round(place * HALF_SCALE), 'o');
+    return "firm up |" + line + "| move up";
   }
 
   private String threshold(String id, String player) {
@@ -246,6 +272,11 @@ final class Explanation {
         .put("age_band", band(player).id())
         .put("proof", reading.proof())
         .put("best", reading.best())
+        .put("against", reading.against())
+        .put("estimate", reading.share().isEmpty() ? null : reading.estimate().value())
+        .put("effective", reading.estimate().effective())
+        .put("low", reading.share().isEmpty() ? null : reading.estimate().low())
+        .put("high", reading.share().isEmpty() ? null : reading.estimate().high())
         .put("moves_up_at", reading.markBar())
         .put("firms_up_at", -reading.floorBar())
         .put("to_go", reading.toGo());

@@ -40,8 +40,8 @@ final class Counting {
     }
     return switch (counted) {
       case CALLS -> call(toss);
-      case TAKES -> choice(drill, toss, MeasureKind.MIDDLE_TAKE, toss.swing());
-      case CHASES -> choice(drill, toss, MeasureKind.BALL_SWING, !toss.swing());
+      case TAKES -> choice(toss, MeasureKind.MIDDLE_TAKE, toss.swing());
+      case CHASES -> choice(toss, MeasureKind.BALL_SWING, !toss.swing());
       case HARD_HITS -> driven(drill) ? toss.hit().map(h -> h == Hit.HARD) : Optional.empty();
       case SENT -> sent(toss);
     };
@@ -84,9 +84,10 @@ final class Counting {
     return toss.answer(grain).map(grain.seen(toss.zone())::equals);
   }
 
-  private static Optional<Boolean> choice(
-      Drill drill, Toss toss, MeasureKind measure, boolean good) {
-    return drill.swing() && toss.countsFor(measure) ? Optional.of(good) : Optional.empty();
+  /** Whoever only watches chooses nothing, and a ball near the edge is neither right nor wrong. */
+  private static Optional<Boolean> choice(Toss toss, MeasureKind measure, boolean good) {
+    boolean counts = toss.countsFor(measure) && !toss.watched() && !toss.nearEdge();
+    return counts ? Optional.of(good) : Optional.empty();
   }
 
   private static boolean driven(Drill drill) {
