@@ -161,6 +161,11 @@ public record ArmDay(
     return innings.so() > 0 && innings.most() != NONE && innings.unwritten() > 0;
   }
 
+  /** First day on which no rest is owed any more, the day itself at the earliest. */
+  LocalDate restOwedTo() {
+    return rest.over().isAfter(day) ? rest.over() : day;
+  }
+
   /** Whether this is the club's own stricter number, not the book's. */
   boolean ofTheClub() {
     return source.equals(Stricter.SOURCE);

@@ -25,10 +25,11 @@ public final class Arms {
       Set.of("ARM-004", "ARM-005", "ARM-006", "ARM-010", "ARM-026");
 
   private static final Comparator<ArmVerdict> STRICTEST =
-      Comparator.comparing((ArmVerdict v) -> v.about().restOver())
+      Comparator.comparing((ArmVerdict v) -> v.about().restOwedTo())
           .reversed()
           .thenComparing(v -> v.about().left())
           .thenComparing(v -> v.about().dailyMax())
+          .thenComparing(v -> v.about().week().most())
           .thenComparing(v -> v.about().mostInARow());
 
   private static final Comparator<ArmVerdict> LONGEST =

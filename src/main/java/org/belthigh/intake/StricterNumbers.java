@@ -112,6 +112,6 @@ final class StricterNumbers {
             key,
             found + " would be looser than the rule book, so it is not used",
             "a club's own number may only be stricter: " + allowed,
-            "Write a lower number, or take the line out."));
+            "Maybe another number is meant; else take the line out."));
   }
 }
