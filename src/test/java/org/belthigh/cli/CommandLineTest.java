@@ -14,13 +14,17 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.belthigh.catalogue.CatalogueLoader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands as a coordinator gives them. */
@@ -293,6 +297,40 @@ class CommandLineTest {
       Ran ran = run(command, "--help");
       assertThat(ran.status()).isZero();
       assertThat(ran.out()).contains("Example").contains("belthigh " + command);
+    }
+  }
+
+  static Collection<String> ruleBooks() {
+    return CatalogueLoader.load().orThrow().ruleBooks().keySet();
+  }
+
+  @ParameterizedTest
+  @MethodSource("ruleBooks")
+  void rest_says_for_every_day_of_a_week_under_any_book_who_may_and_why(String book)
+      throws IOException {
+    Path club = cleanDemo();
+    Path file = club.resolve("club.yaml");
+    Files.writeString(
+        file, Files.readString(file).replace("rule_book: pitch-smart-2018", "rule_book: " + book));
+
+    for (int day = 5; day <= 11; day++) {
+      Ran ran =
+          run(
+              "rest",
+              club.toString(),
+              "--json",
+              "--on",
+              String.format(Locale.ROOT, "2027-04-%02d", day));
+
+      assertThat(ran.status()).isEqualTo(Belthigh.OK);
+      assertThat(ran.json().get("rule_book").asText()).isEqualTo(book);
+      for (JsonNode player : ran.json().get("players")) {
+        assertThat(player.get("because")).isNotEmpty();
+        assertThat(player.get("because").get(0).asText()).isNotBlank().doesNotContain("{");
+        assertThat(player.get("may_pitch").asBoolean())
+            .isEqualTo(player.get("pitches_left").asInt() > 0);
+        assertThat(player.has("known_to")).isTrue();
+      }
     }
   }
 }
