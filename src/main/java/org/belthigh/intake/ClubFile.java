@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.RuleBook;
 import org.belthigh.files.Fields;
 import org.belthigh.files.Nearest;
 import org.belthigh.files.Node;
@@ -146,7 +147,21 @@ final class ClubFile {
           "Name the one that your league plays by.");
     }
     ids.forEach(id -> resolve(f, "rule_book", id, catalogue.ruleBooks().keySet()));
+    ids.stream()
+        .filter(catalogue.ruleBooks()::containsKey)
+        .filter(id -> catalogue.ruleBook(id).status() == RuleBook.Status.OPEN)
+        .forEach(id -> warnOfOpenBook(f, id));
     return ids.stream().distinct().toList();
+  }
+
+  private void warnOfOpenBook(Fields f, String id) {
+    light.add(
+        Problem.warning(
+            f.origin("rule_book"),
+            "rule_book",
+            "no number of '" + id + "' is confirmed, so nobody may pitch by it",
+            "a book with confirmed numbers lets pitchers pitch",
+            "Maybe name another book in its place until its numbers are known."));
   }
 
   private String curriculum(Fields f) {

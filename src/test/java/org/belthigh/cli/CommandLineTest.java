@@ -333,4 +333,15 @@ class CommandLineTest {
       }
     }
   }
+
+  @Test
+  void docs_writes_the_pages_that_come_from_the_catalogue() throws IOException {
+    Ran ran = run("docs", folder.resolve("docs").toString());
+
+    assertThat(ran.status()).isEqualTo(Belthigh.OK);
+    for (String page : List.of("rules.md", "parameters.md", "sources.md")) {
+      assertThat(Files.readString(folder.resolve("docs").resolve(page)))
+          .isEqualTo(Files.readString(Path.of("docs", page)));
+    }
+  }
 }

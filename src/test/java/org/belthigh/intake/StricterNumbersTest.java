@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Stricter;
+import org.belthigh.model.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -65,5 +67,20 @@ class StricterNumbersTest {
     Stricter stricter = read("stricter: {daily_max: [{ages: [13, 14], pitches: 200}]}");
 
     assertThat(stricter.dailyMax()).containsExactly(new Stricter.Limit(13, 14, 200));
+  }
+
+  @Test
+  void a_book_without_a_confirmed_number_is_warned_of() throws IOException, Unusable {
+    TestClub club = TestClub.in(temp);
+    List<String> lines =
+        TestClub.CLUB.stream().map(l -> l.replace("pitch-smart-2018", "wbsc-youth")).toList();
+    club.with("club.yaml", lines);
+
+    ClubRecord read = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+
+    assertThat(read.problems())
+        .extracting(Problem::text)
+        .anyMatch(t -> t.contains("no number of 'wbsc-youth' is confirmed"));
+    assertThat(read.problems()).noneMatch(Problem::isFault);
   }
 }
