@@ -67,13 +67,18 @@ final class ClubOptions {
   static int report(List<Problem> problems, PrintWriter err) {
     problems.forEach(p -> err.println(p.text()));
     long faults = problems.stream().filter(Problem::isFault).count();
-    if (faults == 0) {
-      return Belthigh.OK;
+    long remarks = problems.size() - faults;
+    if (!problems.isEmpty()) {
+      err.println(
+          count(faults, "thing was", "things were")
+              + " set aside, "
+              + count(remarks, "remark", "remarks")
+              + "; all the rest was used.");
     }
-    err.println(
-        faults == 1
-            ? "1 thing was set aside; all the rest was used."
-            : faults + " things were set aside; all the rest was used.");
-    return Belthigh.SET_ASIDE;
+    return faults == 0 ? Belthigh.OK : Belthigh.SET_ASIDE;
+  }
+
+  private static String count(long n, String one, String more) {
+    return n + " " + (n == 1 ? one : more);
   }
 }

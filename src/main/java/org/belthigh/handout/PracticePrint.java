@@ -172,13 +172,14 @@ final class PracticePrint {
         "practice.held.throwing",
         sheet.noThrowing(),
         page.say("practice.held.throwing.how"));
+    line(lines, "practice.held.pitch", sheet.askFirst(), page.say("practice.held.pitch.how"));
     line(lines, "practice.held.swinging", sheet.noSwinging(), helping());
     line(lines, "practice.held.resting", sheet.resting(), page.say("practice.held.resting.how"));
     if (lines.isEmpty()) {
-      flow.p(page.say("practice.held.all"));
-    } else {
-      flow.hatchedBox(page.say("practice.held"), box -> lines.forEach(box::p));
+      lines.add(Text.of(page.say("practice.held.all")));
     }
+    lines.add(Text.of(page.say("practice.held.ask")));
+    flow.hatchedBox(page.say("practice.held"), box -> lines.forEach(box::p));
   }
 
   private void line(List<Text> lines, String key, List<Label> who, String how) {

@@ -70,9 +70,21 @@ public record Club(
   public record Group(
       String id, String name, int ageFrom, int ageTo, boolean softball, int tossers) {}
 
-  /** A field or a cage. {@code stations} is how many can run at once. */
+  /**
+   * A field or a cage.
+   *
+   * @param aed where the defibrillator is; empty where the file does not say
+   * @param stations how many can run at once
+   * @param note for the ambulance, about this place; empty where the file does not say
+   */
   public record Venue(
-      String id, String name, boolean cage, String address, String aed, int stations) {}
+      String id,
+      String name,
+      boolean cage,
+      String address,
+      String aed,
+      int stations,
+      String note) {}
 
   /** Whom to call, and who does it. */
   public record Emergency(String call, String who, String note) {}

@@ -292,7 +292,8 @@ final class ClubFile {
         cage,
         v.optionalText("address").orElse(""),
         v.optionalText("aed").orElse(""),
-        v.optionalWhole("stations", 1, 50).orElse(cage ? 1 : 3));
+        v.optionalWhole("stations", 1, 50).orElse(cage ? 1 : 3),
+        v.optionalText("note").orElse(""));
   }
 
   private enum VenueKind implements org.belthigh.model.Coded {

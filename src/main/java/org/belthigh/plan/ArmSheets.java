@@ -73,6 +73,15 @@ final class ArmSheets {
     return new ArmBox(lines, today.knownTo(), source());
   }
 
+  /** Pitchers to be asked first on {@code day}; by the last day known where it lies later. */
+  List<Label> askFirst(List<Label> labels, LocalDate day) {
+    LocalDate last = first.plusDays(WEEK - 1);
+    LocalDate known = day.isAfter(last) ? last : day;
+    return labels.stream()
+        .filter(l -> record.player(l.id()).pitches() && status(l.id(), known).askFirst())
+        .toList();
+  }
+
   private Phrase pitching(ArmStatus status) {
     ArmStatus.Answer answer = status.bothAges();
     if (status.askFirst()) {

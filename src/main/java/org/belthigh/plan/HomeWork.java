@@ -74,7 +74,7 @@ final class HomeWork {
   }
 
   private Session session(Drill drill, SkillDecision decision, int age, int tosses) {
-    int swings = drill.swing() ? tosses * drill.swings() / drill.reps() : 0;
+    int swings = drill.swing() ? swings(drill, tosses) : 0;
     Item item =
         new Item(
             drill.id(),
@@ -87,6 +87,14 @@ final class HomeWork {
             swings,
             doses.homeMinutes(age));
     return new Session(drill, decision, item);
+  }
+
+  /** Every strike of the list may be swung at, so that the limit holds whatever the hitter does. */
+  private static int swings(Drill drill, int tosses) {
+    Drill.Mix mix = drill.mix();
+    int[] counts =
+        TossScript.counts(new int[] {mix.low(), mix.belt(), mix.high(), mix.ball()}, tosses);
+    return tosses - counts[3];
   }
 
   /** The sheet of a session. */
@@ -169,7 +177,8 @@ final class HomeWork {
     }
     List<Phrase> lines = new ArrayList<>();
     lines.add(Phrase.of("home.how.stand", "distance", Say.distance(text.feet())));
-    lines.add(Phrase.of("home.how.arc"));
+    boolean quick = drill.decisionMs().isPresent();
+    lines.add(Phrase.of(quick ? "home.how.firm" : "home.how.arc"));
     lines.add(Phrase.of("home.how.aim"));
     if (player.bats() == Bats.SWITCH && drill.swing()) {
       lines.add(Phrase.of("home.how.sides"));

@@ -22,6 +22,7 @@ import org.belthigh.model.Side;
  * @param drills every drill of the timetable, explained once
  * @param cues one per player
  * @param noThrowing who must not throw
+ * @param askFirst pitchers of whom too long nothing was heard
  * @param noSwinging who must not swing
  * @param notToday who does nothing that day
  * @param resting who has no hitting work that day, so that the week leaves enough rest
@@ -47,6 +48,7 @@ public record PracticeSheet(
     List<DrillText> drills,
     List<PlayerCue> cues,
     List<Label> noThrowing,
+    List<Label> askFirst,
     List<Label> noSwinging,
     List<Label> notToday,
     List<Label> resting,
@@ -63,6 +65,7 @@ public record PracticeSheet(
     drills = List.copyOf(drills);
     cues = List.copyOf(cues);
     noThrowing = List.copyOf(noThrowing);
+    askFirst = List.copyOf(askFirst);
     noSwinging = List.copyOf(noSwinging);
     notToday = List.copyOf(notToday);
     resting = List.copyOf(resting);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Curriculum;
@@ -19,6 +20,7 @@ import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
+import org.belthigh.model.Ball;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
@@ -35,6 +37,7 @@ final class PracticeSheets {
   private final Told told;
   private final int ringFeet;
   private final Optional<Phrase> note;
+  private final Function<LocalDate, List<Label>> askFirst;
 
   PracticeSheets(
       ClubRecord record,
@@ -43,7 +46,9 @@ final class PracticeSheets {
       List<Hold> holds,
       List<Label> labels,
       Doses doses,
-      boolean assumed) {
+      boolean assumed,
+      Function<LocalDate, List<Label>> askFirst) {
+    this.askFirst = askFirst;
     this.record = record;
     this.ringFeet = doses.batRingFeet();
     this.note = assumed ? Optional.of(Phrase.of("practice.assumed")) : Optional.empty();
@@ -82,6 +87,7 @@ final class PracticeSheets {
         drills.values().stream().map(d -> told.of(d, practice.place(), age)).toList(),
         cues(layout),
         noThrowing,
+        without(without(askFirst.apply(day), noThrowing), notToday),
         noSwinging,
         notToday,
         resting(squads, noSwinging, notToday),
@@ -224,7 +230,8 @@ final class PracticeSheets {
       return Phrase.of("writes.fields");
     }
     if (post.station() > layout.adultStations()) {
-      return Phrase.of("writes.watch");
+      boolean watched = post.drill().filter(d -> d.balls().containsValue(Ball.NONE)).isEmpty();
+      return Phrase.of(watched ? "writes.watch" : "writes.alone");
     }
     return Phrase.of(post.squad().size() > 1 ? "writes.next" : "writes.adult");
   }
@@ -271,6 +278,9 @@ final class PracticeSheets {
             .filter(v -> !v.aed().isEmpty())
             .map(v -> Phrase.of("emergency.aed", "aed", v.aed()))
             .orElse(Phrase.of("emergency.aed.blank")));
+    venue(practice)
+        .filter(v -> !v.note().isEmpty())
+        .ifPresent(v -> lines.add(Phrase.of("emergency.note", "note", v.note())));
     emergency
         .filter(e -> !e.note().isEmpty())
         .ifPresent(e -> lines.add(Phrase.of("emergency.note", "note", e.note())));

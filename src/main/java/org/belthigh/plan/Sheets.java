@@ -101,7 +101,8 @@ final class Sheets {
             holds,
             labels,
             new Doses(catalogue, request.from()),
-            season.assumed());
+            season.assumed(),
+            day -> arms.askFirst(labels, day));
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
     return new GroupPlan(
         group.id(),

@@ -74,7 +74,8 @@ final class Told {
     if (drill.swing()) {
       lines.add(Phrase.of("safety.swing"));
     }
-    lines.add(Phrase.of("safety." + drill.safety().id() + "." + where));
+    boolean bare = !drill.swing() && choice.ball(drill, place) == Ball.NONE;
+    lines.add(Phrase.of(bare ? "safety.bare" : "safety." + drill.safety().id() + "." + where));
     return lines;
   }
 

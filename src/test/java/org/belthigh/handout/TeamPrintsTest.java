@@ -175,6 +175,7 @@ class TeamPrintsTest {
     List<Phrase> fixed = new ArrayList<>(group.arms().cautions());
     group.practices().forEach(p -> fixed.addAll(p.weather()));
     fixed.add(Phrase.of("practice.safety.source"));
+    fixed.add(Phrase.of("practice.held.ask"));
     return fixed.stream().map(p -> WORDS.say(p, language)).toList();
   }
 

@@ -100,8 +100,8 @@ class IntakeTest {
     assertThat(read.equipment()).containsEntry("tees", 4).containsEntry("screens", 1);
     assertThat(read.places())
         .containsExactly(
-            new Club.Venue("north", "North field", false, "", "shed", 2),
-            new Club.Venue("cage1", "cage1", true, "", "", 1));
+            new Club.Venue("north", "North field", false, "", "shed", 2, ""),
+            new Club.Venue("cage1", "cage1", true, "", "", 1, ""));
     assertThat(read.emergency()).contains(new Club.Emergency("911", "first coach", ""));
   }
 
