@@ -69,6 +69,12 @@ final class ArmsOwed {
     return record.get().club().stricter().over(book, record.get().club().name());
   }
 
+  /** Whether the player pitched on {@code day}. */
+  boolean pitched(FinishedPlan.Person person, LocalDate day) {
+    return outings(person).stream()
+        .anyMatch(o -> o.date().equals(day) && o.kind() != Outing.Kind.BULLPEN && o.pitches() > 0);
+  }
+
   private List<Outing> outings(FinishedPlan.Person person) {
     return record
         .map(r -> r.outings().stream().filter(o -> o.player().equals(person.id())).toList())

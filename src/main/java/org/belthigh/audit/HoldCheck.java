@@ -149,9 +149,14 @@ final class HoldCheck {
     }
   }
 
+  /**
+   * Rest is held from the day after the last outing: a rest that was broken is reported, not held.
+   */
   private void rests(FinishedPlan plan, FinishedPlan.Person person) {
+    boolean pitchedToday = owed.pitched(person, plan.from());
+    LocalDate next = pitchedToday ? plan.from().plusDays(1) : plan.from();
     for (ArmsOwed.Rest rest : owed.rests(person)) {
-      LocalDate first = rest.first().isBefore(plan.from()) ? plan.from() : rest.first();
+      LocalDate first = rest.first().isBefore(next) ? next : rest.first();
       if (!first.isAfter(rest.last())
           && person.holds().stream()
               .noneMatch(h -> h.stops(THROWING) && h.covers(first, rest.last()))) {

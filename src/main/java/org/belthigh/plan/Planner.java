@@ -186,10 +186,13 @@ public final class Planner {
       for (int i = days.size() - 1; i >= 0 && sessions > 0; i--) {
         LocalDate day = days.get(i);
         int age = player.ageOn(day);
-        if (openForHome(player, day) && book.freeDays(first) > doses.freeDaysPerWeek(age)) {
+        boolean already = book.busy(day);
+        if (openForHome(player, day)
+            && (already || book.freeDays(first) > doses.freeDaysPerWeek(age))) {
           book.work(day, withSwings > 0 ? doses.homeTosses(age) : 0, doses.homeMinutes(age));
-          withSwings--;
-          sessions--;
+          // a session beside other sport takes no free day, so it may as well have been elsewhere
+          sessions -= already ? 0 : 1;
+          withSwings -= already ? 0 : 1;
         }
       }
     }
