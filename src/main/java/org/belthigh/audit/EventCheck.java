@@ -72,10 +72,10 @@ final class EventCheck {
   }
 
   private void within(String where, FinishedPlan.Dated day, int minutes) {
-    if (day.minutes() > minutes) {
+    if (day.allMinutes() > minutes) {
       findings.fault(
           where,
-          day.minutes() + " minutes of hitting work",
+          day.allMinutes() + " minutes of hitting work",
           "the practice has " + minutes + " hitting minutes");
     }
   }

@@ -50,7 +50,7 @@ record FinishedPlan(
     }
   }
 
-  /** One date of one player. */
+  /** One date of one player; {@code minutes} and {@code swings} as the plan says them. */
   record Dated(
       LocalDate date, String place, int minutes, int swings, int throwing, List<Work> items) {
     Dated {
@@ -59,6 +59,16 @@ record FinishedPlan(
 
     boolean works() {
       return !items.isEmpty();
+    }
+
+    /** Swings as said or as the items add up, whichever is more: no sum hides any. */
+    int allSwings() {
+      return Math.max(swings, items.stream().mapToInt(Work::swings).sum());
+    }
+
+    /** Minutes as said or as the items add up, whichever is more. */
+    int allMinutes() {
+      return Math.max(minutes, items.stream().mapToInt(Work::minutes).sum());
     }
 
     boolean atHome() {

@@ -52,7 +52,7 @@ final class HoldCheck {
   private void obeyed(FinishedPlan.Person person, FinishedPlan.Held hold, FinishedPlan.Dated day) {
     boolean broken =
         switch (hold.kind()) {
-          case SWINGING -> day.swings() > 0;
+          case SWINGING -> day.allSwings() > 0;
           case THROWING -> day.throwing() > 0;
           default -> day.works() || day.throwing() > 0;
         };

@@ -55,23 +55,23 @@ final class LoadCheck {
   private void day(FinishedPlan.Person person, FinishedPlan.Dated day) {
     int age = ages.on(person, day.date());
     String where = person.id() + " " + day.date();
-    most(where, day.swings(), "swings in a day", "swings-per-session", age);
-    if (day.swings() > 0 && owed.fewerSwings(person, day.date())) {
+    most(where, day.allSwings(), "swings in a day", "swings-per-session", age);
+    if (day.allSwings() > 0 && owed.fewerSwings(person, day.date())) {
       int fewer =
           (int)
               Math.floor(
                   limits.at("swings-share-after-pitching", age)
                       * limits.at("swings-per-session", age));
-      if (day.swings() > fewer) {
+      if (day.allSwings() > fewer) {
         findings.broken(
             where,
-            day.swings() + " swings while the arm rests",
+            day.allSwings() + " swings while the arm rests",
             "at age " + age + " at most " + fewer + " on such a day",
             limits.source("swings-share-after-pitching"));
       }
     }
     if (day.atHome()) {
-      most(where, day.minutes(), "minutes at home", "home-minutes", age);
+      most(where, day.allMinutes(), "minutes at home", "home-minutes", age);
       int tosses = day.items().stream().mapToInt(FinishedPlan.Work::reps).sum();
       most(where, tosses, "tosses at home", "home-tosses", age);
     }
@@ -81,7 +81,7 @@ final class LoadCheck {
     int age = ages.on(person, week.first());
     String where = person.id() + " " + week.first() + " and the six days after";
     most(where, week.swings(), "swings", "swings-per-week", age);
-    most(where, week.count(d -> d.swings() > 0), "days with swings", "swing-days-per-week", age);
+    most(where, week.count(d -> d.allSwings() > 0), "days with swings", "swing-days-per-week", age);
     most(
         where, week.count(FinishedPlan.Dated::works), "hitting days", "hitting-days-per-week", age);
     int free = (int) days(week).stream().filter(d -> !busy(person, week, d)).count();
@@ -145,7 +145,7 @@ final class LoadCheck {
                 + ", a tenth above the mean of the weeks played or the starting allowance",
             limits.source("swings-week-rise"));
       }
-      boolean practised = week.count(d -> d.swings() > 0 && !d.atHome()) > 0;
+      boolean practised = week.count(d -> d.allSwings() > 0 && !d.atHome()) > 0;
       weeks.add(practised ? Optional.of(week.swings()) : Optional.empty());
     }
   }

@@ -22,7 +22,7 @@ record Week(LocalDate first, List<FinishedPlan.Dated> days) {
   }
 
   int swings() {
-    return days.stream().mapToInt(FinishedPlan.Dated::swings).sum();
+    return days.stream().mapToInt(FinishedPlan.Dated::allSwings).sum();
   }
 
   boolean works() {
@@ -38,7 +38,7 @@ record Week(LocalDate first, List<FinishedPlan.Dated> days) {
   int homeMinutes(LocalDate day) {
     return days.stream()
         .filter(d -> d.date().equals(day) && d.atHome())
-        .mapToInt(FinishedPlan.Dated::minutes)
+        .mapToInt(FinishedPlan.Dated::allMinutes)
         .sum();
   }
 

@@ -1,29 +1,26 @@
 package org.belthigh.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.LongStream;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.junit.jupiter.api.Test;
 
 /**
- * Plays random player-seasons for as long as it is told to: {@code mvn -Pseasons test-compile
- * exec:java -Dseasons.minutes=10 -Dseasons.weekly=0.1}. Prints how many, in what time, and every
- * finding with the seed that gives it again. Ends with status 1 if there was one.
+ * Plays random player-seasons for as long as it is told to: {@code mvn -Pseasons test
+ * -Dseasons.minutes=10 -Dseasons.weekly=0.1 -Dseasons.first=1}. Prints how many, in what time, and
+ * every finding with the seed that gives it again. No part of the ordinary tests.
  */
-public final class SeasonsRun {
+class SeasonsRun {
   private static final int BATCH = 200;
 
-  private SeasonsRun() {}
-
-  /**
-   * Runs.
-   *
-   * @param args how many minutes, which share of the clubs is planned week by week, and the first
-   *     seed
-   */
-  public static void main(String[] args) {
-    double minutes = Double.parseDouble(args[0]);
-    double weekly = Double.parseDouble(args[1]);
-    long first = Long.parseLong(args[2]);
+  @Test
+  void plays_seasons_for_as_long_as_it_is_told_to() {
+    double minutes = Double.parseDouble(System.getProperty("seasons.minutes", "1"));
+    double weekly = Double.parseDouble(System.getProperty("seasons.weekly", "0.1"));
+    long first = Long.parseLong(System.getProperty("seasons.first", "1"));
     SeasonPlay play = new SeasonPlay(CatalogueLoader.load().orThrow());
     AtomicLong whole = new AtomicLong();
     AtomicLong byWeek = new AtomicLong();
@@ -48,7 +45,7 @@ public final class SeasonsRun {
       seed += BATCH;
     }
     System.out.printf(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         "seeds %d to %d: %d clubs, %d player-seasons in one go, %d week by week, %d swings,"
             + " %d findings, %.1f minutes%n",
         first,
@@ -59,8 +56,6 @@ public final class SeasonsRun {
         swings.get(),
         found.get(),
         (System.nanoTime() - start) / 60e9);
-    if (found.get() > 0) {
-      throw new IllegalStateException(found.get() + " findings");
-    }
+    assertThat(found.get()).isZero();
   }
 }
