@@ -123,7 +123,8 @@ public final class Planner {
               .filter(p -> p.group().equals(group.id()))
               .sorted(Comparator.comparing(Player::id))
               .toList();
-      this.season = Season.of(record, group, request.from().minusDays(7), request.last());
+      this.season =
+          Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
       this.doses = new Doses(catalogue, request.from());
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());

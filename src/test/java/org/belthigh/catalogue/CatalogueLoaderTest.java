@@ -82,7 +82,7 @@ class CatalogueLoaderTest {
             "unit: day",
             arm
                 + ", unit: 'day' is not a unit; unit must be one of share, count, days, hours,"
-                + " minutes, swings, tosses, players, years, feet, inches, nats.\n"
+                + " minutes, swings, tosses, players, years, feet, inches, nats, degrees.\n"
                 + "Choose one of these, or add it to rules/units.yaml."),
         new Fault(
             arm,
@@ -407,7 +407,7 @@ class CatalogueLoaderTest {
         .extracting(Problem::text)
         .containsExactly(
             "rules/other.yaml: the file belongs to no part of the catalogue; parts are"
-                + " rules/parameters/, rules/books/, rules/PACK/rules.yaml and curricula/.\n"
+                + " rules/parameters/, rules/books/, rules/heat/, rules/PACK/rules.yaml and curricula/.\n"
                 + "Move it into one of these folders.");
   }
 
