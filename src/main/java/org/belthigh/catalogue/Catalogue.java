@@ -12,6 +12,7 @@ import java.util.TreeMap;
  *
  * @param precedence rule ids, the one that wins first
  * @param growth stature for age
+ * @param heatTables what to change in a practice by heat
  */
 public record Catalogue(
     Map<String, Source> sources,
@@ -20,7 +21,8 @@ public record Catalogue(
     Map<String, RuleEntry> rules,
     List<String> precedence,
     Map<String, Curriculum> curricula,
-    Growth growth) {
+    Growth growth,
+    Map<String, HeatTable> heatTables) {
   public Catalogue {
     sources = sorted(sources);
     parameters = sorted(parameters);
@@ -28,6 +30,19 @@ public record Catalogue(
     rules = sorted(rules);
     precedence = List.copyOf(precedence);
     curricula = sorted(curricula);
+    heatTables = sorted(heatTables);
+  }
+
+  /** A catalogue without heat tables. */
+  public Catalogue(
+      Map<String, Source> sources,
+      Map<String, Parameter> parameters,
+      Map<String, RuleBook> ruleBooks,
+      Map<String, RuleEntry> rules,
+      List<String> precedence,
+      Map<String, Curriculum> curricula,
+      Growth growth) {
+    this(sources, parameters, ruleBooks, rules, precedence, curricula, growth, Map.of());
   }
 
   private static <V> Map<String, V> sorted(Map<String, V> map) {

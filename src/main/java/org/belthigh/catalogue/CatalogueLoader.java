@@ -127,18 +127,21 @@ public final class CatalogueLoader {
         byId(every("rules/parameters/", parameterFile::read), Parameter::id);
     Map<String, RuleBook> books =
         byId(every("rules/books/", f -> List.of(RuleBookFile.read(f, places))), RuleBook::id);
+    Map<String, HeatTable> heat =
+        byId(every("rules/heat/", f -> List.of(HeatTableFile.read(f, places))), HeatTable::id);
     Map<String, RuleEntry> rules = byId(ruleEntries(), RuleEntry::id);
     List<String> precedence = one("rules/precedence.yaml", this::precedence);
     if (problems.stream().noneMatch(Problem::isFault)) {
       // with a part missing, whatever names it would be a fault too
       resolveSources(sources.keySet(), parameters, books, rules);
+      heat.values().forEach(table -> sourcesOf(table, sources.keySet()));
       resolveReads(rules, parameters);
       resolvePrecedence(precedence, rules.keySet());
     }
     Map<String, Curriculum> curricula = byId(curricula(parameters), Curriculum::id);
     Growth growth = new Growth(one("rules/growth/cdc-stature.yaml", this::growth));
     refuseStrangers();
-    return new Catalogue(sources, parameters, books, rules, precedence, curricula, growth);
+    return new Catalogue(sources, parameters, books, rules, precedence, curricula, growth, heat);
   }
 
   private List<Growth.Row> growth(Fields f) {
@@ -233,6 +236,12 @@ public final class CatalogueLoader {
         .forEach(s -> places.resolve("rule book", book.id(), "sources", "source", s, sources));
   }
 
+  private void sourcesOf(HeatTable table, Set<String> sources) {
+    table
+        .sources()
+        .forEach(s -> places.resolve("heat table", table.id(), "sources", "source", s, sources));
+  }
+
   /** A rule reads parameters by id, and facts by the name of their Java type. */
   private void resolveReads(Map<String, RuleEntry> rules, Map<String, Parameter> parameters) {
     for (RuleEntry rule : rules.values()) {
@@ -268,7 +277,7 @@ public final class CatalogueLoader {
                 Origin.of(file),
                 "",
                 "the file belongs to no part of the catalogue",
-                "parts are rules/parameters/, rules/books/, rules/PACK/rules.yaml and curricula/",
+                "parts are rules/parameters/, rules/books/, rules/heat/, rules/PACK/rules.yaml and curricula/",
                 "Move it into one of these folders."));
       }
     }

@@ -9,7 +9,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.belthigh.model.AgeBand;
+import org.belthigh.model.Ball;
 import org.belthigh.model.DrillKind;
+import org.belthigh.model.Feed;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
@@ -18,6 +20,15 @@ import org.belthigh.model.Skill;
 final class CurriculumChecks {
   /** Youngest age at which all nine spots may be asked for. Ours, common practice. */
   private static final int NINE_SPOTS_FROM = 11;
+
+  /** Age from which a toss without a screen keeps its distance. Ours, common practice. */
+  private static final int UNSCREENED_FROM = 13;
+
+  private static final Set<Feed> TOSSED =
+      Set.of(Feed.FLIP, Feed.FRONT_TOSS, Feed.OVERHAND, Feed.MACHINE);
+  private static final Set<Feed> FROM_THE_FRONT =
+      Set.of(Feed.FRONT_TOSS, Feed.OVERHAND, Feed.MACHINE);
+  private static final Set<Ball> HARD = Set.of(Ball.BASEBALL, Ball.SOFTBALL);
 
   private final Curriculum curriculum;
   private final Map<String, Parameter> parameters;
@@ -232,6 +243,10 @@ final class CurriculumChecks {
     used(drill);
     ballAtHome(drill);
     swings(drill);
+    helmet(drill);
+    tossedByAnAdult(drill);
+    hardBallScreened(drill);
+    unscreenedToss(drill);
     time(drill);
   }
 
@@ -301,6 +316,68 @@ final class CurriculumChecks {
           drill.swings() + " swings of " + drill.reps() + " tosses, with swing: " + drill.swing(),
           "swings are 1 to the number of tosses, or 0 where no bat is swung",
           "Correct swing, reps or swings.");
+    }
+  }
+
+  private void helmet(Drill drill) {
+    if ((drill.swing() || TOSSED.contains(drill.feed())) && !drill.gear().contains("helmet")) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "gear",
+          "no helmet is among it",
+          "wherever a bat is swung or a ball comes the hitter wears a helmet",
+          "Add helmet to the gear.");
+    }
+  }
+
+  private void tossedByAnAdult(Drill drill) {
+    if (!drill.swing() && TOSSED.contains(drill.feed()) && drill.adults() < 1) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "people",
+          "the ball comes by " + drill.feed().id() + " and no adult is there",
+          "an adult tosses; children do not toss to a hitter",
+          "Write 'people: {adults: 1, helpers: …}'.");
+    }
+  }
+
+  private void hardBallScreened(Drill drill) {
+    boolean hard = drill.balls().values().stream().anyMatch(HARD::contains);
+    if (hard && TOSSED.contains(drill.feed()) && !screened(drill)) {
+      places.refuse(
+          "drill",
+          drill.id(),
+          "gear",
+          "a hard ball is tossed and no screen is among it",
+          "who tosses a hard ball stands behind a screen",
+          "Add screen to the gear, or name a soft ball.");
+    }
+  }
+
+  private static boolean screened(Drill drill) {
+    return drill.gear().contains("screen");
+  }
+
+  /** From 13 on a toss without a screen comes from a distance; no driveway has a screen. */
+  private void unscreenedToss(Drill drill) {
+    boolean unscreened = drill.at(Place.HOME) || !screened(drill);
+    if (!unscreened || !FROM_THE_FRONT.contains(drill.feed())) {
+      return;
+    }
+    for (AgeBand band : AgeBand.values()) {
+      int feet = drill.feet().getOrDefault(band, 0);
+      int least = (int) newest(parameters.get("unscreened-toss-feet")).at(band);
+      if (band.from() >= UNSCREENED_FROM && feet < least) {
+        places.refuse(
+            "drill",
+            drill.id(),
+            "feet",
+            "at ages " + band.id() + " the ball comes from " + feet + " ft without a screen",
+            "at 13 and older it comes from " + least + " ft or more",
+            "Write " + least + " there, or add screen to the gear and take home out.");
+      }
     }
   }
 }

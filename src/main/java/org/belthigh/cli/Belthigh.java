@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       RestCommand.class,
       ExplainCommand.class,
       CheckCommand.class,
+      HeatCommand.class,
       LabCommand.class,
       DocsCommand.class
     },

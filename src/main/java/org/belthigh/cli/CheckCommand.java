@@ -7,14 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.belthigh.audit.PlanCheck;
+import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
-import org.belthigh.intake.Intake;
-import org.belthigh.intake.Unusable;
 import org.belthigh.model.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -28,7 +27,11 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  belthigh check demo-players",
       "  belthigh check my-curriculum.yaml",
-      "  belthigh check target/demo"
+      "  belthigh check target/demo",
+      "  belthigh check target/demo --club demo-players",
+      "",
+      "A plan alone is checked as far as that goes; with --club also against the calendar, the",
+      "days of birth, other sport, outings and health reports of its club folder."
     })
 final class CheckCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -39,6 +42,12 @@ final class CheckCommand implements Callable<Integer> {
       description =
           "A club folder, a curriculum, a rule book, or a plan (plan.json or its folder).")
   private Path path;
+
+  @Option(
+      names = "--club",
+      paramLabel = "CLUB",
+      description = "The club folder that a plan was made from.")
+  private Path club;
 
   @Override
   public Integer call() throws IOException {
@@ -58,11 +67,7 @@ final class CheckCommand implements Callable<Integer> {
   private List<Problem> problems() throws IOException {
     Catalogue catalogue = CatalogueLoader.load().orThrow();
     if (Files.isDirectory(path) && Files.exists(path.resolve("club.yaml"))) {
-      try {
-        return Intake.read(path, catalogue).problems();
-      } catch (Unusable e) {
-        throw new NothingDone(e.problems());
-      }
+      return ClubOptions.read(path, catalogue).problems();
     }
     Path plan = Files.isDirectory(path) ? path.resolve("plan.json") : path;
     if (!Files.isRegularFile(plan)) {
@@ -73,7 +78,14 @@ final class CheckCommand implements Callable<Integer> {
     }
     String text = Files.readString(plan, StandardCharsets.UTF_8);
     return plan.toString().endsWith(".json")
-        ? PlanCheck.of(plan.toString(), text)
+        ? plan(plan.toString(), text, catalogue)
         : CatalogueLoader.check(plan.toString(), text, catalogue);
+  }
+
+  private List<Problem> plan(String file, String text, Catalogue catalogue) {
+    Audit audit = new Audit(catalogue);
+    return club == null
+        ? audit.alone(file, text)
+        : audit.beside(file, text, ClubOptions.read(club, catalogue));
   }
 }

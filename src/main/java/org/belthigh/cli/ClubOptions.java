@@ -56,8 +56,13 @@ final class ClubOptions {
 
   /** The folder, read. @throws NothingDone if it cannot be used at all */
   ClubRecord read() {
+    return read(club, catalogue());
+  }
+
+  /** Any club folder, read. @throws NothingDone if it cannot be used at all */
+  static ClubRecord read(Path folder, Catalogue catalogue) {
     try {
-      return Intake.read(club, catalogue());
+      return Intake.read(folder, catalogue);
     } catch (Unusable e) {
       throw new NothingDone(e.problems());
     }

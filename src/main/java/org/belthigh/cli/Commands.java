@@ -14,6 +14,9 @@ final class Commands implements IFactory {
 
   @Override
   public <K> K create(Class<K> type) throws Exception {
+    if (type == HeatCommand.class) {
+      return type.cast(new HeatCommand(clock));
+    }
     if (type == ClubOptions.class) {
       return type.cast(new ClubOptions(clock));
     }

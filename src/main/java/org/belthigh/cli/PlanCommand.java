@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.belthigh.audit.Audit;
 import org.belthigh.files.Output;
 import org.belthigh.handout.Handouts;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
@@ -86,8 +88,12 @@ final class PlanCommand implements Callable<Integer> {
     Words words = club.words();
     Plan plan = new Planner(club.catalogue()).plan(record, request);
     PrintWriter err = spec.commandLine().getErr();
+    String json = Json.text(PlanJson.of(plan, words));
+    if (fails(json, record, err)) {
+      return Belthigh.OUR_FAULT;
+    }
     try (Output output = Output.into(out)) {
-      output.put("plan.json", bytes(plan, words));
+      output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
       new Handouts(words).print(plan, (path, pdf) -> put(output, path, pdf, err));
       output.commit();
       say(err, output.files() + " files written to " + out);
@@ -95,8 +101,16 @@ final class PlanCommand implements Callable<Integer> {
     return ClubOptions.report(record.problems(), err);
   }
 
-  private static byte[] bytes(Plan plan, Words words) {
-    return Json.text(PlanJson.of(plan, words)).getBytes(StandardCharsets.UTF_8);
+  /** Whether the second pair of eyes finds a limit that is not kept; then no page is printed. */
+  private boolean fails(String json, ClubRecord record, PrintWriter err) {
+    List<Problem> broken =
+        new Audit(club.catalogue()).beside(out.resolve("plan.json").toString(), json, record);
+    broken.forEach(p -> err.println(p.text()));
+    if (!broken.isEmpty()) {
+      err.println("Nothing was printed: this is a fault of belthigh, not of your files.");
+      err.println("Please report it with the lines above.");
+    }
+    return !broken.isEmpty();
   }
 
   private static void put(Output output, String path, byte[] pdf, PrintWriter err) {

@@ -7,10 +7,12 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.belthigh.plan.Day;
 import org.belthigh.plan.DecisionLine;
+import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HoldLine;
 import org.belthigh.plan.Item;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
+import org.belthigh.plan.PracticeSheet;
 import org.belthigh.words.Words;
 
 /** What {@code plan.json} says: the fixed keys, and a few more. */
@@ -42,9 +44,41 @@ final class PlanJson {
     plan.ruleBooks().forEach(books::add);
     ArrayNode players = root.putArray("players");
     plan.players().forEach(p -> players.add(player(p)));
+    ArrayNode practices = root.putArray("practices");
+    for (GroupPlan group : plan.groups()) {
+      group.practices().forEach(p -> practices.add(practice(group.id(), p)));
+    }
     ArrayNode setAside = root.putArray("set_aside");
     plan.setAside().forEach(p -> setAside.add(p.text()));
     return root;
+  }
+
+  /** Who stands where: enough to see that every bat has a grown-up beside it. */
+  private static ObjectNode practice(String group, PracticeSheet sheet) {
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("group", group)
+            .put("date", sheet.date().toString())
+            .put("hitting_minutes", sheet.hittingMinutes())
+            .put("adults", sheet.adults());
+    ArrayNode stations = node.putArray("stations");
+    for (PracticeSheet.Station station : sheet.stations()) {
+      ArrayNode drills =
+          stations
+              .addObject()
+              .put("station", station.number())
+              .put("adult", station.adult().isPresent())
+              .put("screen", station.screen())
+              .putArray("drills");
+      sheet.rotations().stream()
+          .flatMap(r -> r.posts().stream())
+          .filter(p -> p.station() == station.number() && !p.drill().isEmpty())
+          .map(PracticeSheet.Post::drill)
+          .distinct()
+          .forEach(drills::add);
+    }
+    return node;
   }
 
   private ObjectNode player(PlayerPlan player) {

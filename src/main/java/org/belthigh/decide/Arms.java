@@ -112,7 +112,10 @@ public final class Arms {
     return reasons.stream().distinct().toList();
   }
 
-  /** Where several books say the same, the strictest speaks; else each, but the club only once. */
+  /**
+   * Where several books say the same, the strictest speaks; else each, and the club where no book
+   * says it.
+   */
   private static boolean speaks(ArmVerdict verdict, List<ArmVerdict> today) {
     return STRICTEST_SPEAKS.contains(verdict.rule())
         ? today.stream()
@@ -120,7 +123,9 @@ public final class Arms {
             .min(STRICTEST)
             .filter(verdict::equals)
             .isPresent()
-        : !verdict.about().ofTheClub();
+        : !verdict.about().ofTheClub()
+            || today.stream()
+                .noneMatch(v -> v.rule().equals(verdict.rule()) && !v.about().ofTheClub());
   }
 
   /**

@@ -90,7 +90,14 @@ final class ClubFile {
 
   private void refuseUnknown(Fields f) {
     for (String key : f.keys()) {
-      if (!KEYS.contains(key)) {
+      if (catalogue.parameters().containsKey(key.replace('_', '-'))) {
+        leaveOut(
+            f,
+            key,
+            "a limit is set here",
+            "no club folder sets a limit; a club may be stricter than its rule book, under stricter",
+            "Take the key out.");
+      } else if (!KEYS.contains(key)) {
         light.add(
             Problem.warning(
                 f.origin(key),

@@ -309,8 +309,11 @@ final class Circuit {
     int swings = drill.swings() * reps / drill.reps();
     int least = squad.stream().mapToInt(Entrant::swingsLeft).min().orElse(0) / rotations;
     if (drill.swing() && swings > least) {
+      if (least == 0) {
+        return new Post(rotation, station, squad, Optional.empty(), Optional.empty(), 0, 0);
+      }
       swings = least;
-      reps = Math.max(1, swings * drill.reps() / Math.max(1, drill.swings()));
+      reps = Math.max(swings, swings * drill.reps() / Math.max(1, drill.swings()));
     }
     return new Post(
         rotation,

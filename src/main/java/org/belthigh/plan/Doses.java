@@ -6,6 +6,9 @@ import org.belthigh.model.AgeBand;
 
 /** The numbers of {@code rules/parameters/load.yaml} in force on the day a plan is made for. */
 final class Doses {
+  /** Keeps 1.1 times 50 at 55. */
+  private static final double ROUNDING = 1e-9;
+
   private final Catalogue catalogue;
   private final LocalDate on;
 
@@ -41,6 +44,31 @@ final class Doses {
   /** Hours of organised sport that an age allows in any seven days. */
   double hoursPerWeek(int age) {
     return age * catalogue.parameter("hours-per-week-per-year-of-age").on(on).at(AgeBand.of(age));
+  }
+
+  /** Swings of a week that anybody may begin with. */
+  int swingsPerWeekStart(int age) {
+    return of("swings-week-start", age);
+  }
+
+  /** What a week may hold whose predecessors held {@code mean} swings; a convention, weak proof. */
+  int risen(double mean, int age) {
+    double rise = catalogue.parameter("swings-week-rise").on(on).at(AgeBand.of(age));
+    return (int) Math.floor((1 + rise) * mean + ROUNDING);
+  }
+
+  /** Most swings on a day on which a pitcher's or a catcher's arm rests. */
+  int swingsPerRestedSession(int age) {
+    double share = catalogue.parameter("swings-share-after-pitching").on(on).at(AgeBand.of(age));
+    return (int) Math.floor(share * swingsPerSession(age));
+  }
+
+  int heavyPitches(int age) {
+    return of("heavy-pitches", age);
+  }
+
+  int heavyInningsCaught(int age) {
+    return of("heavy-innings-caught", age);
   }
 
   int homeMinutes(int age) {

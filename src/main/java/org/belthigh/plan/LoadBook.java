@@ -21,10 +21,14 @@ final class LoadBook {
   private final Map<LocalDate, Double> sportMinutes = new HashMap<>();
   private final Map<LocalDate, Integer> swings = new HashMap<>();
   private final Set<LocalDate> hitting = new HashSet<>();
+  private final WeeklyRise rise;
+  private final ArmRest armRest;
 
-  LoadBook(Player player, Doses doses) {
+  LoadBook(Player player, Doses doses, WeeklyRise rise, ArmRest armRest) {
     this.player = player;
     this.doses = doses;
+    this.rise = rise;
+    this.armRest = armRest;
   }
 
   /** Notes organised sport that takes place whatever we plan. */
@@ -41,9 +45,32 @@ final class LoadBook {
     sport(day, extraMinutes);
   }
 
+  /** Whether any organised sport or work is on {@code day}. */
+  boolean busy(LocalDate day) {
+    return sportMinutes.containsKey(day) || hitting.contains(day);
+  }
+
+  /** Days without anything in the seven that begin on {@code first}. */
+  int freeDays(LocalDate first) {
+    return (int) first.datesUntil(first.plusDays(WINDOW)).filter(d -> !busy(d)).count();
+  }
+
+  /** Whether {@code day} has fewer swings, since the arm rests. */
+  boolean armRests(LocalDate day) {
+    return armRest.on(day);
+  }
+
+  private int perSession(LocalDate day) {
+    int age = player.ageOn(day);
+    return armRests(day) ? doses.swingsPerRestedSession(age) : doses.swingsPerSession(age);
+  }
+
   /** Most swings that still fit on {@code day}; 0 where a day with swings does not fit. */
   int swingsLeft(LocalDate day) {
-    int left = doses.swingsPerSession(player.ageOn(day)) - swings.getOrDefault(day, 0);
+    int left =
+        Math.min(
+            perSession(day) - swings.getOrDefault(day, 0),
+            rise.left(day, d -> swings.getOrDefault(d, 0)));
     for (LocalDate first = day.minusDays(WINDOW - 1); !first.isAfter(day); first = next(first)) {
       int age = player.ageOn(first);
       int taken = 0;

@@ -34,6 +34,9 @@ import org.belthigh.model.Place;
  * two skills a week, within every limit of the age and every hold.
  */
 public final class Planner {
+  /** Who has less than this part of a session's swings left does not bat that day. */
+  private static final int FEWEST_OF_SESSION = 4;
+
   private final Catalogue catalogue;
 
   /** A planner that plans by {@code catalogue}. */
@@ -52,13 +55,14 @@ public final class Planner {
         new Progress(catalogue).decide(known, request.from());
     List<Hold> holds = new ArrayList<>(new Holds(catalogue).of(known, request.from()));
     Arms arms = new Arms(catalogue);
-    holds.addAll(arms.restHolds(known, request.from()));
+    List<Hold> restHolds = arms.restHolds(known, request.from());
+    holds.addAll(restHolds);
     Sheets sheets = new Sheets(catalogue, known, request, decisions, holds, arms);
     List<PlayerPlan> players = new ArrayList<>();
     List<GroupPlan> groups = new ArrayList<>();
     for (Club.Group group : record.club().groups()) {
       if (request.groups().isEmpty() || request.groups().contains(group.id())) {
-        GroupWeeks weeks = new GroupWeeks(known, group, request, decisions, holds);
+        GroupWeeks weeks = new GroupWeeks(known, group, request, decisions, holds, restHolds);
         weeks.plan();
         List<PlayerPlan> own = weeks.players(sheets);
         players.addAll(
@@ -88,12 +92,14 @@ public final class Planner {
     private final List<Player> players;
     private final Map<String, List<SkillDecision>> decisions;
     private final List<Hold> holds;
+    private final List<Hold> restHolds;
     private final Season season;
     private final Doses doses;
     private final DrillChoice choice;
     private final Circuit circuit;
     private final HomeWork home;
     private final Map<String, LoadBook> books = new HashMap<>();
+    private final Map<String, WeeklyRise> rises = new HashMap<>();
     private final Map<String, Map<String, Integer>> used = new HashMap<>();
     private final Map<String, Map<LocalDate, Day>> days = new LinkedHashMap<>();
     private final Map<String, Map<LocalDate, HomeWork.Session>> sessions = new HashMap<>();
@@ -104,18 +110,21 @@ public final class Planner {
         Club.Group group,
         PlanRequest request,
         Map<String, List<SkillDecision>> decisions,
-        List<Hold> holds) {
+        List<Hold> holds,
+        List<Hold> restHolds) {
       this.record = record;
       this.group = group;
       this.request = request;
       this.decisions = decisions;
       this.holds = holds;
+      this.restHolds = restHolds;
       this.players =
           record.players().stream()
               .filter(p -> p.group().equals(group.id()))
               .sorted(Comparator.comparing(Player::id))
               .toList();
-      this.season = Season.of(record, group, request.from(), request.last());
+      this.season =
+          Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
       this.doses = new Doses(catalogue, request.from());
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
@@ -137,20 +146,71 @@ public final class Planner {
       players.forEach(this::fillUp);
     }
 
-    /** What takes place whatever we plan: events, and the other sport of the last two weeks. */
+    /**
+     * What takes place whatever we plan: events, also those that a child misses, since what is
+     * missed is not made up; and the other sport of the last week, taken to go on.
+     */
     private LoadBook book(Player player) {
-      LoadBook book = new LoadBook(player, doses);
+      LocalDate from = request.from();
+      WeeklyRise rise = WeeklyRise.of(record, season, player, doses, from);
+      rises.put(player.id(), rise);
+      LoadBook book =
+          new LoadBook(player, doses, rise, ArmRest.of(record, player, restHolds, doses));
       LocalDate last = request.last().plusDays(7);
-      for (LocalDate d = request.from().minusDays(7); !d.isAfter(last); d = d.plusDays(1)) {
-        if (!barred(player, d)) {
-          book.sport(d, season.minutes(d));
-        }
+      for (LocalDate d = from.minusDays(7); !d.isAfter(last); d = d.plusDays(1)) {
+        book.sport(d, season.minutes(d));
       }
       record.otherSports().stream()
           .filter(o -> o.player().equals(player.id()))
-          .filter(o -> o.date().isAfter(request.from().minusDays(7)))
+          .filter(o -> o.date().isAfter(from.minusDays(7)))
           .forEach(o -> repeat(book, o, last));
+      weekBefore(player, book);
       return book;
+    }
+
+    /**
+     * The week before, as it may have been planned: what is not logged is not zero. Each practice
+     * is taken with all its swings, and home sessions on the latest days that were open to them.
+     */
+    private void weekBefore(Player player, LoadBook book) {
+      LocalDate first = request.from().minusDays(7);
+      List<LocalDate> days =
+          first
+              .datesUntil(request.from())
+              .filter(d -> !d.isBefore(record.club().seasonFirst()))
+              .toList();
+      days.stream()
+          .filter(d -> hittingMinutes(d) > 0)
+          .forEach(d -> book.work(d, doses.swingsPerSession(player.ageOn(d)), 0));
+      int sessions = days.isEmpty() ? 0 : doses.homeDaysPerWeek(player.ageOn(first));
+      int withSwings = homeSwingDays(player, first);
+      for (int i = days.size() - 1; i >= 0 && sessions > 0; i--) {
+        LocalDate day = days.get(i);
+        int age = player.ageOn(day);
+        boolean already = book.busy(day);
+        if (openForHome(player, day)
+            && (already || book.freeDays(first) > doses.freeDaysPerWeek(age))) {
+          book.work(day, withSwings > 0 ? doses.homeTosses(age) : 0, doses.homeMinutes(age));
+          // a session beside other sport takes no free day, so it may as well have been elsewhere
+          sessions -= already ? 0 : 1;
+          withSwings -= already ? 0 : 1;
+        }
+      }
+    }
+
+    /** Minutes for hitting at the practice of {@code day}; 0 where there is none. */
+    private int hittingMinutes(LocalDate day) {
+      return season.practice(day).map(Event::hittingMinutes).orElse(0);
+    }
+
+    /**
+     * Home sessions with swings that the week from {@code first} leaves room for. A practice counts
+     * whether or not the child swings there: what is missed is not made up at home.
+     */
+    private int homeSwingDays(Player player, LocalDate first) {
+      long practised =
+          first.datesUntil(first.plusDays(7)).filter(d -> hittingMinutes(d) > 0).count();
+      return Math.max(0, doses.swingDaysPerWeek(player.ageOn(first)) - (int) practised);
     }
 
     private void repeat(LoadBook book, OtherSport sport, LocalDate last) {
@@ -183,14 +243,15 @@ public final class Planner {
 
     private void practise(LocalDate day) {
       Optional<Event> event = season.practice(day);
-      if (event.isEmpty() || event.get().hittingMinutes() < 1) {
+      int adults = event.map(this::adults).orElse(0);
+      if (adults < 1 || event.get().hittingMinutes() < 1) {
         return;
       }
       Place place = place(event.get());
       List<Circuit.Entrant> entrants =
           players.stream()
               .filter(p -> !swingsBarred(p, day))
-              .filter(p -> books.get(p.id()).fits(day, 0))
+              .filter(p -> books.get(p.id()).fits(day, 0) && enoughSwings(p, day))
               .map(
                   p ->
                       new Circuit.Entrant(
@@ -204,7 +265,6 @@ public final class Planner {
       if (entrants.isEmpty()) {
         return;
       }
-      int adults = event.get().adults().orElse(group.tossers());
       Circuit.Layout layout =
           circuit.lay(
               entrants, place, adults, venueStations(event.get()), event.get().hittingMinutes());
@@ -212,9 +272,24 @@ public final class Planner {
       for (Circuit.Entrant entrant : entrants) {
         List<Item> items = items(entrant, layout, place);
         if (!items.isEmpty()) {
-          put(entrant.player(), day, place, items, Phrase.of("day.practice"), 0);
+          put(entrant.player(), day, place, items, note(entrant.player(), day, "day.practice"), 0);
         }
       }
+    }
+
+    /** Grown-ups at a practice. With none there is no hitting: each bat has one beside it. */
+    private int adults(Event event) {
+      return event.adults().orElse(group.tossers());
+    }
+
+    /** Whether a player has swings enough left to go round with the others. */
+    private boolean enoughSwings(Player player, LocalDate day) {
+      int most = doses.swingsPerSession(player.ageOn(day));
+      return FEWEST_OF_SESSION * books.get(player.id()).swingsLeft(day) >= most;
+    }
+
+    private Phrase note(Player player, LocalDate day, String kind) {
+      return Phrase.of(books.get(player.id()).armRests(day) ? kind + ".rested" : kind);
     }
 
     private List<Item> items(Circuit.Entrant entrant, Circuit.Layout layout, Place place) {
@@ -267,6 +342,9 @@ public final class Planner {
       Day planned = new Day(day, place, items, week(day) > 0, Optional.of(note));
       days.get(player.id()).put(day, planned);
       books.get(player.id()).work(day, planned.swings(), extra);
+      if (place != Place.HOME && planned.swings() > 0) {
+        rises.get(player.id()).practised(day);
+      }
       items.forEach(i -> used.get(player.id()).merge(i.drill(), 1, Integer::sum));
     }
 
@@ -301,24 +379,22 @@ public final class Planner {
     }
 
     private Optional<LocalDate> homeDay(Player player, LocalDate first) {
-      Set<DayOfWeek> may = player.homeDays();
       return first
           .datesUntil(first.plusDays(7))
-          .filter(d -> may.isEmpty() || may.contains(d.getDayOfWeek()))
-          .filter(d -> season.on(d).isEmpty() && !barred(player, d))
+          .filter(d -> openForHome(player, d) && !barred(player, d))
           .filter(d -> !days.get(player.id()).containsKey(d))
-          .filter(d -> !tournamentTomorrow(d))
           .filter(d -> books.get(player.id()).fits(d, doses.homeMinutes(player.ageOn(d))))
           .max(
               Comparator.<LocalDate>comparingInt(d -> distance(player, d))
                   .thenComparing(Comparator.reverseOrder()));
     }
 
-    private boolean tournamentTomorrow(LocalDate day) {
-      return season
-          .game(day.plusDays(1))
-          .filter(e -> e.kind() == Event.Kind.TOURNAMENT)
-          .isPresent();
+    /** Whether the family can, nothing is on, and no tournament begins on the next day. */
+    private boolean openForHome(Player player, LocalDate day) {
+      Set<DayOfWeek> may = player.homeDays();
+      return (may.isEmpty() || may.contains(day.getDayOfWeek()))
+          && season.on(day).isEmpty()
+          && season.tournament(day.plusDays(1)).isEmpty();
     }
 
     private int distance(Player player, LocalDate day) {
@@ -334,7 +410,10 @@ public final class Planner {
       if (turn % 2 == 1) {
         java.util.Collections.reverse(focus);
       }
-      int swingsLeft = swingsBarred(player, day) ? 0 : books.get(player.id()).swingsLeft(day);
+      LocalDate first = request.from().plusDays(7L * week(day));
+      boolean maySwing =
+          !swingsBarred(player, day) && homeSwingDays(player, first) > swung(player, first);
+      int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
           home.session(player, day, focus, used.get(player.id()), swingsLeft);
       session.ifPresent(
@@ -345,10 +424,20 @@ public final class Planner {
                 day,
                 Place.HOME,
                 List.of(s.item()),
-                Phrase.of("day.home"),
+                note(player, day, "day.home"),
                 s.item().minutes());
           });
       return session.isPresent();
+    }
+
+    /** Home sessions with swings that the week from {@code first} has already. */
+    private int swung(Player player, LocalDate first) {
+      return (int)
+          first
+              .datesUntil(first.plusDays(7))
+              .map(days.get(player.id())::get)
+              .filter(d -> d != null && d.place() == Place.HOME && d.swings() > 0)
+              .count();
     }
 
     /** Every date gets its entry: what is not work is a game, a day off, a hold or rest. */
@@ -371,7 +460,10 @@ public final class Planner {
         return new Day(day, Place.FIELD, List.of(), provisional, Optional.of(Phrase.of(note)));
       }
       if (season.practice(day).isPresent()) {
-        String note = swingsBarred(player, day) ? "day.helps" : "day.sits-out";
+        String note =
+            adults(season.practice(day).get()) < 1
+                ? "day.no-adult"
+                : swingsBarred(player, day) ? "day.helps" : "day.sits-out";
         Place place = place(season.practice(day).get());
         return new Day(day, place, List.of(), provisional, Optional.of(Phrase.of(note)));
       }

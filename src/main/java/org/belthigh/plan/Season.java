@@ -75,9 +75,9 @@ final class Season {
     return events.stream().filter(e -> e.date().equals(day)).toList();
   }
 
-  /** The practice or evaluation of {@code day}; none on a day that is off. */
+  /** The practice or evaluation of {@code day}; none on a day that is off or has a game. */
   Optional<Event> practice(LocalDate day) {
-    if (off(day)) {
+    if (off(day) || game(day).isPresent()) {
       return Optional.empty();
     }
     return on(day).stream()
@@ -87,9 +87,16 @@ final class Season {
 
   /** The game or tournament of {@code day}. */
   Optional<Event> game(LocalDate day) {
-    return on(day).stream()
-        .filter(e -> e.kind() == Event.Kind.GAME || e.kind() == Event.Kind.TOURNAMENT)
-        .findFirst();
+    return tournament(day).isPresent() ? tournament(day) : of(day, Event.Kind.GAME);
+  }
+
+  /** The tournament of {@code day}, also where another game stands beside it. */
+  Optional<Event> tournament(LocalDate day) {
+    return of(day, Event.Kind.TOURNAMENT);
+  }
+
+  private Optional<Event> of(LocalDate day, Event.Kind kind) {
+    return on(day).stream().filter(e -> e.kind() == kind).findFirst();
   }
 
   /** Whether {@code day} is a break or off: no work is planned, at home neither. */

@@ -82,7 +82,7 @@ class CatalogueLoaderTest {
             "unit: day",
             arm
                 + ", unit: 'day' is not a unit; unit must be one of share, count, days, hours,"
-                + " minutes, swings, tosses, players, years, feet, inches, nats.\n"
+                + " minutes, swings, tosses, players, years, feet, inches, nats, degrees.\n"
                 + "Choose one of these, or add it to rules/units.yaml."),
         new Fault(
             arm,
@@ -317,6 +317,39 @@ class CatalogueLoaderTest {
         new Fault(
             curriculum,
             "- id: stand-in-call",
+            "adults: 1",
+            "adults: 0",
+            curriculum
+                + ", people: the ball comes by front-toss and no adult is there; an adult tosses;"
+                + " children do not toss to a hitter.\nWrite 'people: {adults: 1, helpers: …}'."),
+        new Fault(
+            curriculum,
+            "- id: tee-countdown",
+            "gear: [tee, bat, helmet, ",
+            "gear: [tee, bat, ",
+            curriculum
+                + ", gear: no helmet is among it; wherever a bat is swung or a ball comes the hitter"
+                + " wears a helmet.\nAdd helmet to the gear."),
+        new Fault(
+            curriculum,
+            "- id: flip-countdown",
+            "gear: [screen, bat",
+            "gear: [bat",
+            curriculum
+                + ", gear: a hard ball is tossed and no screen is among it; who tosses a hard ball"
+                + " stands behind a screen.\nAdd screen to the gear, or name a soft ball."),
+        new Fault(
+            curriculum,
+            "- id: front-toss-home",
+            "\"13-14\": 20",
+            "\"13-14\": 19",
+            curriculum
+                + ", feet: at ages 13-14 the ball comes from 19 ft without a screen; at 13 and older"
+                + " it comes from 20 ft or more.\n"
+                + "Write 20 there, or add screen to the gear and take home out."),
+        new Fault(
+            curriculum,
+            "- id: stand-in-call",
             "swings: 0",
             "swings: 3",
             curriculum
@@ -374,7 +407,7 @@ class CatalogueLoaderTest {
         .extracting(Problem::text)
         .containsExactly(
             "rules/other.yaml: the file belongs to no part of the catalogue; parts are"
-                + " rules/parameters/, rules/books/, rules/PACK/rules.yaml and curricula/.\n"
+                + " rules/parameters/, rules/books/, rules/heat/, rules/PACK/rules.yaml and curricula/.\n"
                 + "Move it into one of these folders.");
   }
 

@@ -293,7 +293,7 @@ class CommandLineTest {
 
   @Test
   void every_command_has_help_with_an_example() {
-    for (String command : List.of("plan", "measure", "rest", "explain", "check")) {
+    for (String command : List.of("plan", "measure", "rest", "explain", "check", "heat")) {
       Ran ran = run(command, "--help");
       assertThat(ran.status()).isZero();
       assertThat(ran.out()).contains("Example").contains("belthigh " + command);

@@ -1,6 +1,7 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,9 +9,12 @@ import java.util.OptionalInt;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.Evidence;
 import org.belthigh.catalogue.Growth;
+import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.catalogue.Step;
+import org.belthigh.model.AgeBand;
 import org.belthigh.model.Ball;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
@@ -29,12 +33,24 @@ public final class TestCatalogue {
   public static Catalogue small() {
     return new Catalogue(
         Map.of(),
-        Map.of(),
+        Map.of("swings-per-week", ceiling()),
         Map.of("pitch-smart-2018", ruleBook("pitch-smart-2018")),
         Map.of(),
         List.of(),
         Map.of("small", curriculum()),
         new Growth(List.of()));
+  }
+
+  private static Parameter ceiling() {
+    Map<AgeBand, Double> swings = new EnumMap<>(AgeBand.class);
+    for (AgeBand band : AgeBand.values()) {
+      swings.put(band, 200.0);
+    }
+    LocalDate day = LocalDate.of(2026, 1, 1);
+    Parameter.Dated value =
+        new Parameter.Dated(day, swings, "common-practice", Evidence.JUDGEMENT, "");
+    return new Parameter(
+        "swings-per-week", "text", "swings", 0, 900, "reviewed", day, List.of(value));
   }
 
   private static Curriculum curriculum() {

@@ -1,0 +1,83 @@
+package org.belthigh.audit;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import java.util.Optional;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.Problem;
+
+/**
+ * The second pair of eyes: reads a finished {@code plan.json} and, where it is there, the club
+ * folder, and checks every limit anew. It shares no code with the planner; both read the same
+ * catalogue.
+ *
+ * <p>Each finding names the limit, where the limit comes from, the player and the day. No finding
+ * means that the plan may be printed.
+ */
+public final class Audit {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final Catalogue catalogue;
+
+  /** Limits, rule books and drills come from {@code catalogue}. */
+  public Audit(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /**
+   * Everything that can be seen from the plan alone: form, swings, days, holds that it names,
+   * drills and places. A birthday is not known, so the older age counts where one may have come.
+   *
+   * @param file how messages name it
+   */
+  public List<Problem> alone(String file, String text) {
+    return check(file, text, Optional.empty());
+  }
+
+  /**
+   * Everything, with the club folder beside the plan: its calendar, births, other sport, outings
+   * and wellness, as known on the first day of the plan.
+   *
+   * @param file how messages name it
+   */
+  public List<Problem> beside(String file, String text, ClubRecord record) {
+    return check(file, text, Optional.of(record));
+  }
+
+  private List<Problem> check(String file, String text, Optional<ClubRecord> record) {
+    Findings findings = new Findings(file);
+    JsonNode json;
+    try {
+      json = JSON.readTree(text);
+    } catch (JsonProcessingException e) {
+      int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
+      findings.unreadable(line, "this is not JSON");
+      return findings.all();
+    }
+    new FinishedPlanFile(findings)
+        .read(json)
+        .ifPresent(plan -> check(plan, findings, record.map(r -> r.upTo(plan.from()))));
+    return findings.all();
+  }
+
+  private void check(FinishedPlan plan, Findings findings, Optional<ClubRecord> record) {
+    Limits limits = new Limits(catalogue, plan.from());
+    Ages ages = new Ages(plan.from(), record);
+    plan.players().forEach(p -> new FormCheck(plan, findings).check(p));
+    if (ages.refuse(plan, findings)) {
+      return;
+    }
+    ArmsOwed owed = new ArmsOwed(catalogue, limits, record);
+    DrillCheck drills = new DrillCheck(catalogue, limits, ages, record, findings);
+    plan.practices().forEach(p -> drills.check(plan, p));
+    for (FinishedPlan.Person person : plan.players()) {
+      new HoldCheck(findings, limits, record, owed).check(plan, person);
+      new LoadCheck(plan, findings, limits, ages, record, owed).check(person);
+      drills.check(plan, person);
+      record.ifPresent(r -> new EventCheck(r, plan, findings).check(person));
+    }
+  }
+}

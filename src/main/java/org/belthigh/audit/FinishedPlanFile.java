@@ -1,0 +1,134 @@
+package org.belthigh.audit;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Reads {@code plan.json}. What is missing or of another kind is a fault, never a zero. */
+final class FinishedPlanFile {
+  private final Findings findings;
+
+  FinishedPlanFile(Findings findings) {
+    this.findings = findings;
+  }
+
+  /** The plan; empty where a key without which nothing can be checked is missing. */
+  Optional<FinishedPlan> read(JsonNode plan) {
+    for (String key : List.of("club", "from", "weeks", "players")) {
+      if (!plan.hasNonNull(key)) {
+        findings.fault(key, "the key is missing", "a plan has club, from, weeks and players");
+        return Optional.empty();
+      }
+    }
+    LocalDate from = date("plan", plan, "from");
+    if (from.equals(LocalDate.MIN)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new FinishedPlan(
+            curriculum(plan.path("curriculum").asText()),
+            from,
+            whole("plan", plan, "weeks"),
+            each(plan.get("players"), this::person),
+            each(plan.path("practices"), this::practice)));
+  }
+
+  /** The id of {@code belthigh-2027 2027.1}; the rest is its version. */
+  private static String curriculum(String said) {
+    int blank = said.indexOf(' ');
+    return blank < 0 ? said : said.substring(0, blank);
+  }
+
+  private FinishedPlan.Person person(JsonNode player) {
+    String id = text("player", player, "player");
+    return new FinishedPlan.Person(
+        id,
+        player.path("group").asText(),
+        whole(id, player, "age"),
+        each(player.path("decisions"), d -> text(id, d, "skill")),
+        each(player.path("holds"), h -> held(id, h)),
+        each(player.path("days"), d -> dated(id, d)));
+  }
+
+  private FinishedPlan.Held held(String id, JsonNode hold) {
+    return new FinishedPlan.Held(
+        text(id, hold, "kind"),
+        date(id, hold, "from"),
+        hold.hasNonNull("until") ? Optional.of(date(id, hold, "until")) : Optional.empty());
+  }
+
+  private FinishedPlan.Dated dated(String id, JsonNode day) {
+    LocalDate date = date(id, day, "date");
+    String where = id + " " + date;
+    return new FinishedPlan.Dated(
+        date,
+        text(where, day, "place"),
+        whole(where, day, "minutes"),
+        whole(where, day, "swings"),
+        whole(where, day, "throws"),
+        each(day.path("items"), i -> work(where, i)));
+  }
+
+  private FinishedPlan.Work work(String where, JsonNode item) {
+    return new FinishedPlan.Work(
+        text(where, item, "drill"),
+        text(where, item, "ball"),
+        text(where, item, "feed"),
+        whole(where, item, "feet"),
+        whole(where, item, "reps"),
+        whole(where, item, "swings"),
+        whole(where, item, "minutes"));
+  }
+
+  private FinishedPlan.Practice practice(JsonNode practice) {
+    String group = text("practice", practice, "group");
+    return new FinishedPlan.Practice(
+        group,
+        date(group, practice, "date"),
+        each(
+            practice.path("stations"),
+            s ->
+                new FinishedPlan.Station(
+                    whole(group, s, "station"),
+                    s.path("adult").asBoolean(),
+                    each(s.path("drills"), JsonNode::asText))));
+  }
+
+  private static <T> List<T> each(JsonNode array, Function<JsonNode, T> reader) {
+    List<T> all = new ArrayList<>();
+    array.forEach(node -> all.add(reader.apply(node)));
+    return all;
+  }
+
+  private String text(String where, JsonNode node, String key) {
+    if (!node.path(key).isTextual()) {
+      findings.fault(where + ", " + key, "no text stands there", "each entry has its " + key);
+    }
+    return node.path(key).asText();
+  }
+
+  private int whole(String where, JsonNode node, String key) {
+    JsonNode number = node.path(key);
+    if (!number.isIntegralNumber() || number.asLong() < 0 || !number.canConvertToInt()) {
+      findings.fault(
+          where + ", " + key,
+          number.isMissingNode() ? "the number is missing" : number + " stands there",
+          key + " is a whole number, 0 or more");
+    }
+    return number.asInt();
+  }
+
+  private LocalDate date(String where, JsonNode node, String key) {
+    String text = node.path(key).asText();
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      findings.fault(where + ", " + key, "'" + text + "' is not a date", "dates are ISO 8601");
+      return LocalDate.MIN;
+    }
+  }
+}
