@@ -136,8 +136,8 @@ final class RandomClub {
         CURRICULUM,
         gear,
         List.of(
-            new Club.Venue("field", "Field", false, "", "", 1 + dice.nextInt(5)),
-            new Club.Venue("cage", "Cage", true, "", "", 1 + dice.nextInt(2))),
+            new Club.Venue("field", "Field", false, "", "", 1 + dice.nextInt(5), ""),
+            new Club.Venue("cage", "Cage", true, "", "", 1 + dice.nextInt(2), "")),
         Optional.empty(),
         stricter);
   }
