@@ -2,6 +2,7 @@ package org.belthigh.handout;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
 import org.belthigh.handout.kit.Flow;
@@ -201,7 +202,8 @@ final class CardPrint {
     flow.hatchedBox(
         voice.say("card.arm"),
         box ->
-            box.bullets(voice.all(arm.lines()))
+            box.bullets(
+                    voice.all(Stream.concat(arm.lines().stream(), arm.ends().stream()).toList()))
                 .p(
                     Text.bold(
                         arm.knownTo()

@@ -35,6 +35,9 @@ public final class Handouts {
   /**
    * Prints everything in {@code plan}: per group the packet, the overview, the practice sheets, and
    * a card with home sheets for each player.
+   *
+   * <p>The packet passes through many hands, so a card in it says that there is a hold, and not
+   * why.
    */
   public void print(Plan plan, Tray tray) {
     plan.groups().forEach(group -> new Group(plan, group, tray).print());
@@ -81,10 +84,11 @@ public final class Handouts {
 
     private void player(PlayerPlan player) {
       Voice family = new Voice(words, player.who().language());
-      List<Section> sections = new ArrayList<>();
-      sections.add(card(player, family));
-      player.home().forEach(sheet -> sections.add(home(player, sheet, family)));
-      packet.addAll(sections);
+      List<Section> home = player.home().stream().map(s -> home(player, s, family)).toList();
+      packet.add(card(player.inTheOpen(), family));
+      packet.addAll(home);
+      List<Section> sections = new ArrayList<>(List.of(card(player, family)));
+      sections.addAll(home);
       String title =
           family.say("packet.card", "player", family.name(player.who()), "week", plan.from());
       String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";

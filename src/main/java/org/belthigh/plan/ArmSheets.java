@@ -56,6 +56,7 @@ final class ArmSheets {
   ArmBox box(Player player, List<Hold> holds) {
     ArmStatus today = status(player.id(), first);
     List<Phrase> lines = new ArrayList<>();
+    List<Phrase> ends = new ArrayList<>();
     boolean stopped = holds.stream().anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
     if (stopped) {
       lines.add(Phrase.of("arm.stopped"));
@@ -63,14 +64,14 @@ final class ArmSheets {
           .filter(h -> h.cause().isPresent())
           .map(Hold::whoEnds)
           .distinct()
-          .forEach(lines::add);
+          .forEach(ends::add);
     } else if (!player.pitches()) {
       lines.add(Phrase.of("arm.not-a-pitcher"));
     } else {
       lines.add(pitching(today));
       lines.add(Phrase.of("arm.anywhere"));
     }
-    return new ArmBox(lines, today.knownTo(), source());
+    return new ArmBox(lines, ends, today.knownTo(), source());
   }
 
   /** Pitchers to be asked first on {@code day}; by the last day known where it lies later. */

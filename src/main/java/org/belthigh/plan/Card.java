@@ -21,6 +21,7 @@ import org.belthigh.model.Place;
  * @param movesOn what moves the player on; empty where nothing is open
  * @param wentWell one sentence from the log
  * @param hold what is on hold and who can end it, in the family's words; empty where nothing is
+ * @param open the same for the eyes of others: no cause
  */
 public record Card(
     LocalDate first,
@@ -32,14 +33,22 @@ public record Card(
     List<Phrase> movesOn,
     Phrase wentWell,
     ArmBox arm,
-    List<Phrase> hold) {
+    List<Phrase> hold,
+    List<Phrase> open) {
   public Card {
     things = List.copyOf(things);
     movesOn = List.copyOf(movesOn);
     hold = List.copyOf(hold);
+    open = List.copyOf(open);
     if (things.size() > 3) {
       throw new IllegalArgumentException("A card has at most three things to do, not " + things);
     }
+  }
+
+  /** This card for the eyes of others: no cause of a hold, and not who can end it. */
+  Card inTheOpen() {
+    return new Card(
+        first, last, aim, cue, things, picture, movesOn, wentWell, arm.inTheOpen(), open, open);
   }
 
   /**

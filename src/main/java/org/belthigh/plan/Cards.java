@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
@@ -68,10 +69,23 @@ final class Cards {
         movesOn(focus, idle),
         wentWell(player, decisions),
         arm,
-        held(holds, assumed && !idle));
+        held(inFamily(holds), assumed && !idle),
+        held(inTheOpen(holds), assumed && !idle));
   }
 
-  private List<Phrase> held(List<Hold> holds, boolean assumed) {
+  private static List<Phrase> held(List<Phrase> holds, boolean assumed) {
+    Stream<Phrase> days = assumed ? Stream.of(Phrase.of("day.assumed")) : Stream.of();
+    return Stream.concat(holds.stream(), days).distinct().toList();
+  }
+
+  private static List<Phrase> inTheOpen(List<Hold> holds) {
+    return holds.stream()
+        .filter(h -> h.cause().isPresent())
+        .map(h -> Phrase.of("hold.open." + h.kind().id()))
+        .toList();
+  }
+
+  private static List<Phrase> inFamily(List<Hold> holds) {
     List<Phrase> lines = new ArrayList<>();
     Set<Wellness.Kind> said = EnumSet.noneOf(Wellness.Kind.class);
     for (Hold hold : holds) {
@@ -82,10 +96,7 @@ final class Cards {
         hold.notes().forEach(n -> lines.add(n.phrase()));
       }
     }
-    if (assumed) {
-      lines.add(Phrase.of("day.assumed"));
-    }
-    return lines.stream().distinct().toList();
+    return lines;
   }
 
   private SpotPicture picture(Player player, SkillDecision lead) {

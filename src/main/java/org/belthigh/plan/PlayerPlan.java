@@ -23,4 +23,9 @@ public record PlayerPlan(
     days = List.copyOf(days);
     home = List.copyOf(home);
   }
+
+  /** This plan with a card that others may see: no cause of a hold on it. */
+  public PlayerPlan inTheOpen() {
+    return new PlayerPlan(who, decisions, holds, days, card.inTheOpen(), home);
+  }
 }

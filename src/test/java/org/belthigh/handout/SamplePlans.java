@@ -122,8 +122,10 @@ final class SamplePlans {
         Phrase.of("well.welcome", "player", "Lena"),
         new ArmBox(
             List.of(Phrase.of("arm.ask"), Phrase.of("arm.anywhere")),
+            List.of(),
             amount == Amount.EMPTY ? Optional.empty() : Optional.of(MONDAY.minusDays(2)),
             Phrase.of("arm.source", "books", "Pitch Smart, revised 2017")),
+        amount == Amount.EXTREME ? List.of(Phrase.of("day.assumed")) : List.of(),
         amount == Amount.EXTREME ? List.of(Phrase.of("day.assumed")) : List.of());
   }
 
