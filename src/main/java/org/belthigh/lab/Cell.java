@@ -79,7 +79,7 @@ public record Cell(
 
   /** The same for any weekly record. */
   Share early(List<Integer> weekly) {
-    int before = trial.scenario().crossing() - 1;
+    int before = reached();
     return new Share(before < 1 ? 0 : weekly.get(before - 1), movedUp.seen());
   }
 
@@ -87,14 +87,35 @@ public record Cell(
    * Mean weeks from the beginning of the week in which a learner reaches the mark to the card that
    * moves up, over the seasons in which one does after that.
    */
-  public double wait(List<Integer> weekly) {
+  double wait(List<Integer> weekly) {
     double sum = 0;
     int late = 0;
-    for (int week = trial.scenario().crossing(); week <= weekly.size(); week++) {
-      int now = weekly.get(week - 1) - (week == 1 ? 0 : weekly.get(week - 2));
-      sum += now * (week - trial.scenario().crossing() + 1.0);
-      late += now;
+    for (int week = reached() + 1; week <= weekly.size(); week++) {
+      sum += moved(weekly, week) * (week - (double) reached());
+      late += moved(weekly, week);
     }
     return late == 0 ? Double.NaN : sum / late;
+  }
+
+  /**
+   * Weeks between reaching the mark and the card that moves up, whichever comes first, added over
+   * all seasons; to the end of the season where there is no such card.
+   */
+  double wrongStep(List<Integer> weekly) {
+    int never = movedUp.seen() - weekly.get(weekly.size() - 1);
+    double sum = never * (double) (weekly.size() - reached());
+    for (int week = 1; week <= weekly.size(); week++) {
+      sum += moved(weekly, week) * (double) Math.abs(week - reached());
+    }
+    return sum;
+  }
+
+  private static int moved(List<Integer> weekly, int week) {
+    return weekly.get(week - 1) - (week == 1 ? 0 : weekly.get(week - 2));
+  }
+
+  /** Whole weeks gone when the mark is reached; 0 for whoever is there from the start. */
+  private int reached() {
+    return Math.max(0, trial.scenario().crossing() - 1);
   }
 }

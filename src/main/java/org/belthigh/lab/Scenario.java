@@ -29,7 +29,7 @@ public record Scenario(Hitter hitter, int crossing, int tossesADay, double misre
   private static final int TUESDAY = 1;
   private static final int THURSDAY = 3;
   private static final int SATURDAY = 5;
-  private static final int YEAR = 360;
+  private static final int MANY_DAYS = 200;
 
   /** When and where tosses are seen. */
   public enum Rhythm {
@@ -37,7 +37,7 @@ public record Scenario(Hitter hitter, int crossing, int tossesADay, double misre
     FIELD,
     /** Two practices a week, and as many tosses again on one day at home. */
     FIELD_AND_HOME,
-    /** Every day for most of a year; with one toss a day the test is looked at after each toss. */
+    /** Every day for half a year; with one toss a day the test is looked at after each toss. */
     DAILY
   }
 
@@ -53,7 +53,7 @@ public record Scenario(Hitter hitter, int crossing, int tossesADay, double misre
                   weekly(THURSDAY, Place.FIELD),
                   weekly(SATURDAY, Place.HOME))),
           Rhythm.DAILY,
-          IntStream.range(0, YEAR).mapToObj(i -> day(i, Place.FIELD)).toList());
+          IntStream.range(0, MANY_DAYS).mapToObj(i -> day(i, Place.FIELD)).toList());
 
   public Scenario {
     boolean learns = hitter == Hitter.LEARNING;
@@ -115,7 +115,7 @@ public record Scenario(Hitter hitter, int crossing, int tossesADay, double misre
   /** The Mondays on which decisions are looked at; only the last where no other look is needed. */
   List<LocalDate> looks() {
     if (rhythm == Rhythm.DAILY) {
-      return List.of(FIRST.plusDays(YEAR));
+      return List.of(FIRST.plusDays(MANY_DAYS));
     }
     List<LocalDate> looks = new ArrayList<>();
     for (int week = 1; week <= WEEKS; week++) {

@@ -22,6 +22,9 @@ public record Trial(Skill skill, AgeBand band, Scenario scenario, boolean plain,
   /** A logger who writes 15 of 100 labels wrong; ours, common practice. */
   static final double CARELESS = 0.15;
 
+  /** Last week in which a learner reaches the mark. */
+  private static final int LATEST = 10;
+
   /** Rows beside the two bounds get a part of the seasons. */
   private static final int PART = 10;
 
@@ -38,7 +41,11 @@ public record Trial(Skill skill, AgeBand band, Scenario scenario, boolean plain,
     List<Trial> trials = new ArrayList<>();
     bounds(choose).forEach(s -> trials.add(new Trial(skill, band, s, false, seasons)));
     others().forEach(s -> trials.add(new Trial(skill, band, s, false, part)));
-    books(choose).forEach(s -> trials.add(new Trial(skill, band, s, true, part)));
+    learners().forEach(s -> trials.add(new Trial(skill, band, s, false, (part + 1) / 2)));
+    books(choose, Scenario.of(Hitter.AT_MARK, 1).on(Scenario.Rhythm.DAILY))
+        .forEach(s -> trials.add(new Trial(skill, band, s, true, seasons)));
+    books(choose, Scenario.of(Hitter.AT_MARK, MANY))
+        .forEach(s -> trials.add(new Trial(skill, band, s, true, part)));
     return trials;
   }
 
@@ -66,25 +73,28 @@ public record Trial(Skill skill, AgeBand band, Scenario scenario, boolean plain,
     others.add(Scenario.of(Hitter.STREAKY_AT_MARK, USUAL));
     others.add(Scenario.of(Hitter.BETWEEN, USUAL));
     others.add(Scenario.of(Hitter.SLUMPING, USUAL));
-    for (int crossing = 2; crossing <= 10; crossing++) {
-      others.add(Scenario.learning(crossing, USUAL));
-      others.add(Scenario.learning(crossing, MANY));
-    }
     return others;
   }
 
-  /** The test of the books, looked at after every toss and at the end of a day of many tosses. */
-  private static List<Scenario> books(boolean choose) {
-    List<Scenario> books = new ArrayList<>();
+  /** Told over all skills and ages together, so that half as many each are enough. */
+  private static List<Scenario> learners() {
+    List<Scenario> learners = new ArrayList<>();
+    for (int crossing = 2; crossing <= LATEST; crossing++) {
+      learners.add(Scenario.learning(crossing, USUAL));
+      learners.add(Scenario.learning(crossing, MANY));
+    }
+    return learners;
+  }
+
+  /** The test of the books, for each share alone and for both together. */
+  private static List<Scenario> books(boolean choose, Scenario how) {
     List<Hitter> hitters =
         choose
             ? List.of(Hitter.TAKES_AT_MARK, Hitter.CHASES_AT_MARK, Hitter.AT_MARK)
             : List.of(Hitter.AT_MARK);
-    for (Hitter hitter : hitters) {
-      books.add(Scenario.of(hitter, 1).on(Scenario.Rhythm.DAILY));
-      books.add(Scenario.of(hitter, MANY));
-    }
-    return books;
+    return hitters.stream()
+        .map(h -> new Scenario(h, 0, how.tossesADay(), how.misread(), how.rhythm()))
+        .toList();
   }
 
   /** A number of its own for the seed. */
