@@ -3,6 +3,7 @@ package org.belthigh.decide;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.belthigh.catalogue.Catalogue;
@@ -32,7 +33,10 @@ final class Tug {
   private final double markBar;
   private final double floorBar;
 
-  private final List<Double> sums = new ArrayList<>();
+  /** One sum a beginning, of which the first {@link #beginnings} are in use. */
+  private double[] sums = new double[8];
+
+  private int beginnings;
   private double against;
   private double best;
   private LocalDate lastDay;
@@ -131,7 +135,9 @@ final class Tug {
   /** Adds a log likelihood ratio that was reckoned elsewhere, such as that of a finished score. */
   void add(double ratio, int made, int of, LocalDate day, double weight) {
     enter(day);
-    sums.replaceAll(sum -> sum + weight * ratio);
+    for (int j = 0; j < beginnings; j++) {
+      sums[j] += weight * ratio;
+    }
     against -= weight * ratio;
     counted = counted.plus(new Share(made, of));
     weighed.add(new Weighed(day, weight, made, of, weight * ratio));
@@ -144,10 +150,13 @@ final class Tug {
     }
     if (lastDay != null) {
       double left = weights.left(ChronoUnit.DAYS.between(lastDay, day));
-      sums.replaceAll(sum -> fade(sum, left));
+      for (int j = 0; j < beginnings; j++) {
+        sums[j] = fade(sums[j], left);
+      }
       against = fade(against, left);
     }
-    sums.add(0.0);
+    sums = beginnings == sums.length ? Arrays.copyOf(sums, 2 * beginnings) : sums;
+    sums[beginnings++] = 0;
     lastDay = day;
   }
 
@@ -177,11 +186,11 @@ final class Tug {
   /** The proof for the mark now: the logarithm of the mixture; 0 without tosses. */
   double proof() {
     double mixed = 0;
-    for (int j = 0; j < sums.size(); j++) {
-      mixed += prior(j) * Math.exp(sums.get(j));
+    for (int j = 0; j < beginnings; j++) {
+      mixed += prior(j) * Math.exp(sums[j]);
     }
     // what is kept for later beginnings has seen nothing yet and stands at 1
-    double later = sums.isEmpty() ? 1.0 : weights.restart() / sums.size();
+    double later = beginnings == 0 ? 1.0 : weights.restart() / beginnings;
     return Math.log(mixed + later);
   }
 
@@ -230,8 +239,12 @@ final class Tug {
     double total = 0;
     double squares = 0;
     double made = 0;
+    LocalDate same = null;
+    double left = 1;
     for (Weighed w : weighed) {
-      double weight = w.weight() * weights.left(ChronoUnit.DAYS.between(w.day(), day));
+      left = w.day().equals(same) ? left : weights.left(ChronoUnit.DAYS.between(w.day(), day));
+      same = w.day();
+      double weight = w.weight() * left;
       total += weight * w.of();
       squares += weight * weight * w.of();
       made += weight * (fewerIsBetter() ? w.of() - w.made() : w.made());

@@ -118,9 +118,10 @@ final class Walk {
   private void through(LocalDate day, Journal.Day log) {
     log.placements().stream().filter(p -> p.skill() == skill).forEach(this::place);
     Counting counting = new Counting(curriculum, step);
+    AgeBand today = band(day);
     int before = seen();
     for (Tug tug : tugs) {
-      log.tosses().forEach(toss -> addToss(tug, counting, toss));
+      log.tosses().forEach(toss -> addToss(tug, counting, toss, today));
       log.tallies().forEach(tally -> addTally(tug, counting, tally));
     }
     if (seen() > before) {
@@ -142,7 +143,7 @@ final class Walk {
     placement = Optional.of(word);
   }
 
-  private void addToss(Tug tug, Counting counting, Toss toss) {
+  private void addToss(Tug tug, Counting counting, Toss toss, AgeBand today) {
     if (!tug.takes(toss.side())) {
       return;
     }
@@ -155,7 +156,7 @@ final class Walk {
                     good ? 1 : 0,
                     1,
                     toss.date(),
-                    band(toss.date()),
+                    today,
                     counting.harder(toss.drill()),
                     weights.of(toss, called)));
   }
