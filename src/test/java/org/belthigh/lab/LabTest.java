@@ -226,9 +226,9 @@ class LabTest {
             CURRICULUM.version(),
             CURRICULUM.status(),
             CURRICULUM.title(),
-            CURRICULUM.gear(),
             CURRICULUM.ladders(),
-            CURRICULUM.drills());
+            CURRICULUM.drills(),
+            CURRICULUM.gear());
     Trial trial =
         new Trial(Skill.SEE, AgeBand.AGE_9_10, Scenario.of(Hitter.AT_MARK, 12), false, 50);
 
