@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
@@ -131,14 +132,31 @@ final class OverviewPrint {
 
   private void why(Flow flow) {
     flow.h2(page.say("overview.why"));
-    overview.rows().stream()
-        .filter(r -> !r.why().isEmpty())
-        .forEach(
-            r ->
-                flow.together(
-                    part ->
-                        part.h3(page.name(r.who()))
-                            .bullets(page.say(r.why()).stream().map(Text::of).toList())));
+    flow.p(page.say("overview.why.how"));
+    overview.marks().ifPresent(marks -> flow.p(page.say(marks)));
+    for (Overview.Row row : overview.rows()) {
+      flow.h3(page.name(row.who()));
+      if (!row.why().isEmpty()) {
+        flow.table(table -> why(table, row));
+      }
+      row.unseen().ifPresent(unseen -> flow.p(page.say(unseen)));
+    }
+  }
+
+  private void why(Table table, Overview.Row row) {
+    table.columns(Col.share(1), Col.mm(ReadingPicture.WIDTH_MM));
+    for (Overview.Why why : row.why()) {
+      Text text = Text.of(page.say(why.sentence()));
+      List<ReadingPicture> pictures = new ArrayList<>();
+      for (Evidence.Reading reading : why.readings()) {
+        if (!reading.share().isEmpty()) {
+          ReadingPicture picture = new ReadingPicture(page, reading);
+          text = text.and((pictures.isEmpty() ? "\n" : " ") + picture.inWords());
+          pictures.add(picture);
+        }
+      }
+      table.row(Cell.of(text), Cell.of(flow -> pictures.forEach(p -> p.draw(flow))));
+    }
   }
 
   private void setAside(Flow flow) {

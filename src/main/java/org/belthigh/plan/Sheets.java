@@ -167,7 +167,8 @@ final class Sheets {
         decision.settles(),
         decision.rules(),
         decision.evidence().seen(),
-        decision.evidence().last());
+        decision.evidence().last(),
+        decision.evidence().bars());
   }
 
   private HoldLine line(Hold hold) {

@@ -18,7 +18,8 @@ class TugTest {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 9);
 
   /** Full weight, no decay, no later beginnings: the plain test of the books. */
-  private static final Weights FULL = new Weights(1, 1, 1, 0, Double.POSITIVE_INFINITY, 0);
+  private static final Weights FULL =
+      new Weights(1, 1, 1, 0, new Difficulty(0.25), Double.POSITIVE_INFINITY, 0);
 
   private static Tug tug(double mark, double floor, double error) {
     Catalogue catalogue =

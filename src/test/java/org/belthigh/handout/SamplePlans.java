@@ -85,7 +85,7 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), Map.of(), List.of()),
+        new Overview(List.of(), Map.of(), Optional.empty(), List.of()),
         List.of());
   }
 

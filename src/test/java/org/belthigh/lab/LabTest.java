@@ -246,9 +246,7 @@ class LabTest {
     assertThatThrownBy(() -> Scenario.learning(1, 12)).hasMessageContaining("but is 1");
     assertThatThrownBy(() -> Scenario.of(Hitter.AT_MARK, 0)).hasMessageContaining("not 0, 0.0");
     assertThatThrownBy(
-            () ->
-                new Trial(
-                    Skill.SEE, AgeBand.AGE_9_10, Scenario.of(Hitter.AT_MARK, 12), false, 0))
+            () -> new Trial(Skill.SEE, AgeBand.AGE_9_10, Scenario.of(Hitter.AT_MARK, 12), false, 0))
         .hasMessageContaining("but is 0");
   }
 }
