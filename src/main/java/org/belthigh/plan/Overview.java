@@ -26,13 +26,15 @@ public record Overview(List<Row> rows, Map<Outcome, Integer> totals, List<String
    * @param holds what is on hold and from when free, without the cause
    * @param look why the player needs a look this week; empty where not
    * @param why "why isn't X moving on?", one line for each skill that is not moving up
+   * @param year how many months of the sport are known
    */
   public record Row(
       Label who,
       List<DecisionLine> decisions,
       List<Phrase> holds,
       Optional<Phrase> look,
-      List<Phrase> why) {
+      List<Phrase> why,
+      SportYear year) {
     public Row {
       decisions = List.copyOf(decisions);
       holds = List.copyOf(holds);

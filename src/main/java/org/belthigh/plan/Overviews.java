@@ -51,7 +51,8 @@ final class Overviews {
         player.decisions(),
         player.holds().stream().map(HoldLine::open).toList(),
         look(player, on),
-        why);
+        why,
+        player.year());
   }
 
   private static Phrase why(DecisionLine line) {
