@@ -20,6 +20,7 @@ import org.belthigh.model.Feed;
 import org.belthigh.model.Phrase;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.HeatBox;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PracticeSheet;
@@ -111,6 +112,63 @@ final class PracticePrint {
     if (fit != Fit.TIGHT) {
       otherwise(flow);
     }
+    heat(flow);
+  }
+
+  /** The heat tables: the meter's rows and those of the heat index, each by itself. */
+  private void heat(Flow flow) {
+    if (fit == Fit.TIGHT) {
+      flow.p(heatLine("practice.hot.meter", sheet.heat().meter()));
+      flow.p(heatLine("practice.hot.index", sheet.heat().index()));
+      flow.small(String.join(" ", page.say(sheet.heat().notes())));
+      return;
+    }
+    flow.together(
+        part -> {
+          part.h2(page.say("practice.hot"));
+          part.table(
+              table -> {
+                table.columns(Col.content(), Col.share(1), Col.share(1)).boxed().rowHeaders();
+                table.head(
+                    page.say("practice.hot.meter"),
+                    page.say("practice.hot.do"),
+                    page.say("practice.hot.others"));
+                sheet.heat().meter().forEach(l -> heat(table, l));
+              });
+          part.table(
+              table -> {
+                table.columns(Col.content(), Col.share(1)).boxed().rowHeaders();
+                table.head(page.say("practice.hot.index"), page.say("practice.hot.do"));
+                sheet
+                    .heat()
+                    .index()
+                    .forEach(l -> table.row(page.say(l.reading()), page.say(l.strictest())));
+              });
+          part.small(String.join(" ", page.say(sheet.heat().notes())));
+        });
+  }
+
+  /** The rows one after the other, where there is no room for a table. */
+  private Text heatLine(String title, List<HeatBox.Line> lines) {
+    Text text = Text.bold(page.say(title) + ":");
+    for (HeatBox.Line line : lines) {
+      List<String> says = new ArrayList<>(List.of(page.say(line.strictest())));
+      says.addAll(page.say(line.others()));
+      text =
+          text.and(" ")
+              .and(Text.bold(page.say(line.reading()) + ": "))
+              .and(String.join("; ", says) + ".");
+    }
+    return text;
+  }
+
+  private void heat(Table table, HeatBox.Line line) {
+    table.row(
+        page.say(line.reading()),
+        page.say(line.strictest()),
+        line.others().isEmpty()
+            ? page.say("practice.hot.agree")
+            : String.join("\n", page.say(line.others())));
   }
 
   private Text bring() {

@@ -103,6 +103,7 @@ final class Sheets {
             holds,
             labels,
             new Doses(catalogue, request.from()),
+            new HeatBoxes(catalogue, request.from()),
             season.assumed(),
             day -> arms.askFirst(labels, day));
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
