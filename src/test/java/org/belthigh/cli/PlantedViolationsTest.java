@@ -390,7 +390,8 @@ class PlantedViolationsTest {
             "months of the sport beyond the guidance, and nothing said",
             p -> ((ObjectNode) player(p, "p19").get("sport_months")).putNull("remark"),
             "p19 2026-05 to 2027-04: 9 months of the sport are known",
-            "at most 8 months in twelve (NATA) 2019"),
+            "at most 8 months in twelve",
+            "(NATA) 2019"),
         planted(
             "a player of no such club",
             p -> player(p, "p06").put("player", "nobody"),
