@@ -96,10 +96,14 @@ final class PracticePrint {
                     left -> left.hatchedBox(page.say("practice.safety"), this::safety))
                 .column(
                     EMERGENCY_SHARE,
-                    right ->
-                        right.hatchedBox(
-                            page.say("practice.emergency"),
-                            box -> page.say(sheet.emergency()).forEach(box::p))));
+                    right -> {
+                      right.hatchedBox(
+                          page.say("practice.emergency"),
+                          box -> page.say(sheet.emergency()).forEach(box::p));
+                      if (fit == Fit.TIGHT) {
+                        right.small(page.say("practice.hot") + ": " + heatNotes());
+                      }
+                    }));
     flow.together(
         part -> {
           part.h2(page.say("practice.setup"));
@@ -118,9 +122,8 @@ final class PracticePrint {
   /** The heat tables: the meter's rows and those of the heat index, each by itself. */
   private void heat(Flow flow) {
     if (fit == Fit.TIGHT) {
-      flow.p(heatLine("practice.hot.meter", sheet.heat().meter()));
-      flow.p(heatLine("practice.hot.index", sheet.heat().index()));
-      flow.small(String.join(" ", page.say(sheet.heat().notes())));
+      Text meter = heatLine("practice.hot.meter", sheet.heat().meter());
+      flow.p(meter.and(" ").and(heatLine("practice.hot.index", sheet.heat().index())));
       return;
     }
     flow.together(
@@ -144,8 +147,12 @@ final class PracticePrint {
                     .index()
                     .forEach(l -> table.row(page.say(l.reading()), page.say(l.strictest())));
               });
-          part.small(String.join(" ", page.say(sheet.heat().notes())));
+          part.small(page.say(sheet.heat().mind()) + " " + heatNotes());
         });
+  }
+
+  private String heatNotes() {
+    return String.join(" ", page.say(sheet.heat().notes()));
   }
 
   /** The rows one after the other, where there is no room for a table. */
@@ -181,7 +188,7 @@ final class PracticePrint {
     Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
     otherwise.put("practice.one-adult", sheet.oneAdult());
     otherwise.put("practice.changes", changes());
-    otherwise.put("practice.weather", sheet.weather());
+    otherwise.put("practice.weather", weather());
     if (fit == Fit.TIGHT) {
       otherwise.forEach(
           (title, lines) ->
@@ -198,6 +205,15 @@ final class PracticePrint {
 
   private List<Text> texts(List<Phrase> phrases) {
     return page.say(phrases).stream().map(Text::of).toList();
+  }
+
+  /** Where the heat tables are set close, what not to mix up stands here. */
+  private List<Phrase> weather() {
+    List<Phrase> weather = new ArrayList<>(sheet.weather());
+    if (fit == Fit.TIGHT) {
+      weather.add(sheet.heat().mind());
+    }
+    return weather;
   }
 
   private List<Phrase> changes() {

@@ -8,9 +8,10 @@ import org.belthigh.model.Phrase;
  *
  * @param meter by a wet-bulb globe meter on the field, coolest first
  * @param index by a heat index, which is never looked up in the rows of the meter
+ * @param mind what not to mix up in reading it
  * @param notes for whom the rows are, and how sure they are
  */
-public record HeatBox(List<Line> meter, List<Line> index, List<Phrase> notes) {
+public record HeatBox(List<Line> meter, List<Line> index, Phrase mind, List<Phrase> notes) {
   public HeatBox {
     meter = List.copyOf(meter);
     index = List.copyOf(index);
@@ -21,8 +22,8 @@ public record HeatBox(List<Line> meter, List<Line> index, List<Phrase> notes) {
    * One band of readings.
    *
    * @param reading the degrees, Fahrenheit
-   * @param strictest what to do, by the strictest table, and which that is
-   * @param others what each other table says; empty where they agree
+   * @param strictest what to do, by the strictest table, and which that is where there are several
+   * @param others what each other table asks for; empty where they agree or ask for nothing
    */
   public record Line(Phrase reading, Phrase strictest, List<Phrase> others) {
     public Line {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.HeatTable;
 import org.belthigh.catalogue.RuleBook;
@@ -34,16 +35,26 @@ final class HeatBoxes {
         new HeatCheck.Who(OptionalInt.of(age), OptionalInt.empty(), OptionalInt.empty(), false);
     List<HeatCheck.Band> meter = check.bands(HeatTable.Reading.WBGT, who);
     List<HeatCheck.Band> index = check.bands(HeatTable.Reading.HEAT_INDEX, who);
-    return new HeatBox(lines(meter), lines(index), notes(who));
+    return new HeatBox(
+        lines(meter),
+        lines(index),
+        Phrase.of("heat.shade", "adds", number("heat-sun-adds"), "table", indexTable()),
+        notes(who));
   }
 
   private List<Phrase> notes(HeatCheck.Who who) {
     return List.of(
         Phrase.of("heat.taken", "days", number("heat-used-to-after")),
-        Phrase.of("heat.shade", "adds", number("heat-sun-adds")),
         who.young()
             ? Phrase.of("heat.sure.young", "from", number("heat-young-cancel"))
             : Phrase.of("heat.sure"));
+  }
+
+  private String indexTable() {
+    return catalogue.heatTables().values().stream()
+        .filter(t -> t.reading() == HeatTable.Reading.HEAT_INDEX)
+        .map(HeatTable::shortName)
+        .collect(Collectors.joining(", "));
   }
 
   private int number(String id) {
@@ -60,7 +71,7 @@ final class HeatBoxes {
               i + 1 < bands.size()
                   ? reading(band.from(), bands.get(i + 1).from())
                   : Phrase.of("heat.from", "from", band.from()),
-              says(strictest),
+              band.answers().size() > 1 ? says(strictest) : what(strictest.row()),
               band.answers().stream()
                   .filter(a -> !what(a.row()).equals(what(strictest.row())))
                   .filter(HeatBoxes::speaks)
@@ -77,9 +88,11 @@ final class HeatBoxes {
         : Phrase.of("heat.between", "from", from, "to", to);
   }
 
-  /** A table of which only the last row was read is silent below it. */
+  /** A table that asks for no change, or of which only the last row was read, is silent there. */
   private static boolean speaks(HeatCheck.Answer answer) {
-    return answer.row().cancel() || answer.table().status() == RuleBook.Status.CONFIRMED;
+    return answer.row().cancel()
+        || (answer.table().status() == RuleBook.Status.CONFIRMED
+            && !what(answer.row()).equals(Phrase.of("heat.usual")));
   }
 
   private static Phrase says(HeatCheck.Answer answer) {

@@ -277,6 +277,7 @@ class PlannerTest {
     assertThat(heat.meter().get(2).strictest().values()).containsEntry("table", "ACSM 2007");
     assertThat(heat.meter().get(2).others()).hasSize(1);
     assertThat(heat.index().get(3).reading().values()).containsEntry("from", 103.0);
-    assertThat(heat.notes()).extracting(n -> n.key()).contains("heat.sure.young", "heat.shade");
+    assertThat(heat.notes()).extracting(n -> n.key()).contains("heat.sure.young");
+    assertThat(heat.mind().key()).isEqualTo("heat.shade");
   }
 }
