@@ -58,7 +58,7 @@ class ArchitectureTest {
           .whereLayer("decide")
           .mayOnlyAccessLayers("model", "catalogue", "intake", "measure")
           .whereLayer("plan")
-          .mayOnlyAccessLayers("model", "catalogue", "intake", "measure", "decide")
+          .mayOnlyAccessLayers("model", "catalogue", "intake", "measure", "decide", "heat")
           .whereLayer("handout")
           .mayOnlyAccessLayers("model", "words", "plan", "decide")
           .whereLayer("audit")

@@ -18,6 +18,7 @@ import org.belthigh.plan.DecisionLine;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.Overview;
 import org.belthigh.plan.Plan;
+import org.belthigh.plan.SportYear;
 import org.belthigh.words.Words;
 
 /** The overview: one coordinator, one age group. Who needs a look comes first. */
@@ -44,6 +45,7 @@ final class OverviewPrint {
     flow.h1(page.say("overview.title", "group", page.group().name()));
     flow.lead(page.say("overview.totals") + ": " + totals());
     looks(flow);
+    timeOff(flow);
     flow.h2(page.say("overview.players"));
     if (overview.rows().isEmpty()) {
       flow.p(page.say("overview.none"));
@@ -156,6 +158,38 @@ final class OverviewPrint {
         }
       }
       table.row(Cell.of(text), Cell.of(flow -> pictures.forEach(p -> p.draw(flow))));
+    }
+  }
+
+  /** Who is known to have passed the months of one sport in a year; else up to where we know. */
+  private void timeOff(Flow flow) {
+    if (overview.rows().isEmpty()) {
+      return;
+    }
+    flow.h2(page.say("overview.year"));
+    SportYear any = overview.rows().get(0).year();
+    flow.p(
+        page.say(
+            "overview.year.how",
+            "first",
+            any.first().atDay(1),
+            "last",
+            any.last().atDay(1),
+            "most",
+            any.most()));
+    List<Text> passed =
+        overview.rows().stream()
+            .filter(r -> r.year().passed())
+            .map(
+                r ->
+                    Text.bold(page.name(r.who()) + ": ")
+                        .and(page.say(r.year().remark().orElseThrow())))
+            .toList();
+    if (passed.isEmpty()) {
+      int known = overview.rows().stream().mapToInt(r -> r.year().known()).max().getAsInt();
+      flow.p(page.say("overview.year.none", "known", known));
+    } else {
+      flow.bullets(passed);
     }
   }
 

@@ -20,6 +20,7 @@ import org.belthigh.model.Feed;
 import org.belthigh.model.Phrase;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.HeatBox;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PracticeSheet;
@@ -95,10 +96,14 @@ final class PracticePrint {
                     left -> left.hatchedBox(page.say("practice.safety"), this::safety))
                 .column(
                     EMERGENCY_SHARE,
-                    right ->
-                        right.hatchedBox(
-                            page.say("practice.emergency"),
-                            box -> page.say(sheet.emergency()).forEach(box::p))));
+                    right -> {
+                      right.hatchedBox(
+                          page.say("practice.emergency"),
+                          box -> page.say(sheet.emergency()).forEach(box::p));
+                      if (fit == Fit.TIGHT) {
+                        right.small(page.say("practice.hot") + ": " + heatNotes());
+                      }
+                    }));
     flow.together(
         part -> {
           part.h2(page.say("practice.setup"));
@@ -111,6 +116,66 @@ final class PracticePrint {
     if (fit != Fit.TIGHT) {
       otherwise(flow);
     }
+    heat(flow);
+  }
+
+  /** The heat tables: the meter's rows and those of the heat index, each by itself. */
+  private void heat(Flow flow) {
+    if (fit == Fit.TIGHT) {
+      Text meter = heatLine("practice.hot.meter", sheet.heat().meter());
+      flow.p(meter.and(" ").and(heatLine("practice.hot.index", sheet.heat().index())));
+      return;
+    }
+    flow.together(
+        part -> {
+          part.h2(page.say("practice.hot"));
+          part.table(
+              table -> {
+                table.columns(Col.content(), Col.share(1), Col.share(1)).boxed().rowHeaders();
+                table.head(
+                    page.say("practice.hot.meter"),
+                    page.say("practice.hot.do"),
+                    page.say("practice.hot.others"));
+                sheet.heat().meter().forEach(l -> heat(table, l));
+              });
+          part.table(
+              table -> {
+                table.columns(Col.content(), Col.share(1)).boxed().rowHeaders();
+                table.head(page.say("practice.hot.index"), page.say("practice.hot.do"));
+                sheet
+                    .heat()
+                    .index()
+                    .forEach(l -> table.row(page.say(l.reading()), page.say(l.strictest())));
+              });
+          part.small(page.say(sheet.heat().mind()) + " " + heatNotes());
+        });
+  }
+
+  private String heatNotes() {
+    return String.join(" ", page.say(sheet.heat().notes()));
+  }
+
+  /** The rows one after the other, where there is no room for a table. */
+  private Text heatLine(String title, List<HeatBox.Line> lines) {
+    Text text = Text.bold(page.say(title) + ":");
+    for (HeatBox.Line line : lines) {
+      List<String> says = new ArrayList<>(List.of(page.say(line.strictest())));
+      says.addAll(page.say(line.others()));
+      text =
+          text.and(" ")
+              .and(Text.bold(page.say(line.reading()) + ": "))
+              .and(String.join("; ", says) + ".");
+    }
+    return text;
+  }
+
+  private void heat(Table table, HeatBox.Line line) {
+    table.row(
+        page.say(line.reading()),
+        page.say(line.strictest()),
+        line.others().isEmpty()
+            ? page.say("practice.hot.agree")
+            : String.join("\n", page.say(line.others())));
   }
 
   private Text bring() {
@@ -123,7 +188,7 @@ final class PracticePrint {
     Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
     otherwise.put("practice.one-adult", sheet.oneAdult());
     otherwise.put("practice.changes", changes());
-    otherwise.put("practice.weather", sheet.weather());
+    otherwise.put("practice.weather", weather());
     if (fit == Fit.TIGHT) {
       otherwise.forEach(
           (title, lines) ->
@@ -140,6 +205,15 @@ final class PracticePrint {
 
   private List<Text> texts(List<Phrase> phrases) {
     return page.say(phrases).stream().map(Text::of).toList();
+  }
+
+  /** Where the heat tables are set close, what not to mix up stands here. */
+  private List<Phrase> weather() {
+    List<Phrase> weather = new ArrayList<>(sheet.weather());
+    if (fit == Fit.TIGHT) {
+      weather.add(sheet.heat().mind());
+    }
+    return weather;
   }
 
   private List<Phrase> changes() {

@@ -30,6 +30,7 @@ public record Overview(
    * @param look why the player needs a look this week; empty where not
    * @param why why each skill is where it is, and how sure that is
    * @param unseen names the skills of which nothing was seen; empty where there are none
+   * @param year how many months of the sport are known
    */
   public record Row(
       Label who,
@@ -37,7 +38,8 @@ public record Overview(
       List<Phrase> holds,
       Optional<Phrase> look,
       List<Why> why,
-      Optional<Phrase> unseen) {
+      Optional<Phrase> unseen,
+      SportYear year) {
     public Row {
       decisions = List.copyOf(decisions);
       holds = List.copyOf(holds);

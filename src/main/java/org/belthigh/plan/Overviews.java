@@ -80,7 +80,8 @@ final class Overviews {
         why,
         unseen.isEmpty()
             ? Optional.empty()
-            : Optional.of(Phrase.of("why.unseen", "skills", unseen)));
+            : Optional.of(Phrase.of("why.unseen", "skills", unseen)),
+        player.year());
   }
 
   private static Phrase why(DecisionLine line) {

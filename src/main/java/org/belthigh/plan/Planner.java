@@ -484,7 +484,8 @@ public final class Planner {
                       sessions.get(p.id()),
                       home,
                       focus(p, request.from()),
-                      season.assumed()))
+                      season.assumed(),
+                      SportYear.of(record, season, p, days.get(p.id()).values(), request, doses)))
           .collect(Collectors.toList());
     }
   }

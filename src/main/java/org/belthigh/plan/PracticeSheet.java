@@ -30,6 +30,7 @@ import org.belthigh.model.Side;
  * @param rain one line
  * @param guests what to do with a guest or a latecomer
  * @param weather heat and lightning, each with its source
+ * @param heat what heat means for the practice, by the published tables
  * @param emergency place, address, whom to call, where the AED is
  * @param equipment what to bring
  */
@@ -56,6 +57,7 @@ public record PracticeSheet(
     Phrase rain,
     List<Phrase> guests,
     List<Phrase> weather,
+    HeatBox heat,
     List<Phrase> emergency,
     List<Phrase> equipment) {
   public PracticeSheet {
