@@ -238,7 +238,7 @@ final class Circuit {
         drill.skill(),
         adult,
         drill.swing() ? swings(drill, tosses(drill, stay, largest)) : 0,
-        !adult || hits && idle,
+        !adult || (hits && idle),
         gear);
   }
 

@@ -19,6 +19,12 @@ public final class Search {
   /** Where the threshold begins, in points. */
   private static final long WIDEST = 150;
 
+  /** Fewest steps, some milliseconds: enough for a team of 14. */
+  private static final int LEAST_STEPS = 30_000;
+
+  /** Steps for each hitter and for each post; docs/planning.md shows the gap that they leave. */
+  private static final int STEPS_EACH = 960;
+
   private final Practice practice;
   private final Objective objective;
   private final SplittableRandom draws = new SplittableRandom(SEED);
@@ -40,32 +46,17 @@ public final class Search {
     this.before = new int[squads][rotations];
   }
 
-  /** Steps that leave a small gap: more for a larger practice, most for 60 hitters. */
+  /** Steps that leave a small gap: more for a larger practice. */
   static int steps(Practice practice) {
-    int size = practice.stations() * practice.rotations() * 4 + practice.hitters().size() * 4;
-    return 60 * size;
+    int posts = practice.stations() * practice.rotations();
+    return Math.max(LEAST_STEPS, STEPS_EACH * (posts + practice.hitters().size()));
   }
 
   /** A good arrangement of {@code practice}, found in a bounded number of steps. */
   public static Arrangement best(Practice practice) {
-    return best(practice, 1, steps(practice));
-  }
-
-  /** The best arrangement that was found. */
-  static Arrangement best(Practice practice, int starts, int steps) {
     Search search = new Search(practice);
-    Arrangement best = null;
-    long bestScore = Long.MIN_VALUE;
-    for (int start = 0; start < starts; start++) {
-      search.begin();
-      Arrangement found = search.improve(steps);
-      long foundScore = search.objective.of(found);
-      if (foundScore > bestScore) {
-        best = found;
-        bestScore = foundScore;
-      }
-    }
-    return best;
+    search.begin();
+    return search.improve(steps(practice));
   }
 
   /** Squads of neighbours in need, whose sizes differ by one at the most, and tasks one by one. */
