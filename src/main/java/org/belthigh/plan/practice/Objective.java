@@ -52,6 +52,12 @@ public final class Objective {
   /** More than any points: one broken limit outweighs all of them. */
   static final long FAULT = 1_000_000_000L;
 
+  /**
+   * A limit of safety, of gear or of reading, against a squad that does not bat: no bat without a
+   * grown-up so that everybody bats.
+   */
+  private static final int NEVER = 100;
+
   private final Practice practice;
   private final int stations;
   private final int rotations;
@@ -172,10 +178,10 @@ public final class Objective {
         for (int e = 0; e < r; e++) {
           before += own[e] == t ? 1 : 0;
         }
-        faults += squad.barred[t] ? 1 : 0;
+        faults += squad.barred[t] ? NEVER : 0;
         boolean grownUp = practice.adultAt(practice.station(q, r));
-        faults += adult[t] && !grownUp ? 1 : 0;
-        faults += before >= VISITS ? 1 : 0;
+        faults += adult[t] && !grownUp ? NEVER : 0;
+        faults += before >= VISITS ? NEVER : 0;
         points += squad.visit[t];
         points -= before > 0 ? AGAIN * squad.size : 0;
         points -= grownUp && bare[t] ? BARE * squad.size : 0;
@@ -188,7 +194,7 @@ public final class Objective {
       common = capacity == 0 ? common : Math.min(common, capacity);
     }
     points += (long) SWING * commonSwings[common];
-    return points - stationCosts(posts) - FAULT * (faults + shortages(posts));
+    return points - stationCosts(posts) - FAULT * (faults + NEVER * shortages(posts));
   }
 
   /** What it costs to set up, to change and to explain. */
@@ -217,7 +223,7 @@ public final class Objective {
     int tooMany =
         Math.max(0, Long.bitCount(taught) - practice.taughtMost())
             + Math.max(0, Long.bitCount(watched) - practice.watchedMost());
-    return costs + (long) EXPLAIN * Long.bitCount(taught | watched) + FAULT * tooMany;
+    return costs + (long) EXPLAIN * Long.bitCount(taught | watched) + FAULT * NEVER * tooMany;
   }
 
   /** Stations that would need a thing which others use at the same time. */

@@ -102,4 +102,29 @@ class SearchTest {
       }
     }
   }
+
+  @Test
+  void rather_nobody_bats_than_a_bat_has_no_adult_or_no_gear() {
+    for (int seed = 1; seed <= 30; seed++) {
+      Practice practice = RandomPractice.tiny(seed);
+      Practice bare =
+          new Practice(
+              practice.hitters(),
+              practice.tasks(),
+              practice.stations(),
+              1,
+              1,
+              practice.taughtMost(),
+              practice.watchedMost(),
+              Map.of("tee", 0, "screen", 0, "net", 0));
+      int[][] posts = Search.best(bare).posts();
+      for (int q = 0; q < bare.stations(); q++) {
+        if (posts[q][0] >= 0) {
+          Task task = bare.tasks().get(posts[q][0]);
+          assertThat(task.gear()).isEmpty();
+          assertThat(task.adult() && !bare.adultAt(bare.station(q, 0))).isFalse();
+        }
+      }
+    }
+  }
 }
