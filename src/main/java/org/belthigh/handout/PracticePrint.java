@@ -249,6 +249,11 @@ final class PracticePrint {
     line(lines, "practice.held.pitch", sheet.askFirst(), page.say("practice.held.pitch.how"));
     line(lines, "practice.held.swinging", sheet.noSwinging(), helping());
     line(lines, "practice.held.resting", sheet.resting(), page.say("practice.held.resting.how"));
+    for (PracticeSheet.Fewer fewer : sheet.fewerSwings()) {
+      lines.add(
+          Text.bold(page.say("practice.held.fewer") + ": " + page.name(fewer.who()))
+              .and(" – " + page.say("practice.held.fewer.how", "swings", fewer.swings())));
+    }
     if (lines.isEmpty()) {
       lines.add(Text.of(page.say("practice.held.all")));
     }

@@ -93,6 +93,7 @@ final class PracticeSheets {
         noThrowing,
         without(without(askFirst.apply(day), noThrowing), notToday),
         noSwinging,
+        fewerSwings(layout),
         notToday,
         resting(squads, noSwinging, notToday),
         oneAdult(layout),
@@ -102,6 +103,17 @@ final class PracticeSheets {
         heat.box(labels.values().stream().mapToInt(Label::age).min().orElse(YOUNGEST)),
         emergency(practice),
         equipment(drills.values().stream().toList(), practice.place(), age));
+  }
+
+  /** Whose arm or week allows fewer swings than the circuit has. */
+  private List<PracticeSheet.Fewer> fewerSwings(Circuit.Layout layout) {
+    return layout.posts().stream()
+        .flatMap(p -> p.squad().stream())
+        .distinct()
+        .filter(e -> e.swingsLeft() < layout.of(e).stream().mapToInt(Circuit.Post::swings).sum())
+        .sorted(Comparator.comparing(e -> e.player().id()))
+        .map(e -> new PracticeSheet.Fewer(labels.get(e.player().id()), e.swingsLeft()))
+        .toList();
   }
 
   private Optional<Club.Venue> venue(Planner.Practice practice) {
