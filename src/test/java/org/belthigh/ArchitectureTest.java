@@ -58,7 +58,7 @@ class ArchitectureTest {
           .whereLayer("decide")
           .mayOnlyAccessLayers("model", "catalogue", "intake", "measure")
           .whereLayer("plan")
-          .mayOnlyAccessLayers("model", "catalogue", "intake", "measure", "decide", "heat")
+          .mayOnlyAccessLayers("model", "catalogue", "intake", "measure", "decide", "heat", "history")
           .whereLayer("handout")
           .mayOnlyAccessLayers("model", "words", "plan", "decide")
           .whereLayer("audit")

@@ -35,6 +35,11 @@ final class ClubOptions {
     return LocalDate.now(clock);
   }
 
+  /** The folder as it was named. */
+  Path folder() {
+    return club;
+  }
+
   /** The catalogue in the jar. */
   Catalogue catalogue() {
     if (catalogue == null) {

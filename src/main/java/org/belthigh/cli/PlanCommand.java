@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +14,10 @@ import java.util.concurrent.Callable;
 import org.belthigh.audit.Audit;
 import org.belthigh.files.Output;
 import org.belthigh.handout.Handouts;
+import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlanRequest;
@@ -86,7 +89,9 @@ final class PlanCommand implements Callable<Integer> {
     Players.refuseUnknown(record, players);
     refuseUnknownGroups(record);
     Words words = club.words();
-    Plan plan = new Planner(club.catalogue()).plan(record, request);
+    List<Problem> problems = new ArrayList<>(record.problems());
+    History history = History.before(club.folder(), request.from(), problems::add);
+    Plan plan = new Planner(club.catalogue()).plan(record, request, history);
     PrintWriter err = spec.commandLine().getErr();
     String json = Json.text(PlanJson.of(plan, words));
     if (fails(json, record, err)) {
@@ -98,7 +103,24 @@ final class PlanCommand implements Callable<Integer> {
       output.commit();
       say(err, output.files() + " files written to " + out);
     }
-    return ClubOptions.report(record.problems(), err);
+    keep(plan).ifPresent(problems::add);
+    return ClubOptions.report(problems, err);
+  }
+
+  /** Keeps what is handed out; a club folder that cannot be written to loses the look back only. */
+  private Optional<Problem> keep(Plan plan) {
+    try {
+      History.keep(club.folder(), plan.handedOut());
+      return Optional.empty();
+    } catch (IOException e) {
+      return Optional.of(
+          Problem.warning(
+              Origin.of(club.folder().resolve("history").toString()),
+              "",
+              "what was handed out could not be kept",
+              "the next plan looks back at what is kept there",
+              "Maybe the folder is read-only or the disk is full."));
+    }
   }
 
   /** Whether the second pair of eyes finds a limit that is not kept; then no page is printed. */

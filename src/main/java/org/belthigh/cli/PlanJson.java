@@ -10,6 +10,7 @@ import org.belthigh.plan.DecisionLine;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HoldLine;
 import org.belthigh.plan.Item;
+import org.belthigh.plan.LookBack;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
 import org.belthigh.plan.PracticeSheet;
@@ -94,9 +95,21 @@ final class PlanJson {
     ArrayNode holds = node.putArray("holds");
     player.holds().forEach(h -> holds.add(hold(h)));
     node.set("sport_months", year(player.year()));
+    node.set("last_plan", player.back().map(this::back).orElse(null));
     ArrayNode days = node.putArray("days");
     player.days().forEach(d -> days.add(day(d)));
     return node;
+  }
+
+  private ObjectNode back(LookBack back) {
+    return NODES
+        .objectNode()
+        .put("from", back.handedOut().toString())
+        .put("days", back.days())
+        .put("done", back.done())
+        .put("partly", back.partly())
+        .put("not_logged", back.notLogged())
+        .put("sentence", words.say(back.sentence(), language));
   }
 
   private ObjectNode year(SportYear year) {

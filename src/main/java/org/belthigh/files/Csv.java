@@ -3,6 +3,11 @@ package org.belthigh.files;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,6 +55,17 @@ public final class Csv {
               "Maybe save it again from the spreadsheet as \"CSV UTF-8\"."));
       return Optional.empty();
     }
+  }
+
+  /** The text of a table by RFC 4180, cells quoted where they must be, lines ended by LF. */
+  public static String text(List<List<String>> rows) {
+    StringWriter text = new StringWriter();
+    try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+      rows.forEach(writer::writeRecord);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
   }
 
   private static Optional<Problem> unusable(CsvText csv, String file) {

@@ -45,6 +45,7 @@ final class OverviewPrint {
     flow.h1(page.say("overview.title", "group", page.group().name()));
     flow.lead(page.say("overview.totals") + ": " + totals());
     looks(flow);
+    back(flow);
     timeOff(flow);
     flow.h2(page.say("overview.players"));
     if (overview.rows().isEmpty()) {
@@ -85,6 +86,20 @@ final class OverviewPrint {
       flow.p(page.say("overview.looks.none"));
     } else {
       flow.bullets(looks);
+    }
+  }
+
+  private void back(Flow flow) {
+    List<Text> lines =
+        overview.rows().stream()
+            .filter(r -> r.back().isPresent())
+            .map(
+                r ->
+                    Text.bold(page.name(r.who()) + ": ")
+                        .and(page.say(r.back().orElseThrow().sentence())))
+            .toList();
+    if (!lines.isEmpty()) {
+      flow.h2(page.say("overview.back")).bullets(lines).p(page.say("overview.back.how"));
     }
   }
 

@@ -31,6 +31,7 @@ public record Overview(
    * @param why why each skill is where it is, and how sure that is
    * @param unseen names the skills of which nothing was seen; empty where there are none
    * @param year how many months of the sport are known
+   * @param back what became of the plan that was handed out before; empty where none was
    */
   public record Row(
       Label who,
@@ -39,7 +40,8 @@ public record Overview(
       Optional<Phrase> look,
       List<Why> why,
       Optional<Phrase> unseen,
-      SportYear year) {
+      SportYear year,
+      Optional<LookBack> back) {
     public Row {
       decisions = List.copyOf(decisions);
       holds = List.copyOf(holds);

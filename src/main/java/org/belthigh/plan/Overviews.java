@@ -81,7 +81,8 @@ final class Overviews {
         unseen.isEmpty()
             ? Optional.empty()
             : Optional.of(Phrase.of("why.unseen", "skills", unseen)),
-        player.year());
+        player.year(),
+        player.back());
   }
 
   private static Phrase why(DecisionLine line) {

@@ -1,7 +1,9 @@
 package org.belthigh.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import org.belthigh.history.Handed;
 import org.belthigh.model.Problem;
 
 /**
@@ -34,5 +36,36 @@ public record Plan(
     players = List.copyOf(players);
     groups = List.copyOf(groups);
     setAside = List.copyOf(setAside);
+  }
+
+  /** The first week as it is handed out, to be looked back at when the next plan is made. */
+  public Handed handedOut() {
+    LocalDate end = from.plusDays(7);
+    List<Handed.Session> sessions = new ArrayList<>();
+    List<Handed.Stood> steps = new ArrayList<>();
+    for (PlayerPlan player : players) {
+      String id = player.who().id();
+      player.days().stream()
+          .filter(d -> d.date().isBefore(end))
+          .forEach(d -> d.items().forEach(i -> sessions.add(session(id, d, i))));
+      player.decisions().forEach(d -> steps.add(stood(id, d)));
+    }
+    return new Handed(from, sessions, steps);
+  }
+
+  private static Handed.Session session(String player, Day day, Item item) {
+    return new Handed.Session(
+        day.date(),
+        player,
+        day.place().id(),
+        item.drill(),
+        item.reps(),
+        item.swings(),
+        item.minutes());
+  }
+
+  private static Handed.Stood stood(String player, DecisionLine line) {
+    return new Handed.Stood(
+        player, line.skill().id(), line.next().orElse(line.step()), line.outcome().id());
   }
 }

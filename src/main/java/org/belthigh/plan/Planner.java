@@ -2,6 +2,7 @@ package org.belthigh.plan;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -20,6 +21,7 @@ import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
 import org.belthigh.decide.Progress;
 import org.belthigh.decide.SkillDecision;
+import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
@@ -37,6 +39,9 @@ public final class Planner {
   /** Who has less than this part of a session's swings left does not bat that day. */
   private static final int FEWEST_OF_SESSION = 4;
 
+  /** Days after which a drill counts as fresh again; ours, common practice. */
+  private static final int FRESH_AFTER_DAYS = 21;
+
   private final Catalogue catalogue;
 
   /** A planner that plans by {@code catalogue}. */
@@ -50,6 +55,16 @@ public final class Planner {
    * @param record the club's files; rows after {@code request.from()} are not counted
    */
   public Plan plan(ClubRecord record, PlanRequest request) {
+    return plan(record, request, History.none());
+  }
+
+  /**
+   * The plan that {@code request} asks for, after those that were handed out before.
+   *
+   * @param record the club's files; rows after {@code request.from()} are not counted
+   * @param history plans handed out before {@code request.from()}
+   */
+  public Plan plan(ClubRecord record, PlanRequest request, History history) {
     ClubRecord known = record.upTo(request.from());
     Map<String, List<SkillDecision>> decisions =
         new Progress(catalogue).decide(known, request.from());
@@ -62,7 +77,7 @@ public final class Planner {
     List<GroupPlan> groups = new ArrayList<>();
     for (Club.Group group : record.club().groups()) {
       if (request.groups().isEmpty() || request.groups().contains(group.id())) {
-        GroupWeeks weeks = new GroupWeeks(known, group, request, decisions, holds, restHolds);
+        GroupWeeks weeks = new GroupWeeks(known, group, request, decisions, holds, restHolds, history);
         weeks.plan();
         List<PlayerPlan> own = weeks.players(sheets);
         players.addAll(
@@ -86,6 +101,7 @@ public final class Planner {
 
   /** The weeks of one group. */
   private final class GroupWeeks {
+    private final History history;
     private final ClubRecord record;
     private final Club.Group group;
     private final PlanRequest request;
@@ -95,6 +111,10 @@ public final class Planner {
     private final List<Hold> restHolds;
     private final Season season;
     private final Doses doses;
+
+    /** Weeks since the season began: skills take turns over weeks that are planned one by one. */
+    private final int turn;
+
     private final DrillChoice choice;
     private final Circuit circuit;
     private final HomeWork home;
@@ -111,7 +131,9 @@ public final class Planner {
         PlanRequest request,
         Map<String, List<SkillDecision>> decisions,
         List<Hold> holds,
-        List<Hold> restHolds) {
+        List<Hold> restHolds,
+        History history) {
+      this.history = history;
       this.record = record;
       this.group = group;
       this.request = request;
@@ -126,6 +148,8 @@ public final class Planner {
       this.season =
           Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
       this.doses = new Doses(catalogue, request.from());
+      this.turn =
+          Math.max(0, (int) ChronoUnit.WEEKS.between(record.club().seasonFirst(), request.from()));
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
       this.circuit = new Circuit(choice, doses);
@@ -135,7 +159,7 @@ public final class Planner {
     void plan() {
       for (Player player : players) {
         books.put(player.id(), book(player));
-        used.put(player.id(), new HashMap<>());
+        used.put(player.id(), handedOut(player));
         days.put(player.id(), new TreeMap<>());
         sessions.put(player.id(), new TreeMap<>());
       }
@@ -144,6 +168,35 @@ public final class Planner {
       }
       players.forEach(this::planHome);
       players.forEach(this::fillUp);
+    }
+
+    /** How often a player was handed each drill of late, so that it does not bore. */
+    private Map<String, Integer> handedOut(Player player) {
+      Map<String, Integer> had = new HashMap<>();
+      LocalDate since = request.from().minusDays(FRESH_AFTER_DAYS);
+      history.plans().stream()
+          .filter(h -> !h.from().isBefore(since))
+          .flatMap(h -> h.sessions().stream())
+          .filter(s -> s.player().equals(player.id()))
+          .map(s -> List.of(s.date().toString(), s.drill()))
+          .distinct()
+          .forEach(s -> had.merge(s.get(1), 1, Integer::sum));
+      return had;
+    }
+
+    private Optional<LookBack> lookBack(Player player) {
+      Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
+      return history
+          .last(player.id())
+          .map(
+              h ->
+                  LookBack.of(
+                      h,
+                      player.id(),
+                      record,
+                      decisions.get(player.id()),
+                      curriculum,
+                      request.from()));
     }
 
     /**
@@ -238,7 +291,7 @@ public final class Planner {
     }
 
     private List<SkillDecision> focus(Player player, LocalDate day) {
-      return new Focus(decisions.get(player.id())).of(week(day));
+      return new Focus(decisions.get(player.id())).of(turn + week(day));
     }
 
     private void practise(LocalDate day) {
@@ -490,7 +543,8 @@ public final class Planner {
                       home,
                       focus(p, request.from()),
                       season.assumed(),
-                      SportYear.of(record, season, p, days.get(p.id()).values(), request, doses)))
+                      SportYear.of(record, season, p, days.get(p.id()).values(), request, doses),
+                      lookBack(p)))
           .collect(Collectors.toList());
     }
   }

@@ -1,6 +1,7 @@
 package org.belthigh.plan;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One player's decisions, holds, days and sheets.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param card the first week's
  * @param home one sheet per home day of the first week; empty where there is none
  * @param year how many months of the sport are known
+ * @param back what became of the plan that was handed out before; empty where none was
  */
 public record PlayerPlan(
     Label who,
@@ -18,7 +20,8 @@ public record PlayerPlan(
     List<Day> days,
     Card card,
     List<HomeSheet> home,
-    SportYear year) {
+    SportYear year,
+    Optional<LookBack> back) {
   public PlayerPlan {
     decisions = List.copyOf(decisions);
     holds = List.copyOf(holds);
@@ -28,6 +31,6 @@ public record PlayerPlan(
 
   /** This plan with a card that others may see: no cause of a hold on it. */
   public PlayerPlan inTheOpen() {
-    return new PlayerPlan(who, decisions, holds, days, card.inTheOpen(), home, year);
+    return new PlayerPlan(who, decisions, holds, days, card.inTheOpen(), home, year, back);
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
@@ -68,7 +69,8 @@ final class Sheets {
       HomeWork home,
       List<SkillDecision> focus,
       boolean assumed,
-      SportYear year) {
+      SportYear year,
+      Optional<LookBack> back) {
     List<SkillDecision> own = decisions.get(player.id());
     List<Hold> held = holds.stream().filter(h -> h.player().equals(player.id())).toList();
     LocalDate weekEnd = request.from().plusDays(6);
@@ -85,7 +87,8 @@ final class Sheets {
         days,
         cards.card(player, days, focus, own, held, arms.box(player, held), assumed),
         homeSheets,
-        year);
+        year,
+        back);
   }
 
   /** An age group's sheets. */

@@ -99,7 +99,8 @@ final class SamplePlans {
         amount == Amount.EMPTY ? List.of() : List.of(game()),
         card(amount),
         home,
-        new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8));
+        new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),
+        Optional.empty());
   }
 
   static Label label(String language, String name) {
