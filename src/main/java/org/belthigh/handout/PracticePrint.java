@@ -188,7 +188,9 @@ final class PracticePrint {
   /** When things go otherwise; where room is short it fills the foot of the first page. */
   private void otherwise(Flow flow) {
     Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
-    otherwise.put("practice.one-adult", sheet.oneAdult());
+    if (fit != Fit.BARE || sheet.adults() > 1) {
+      otherwise.put("practice.one-adult", sheet.oneAdult());
+    }
     otherwise.put("practice.changes", changes());
     otherwise.put("practice.weather", weather());
     if (fit.tight()) {
