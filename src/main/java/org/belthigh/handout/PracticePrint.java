@@ -84,7 +84,7 @@ final class PracticePrint {
     held(flow);
     squads(flow);
     timetable(flow);
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       otherwise(flow);
       flow.p(bring());
     }
@@ -100,7 +100,7 @@ final class PracticePrint {
                       right.hatchedBox(
                           page.say("practice.emergency"),
                           box -> page.say(sheet.emergency()).forEach(box::p));
-                      if (fit == Fit.TIGHT) {
+                      if (fit.tight()) {
                         right.small(page.say("practice.hot") + ": " + heatNotes());
                       }
                     }));
@@ -108,12 +108,12 @@ final class PracticePrint {
         part -> {
           part.h2(page.say("practice.setup"));
           StationPicture.of(page, sheet).ifPresent(picture -> picture.draw(part));
-          if (fit != Fit.TIGHT) {
+          if (!fit.tight()) {
             part.p(bring());
           }
         });
     drills(flow);
-    if (fit != Fit.TIGHT) {
+    if (!fit.tight()) {
       otherwise(flow);
     }
     heat(flow);
@@ -121,7 +121,7 @@ final class PracticePrint {
 
   /** The heat tables: the meter's rows and those of the heat index, each by itself. */
   private void heat(Flow flow) {
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       Text meter = heatLine("practice.hot.meter", sheet.heat().meter());
       flow.p(meter.and(" ").and(heatLine("practice.hot.index", sheet.heat().index())));
       return;
@@ -160,7 +160,9 @@ final class PracticePrint {
     Text text = Text.bold(page.say(title) + ":");
     for (HeatBox.Line line : lines) {
       List<String> says = new ArrayList<>(List.of(page.say(line.strictest())));
-      says.addAll(page.say(line.others()));
+      if (fit != Fit.BARE) {
+        says.addAll(page.say(line.others()));
+      }
       text =
           text.and(" ")
               .and(Text.bold(page.say(line.reading()) + ": "))
@@ -186,10 +188,12 @@ final class PracticePrint {
   /** When things go otherwise; where room is short it fills the foot of the first page. */
   private void otherwise(Flow flow) {
     Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
-    otherwise.put("practice.one-adult", sheet.oneAdult());
+    if (fit != Fit.BARE || sheet.adults() > 1) {
+      otherwise.put("practice.one-adult", sheet.oneAdult());
+    }
     otherwise.put("practice.changes", changes());
     otherwise.put("practice.weather", weather());
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       otherwise.forEach(
           (title, lines) ->
               flow.p(Text.bold(page.say(title) + " ").and(String.join(" ", page.say(lines)))));
@@ -210,7 +214,7 @@ final class PracticePrint {
   /** Where the heat tables are set close, what not to mix up stands here. */
   private List<Phrase> weather() {
     List<Phrase> weather = new ArrayList<>(sheet.weather());
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       weather.add(sheet.heat().mind());
     }
     return weather;
@@ -320,7 +324,9 @@ final class PracticePrint {
       return;
     }
     flow.h2(page.say("practice.timetable"));
-    flow.writing(page.say("practice.timetable.start"), 1);
+    if (fit != Fit.BARE) {
+      flow.writing(page.say("practice.timetable.start"), 1);
+    }
     flow.table(
         table -> {
           table.columns(columns()).head(head()).rowHeaders().boxed();
@@ -465,7 +471,7 @@ final class PracticePrint {
     String mix = drill.feed() == Feed.NONE ? "" : " " + page.say(drill.mix()) + ".";
     Text setup = Text.of(page.say(drill.setup()) + mix);
     Text words = words(drill, needs);
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       flow.p(Text.bold(name + ".").and(" ").and(setup).and("  ").and(words));
     } else {
       flow.h3(name).p(setup).p(words);
@@ -477,19 +483,18 @@ final class PracticePrint {
         Text.bold(page.say("practice.drill.say"))
             .and(" " + page.say(drill.cue()) + "  ")
             .and(Text.bold(page.say("practice.drill.write")))
-            .and(" " + marks(drill) + "  ")
-            .and(Text.bold(page.say("practice.drill.easier")))
-            .and(" " + page.say(drill.easier()));
+            .and(" " + marks(drill));
+    Text easier = Text.bold(page.say("practice.drill.easier")).and(" " + page.say(drill.easier()));
+    Text all = fit == Fit.BARE ? words : words.and("  ").and(easier);
     return drill
         .adapt()
         .filter(a -> needs)
         .map(
             a ->
-                words
-                    .and("  ")
+                all.and("  ")
                     .and(Text.bold(page.say("practice.drill.needs")))
                     .and(" " + page.say(a)))
-        .orElse(words);
+        .orElse(all);
   }
 
   /** What to write: the marks of the log sheet, where the drill has one. */
