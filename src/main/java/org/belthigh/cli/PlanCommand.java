@@ -74,6 +74,11 @@ final class PlanCommand implements Callable<Integer> {
       description = "Language of every sheet; the club's and each family's own.")
   private String lang;
 
+  @Option(
+      names = "--no-history",
+      description = "Neither look back at what was handed out before, nor keep this plan.")
+  private boolean noHistory;
+
   @Override
   public Integer call() throws IOException {
     refuseOddOptions();
@@ -90,7 +95,8 @@ final class PlanCommand implements Callable<Integer> {
     refuseUnknownGroups(record);
     Words words = club.words();
     List<Problem> problems = new ArrayList<>(record.problems());
-    History history = History.before(club.folder(), request.from(), problems::add);
+    History history =
+        noHistory ? History.none() : History.before(club.folder(), request.from(), problems::add);
     Plan plan = new Planner(club.catalogue()).plan(record, request, history);
     PrintWriter err = spec.commandLine().getErr();
     String json = Json.text(PlanJson.of(plan, words));
@@ -109,6 +115,9 @@ final class PlanCommand implements Callable<Integer> {
 
   /** Keeps what is handed out; a club folder that cannot be written to loses the look back only. */
   private Optional<Problem> keep(Plan plan) {
+    if (noHistory) {
+      return Optional.empty();
+    }
     try {
       History.keep(club.folder(), plan.handedOut());
       return Optional.empty();

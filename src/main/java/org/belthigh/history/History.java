@@ -24,9 +24,9 @@ import org.belthigh.model.Problem;
 /**
  * The plans that a club was handed, oldest first.
  *
- * <p>Each plan leaves {@code history/DATE-days.csv} and {@code history/DATE-steps.csv}; another plan
- * of the same day {@code DATE-2-days.csv} and so on, so that nothing is written over. A plan that is
- * made again, the same to the byte, leaves nothing new. Ids only, no names.
+ * <p>Each plan leaves {@code history/DATE-days.csv} and {@code history/DATE-steps.csv}; another
+ * plan of the same day {@code DATE-2-days.csv} and so on, so that nothing is written over. A plan
+ * that is made again, the same to the byte, leaves nothing new. Ids only, no names.
  */
 public final class History {
   private static final String FOLDER = "history";
@@ -126,11 +126,7 @@ public final class History {
   /** Nothing of the input is set aside: the plan only knows less of what went before. */
   private static Problem remark(Problem problem) {
     return Problem.warning(
-        problem.origin(),
-        problem.subject(),
-        problem.found(),
-        problem.allowed(),
-        problem.maybe());
+        problem.origin(), problem.subject(), problem.found(), problem.allowed(), problem.maybe());
   }
 
   private static Handed.Session session(Table.Row row) {

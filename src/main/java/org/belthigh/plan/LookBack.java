@@ -48,7 +48,8 @@ public record LookBack(LocalDate handedOut, int days, int done, int partly, Phra
       Curriculum curriculum,
       LocalDate from) {
     Map<LocalDate, Integer> asked = new TreeMap<>();
-    LocalDate end = handed.from().plusDays(WEEK).isBefore(from) ? handed.from().plusDays(WEEK) : from;
+    LocalDate end =
+        handed.from().plusDays(WEEK).isBefore(from) ? handed.from().plusDays(WEEK) : from;
     handed.sessions().stream()
         .filter(s -> s.player().equals(player) && s.date().isBefore(end))
         .forEach(s -> asked.merge(s.date(), s.reps(), Integer::sum));
@@ -119,9 +120,18 @@ public record LookBack(LocalDate handedOut, int days, int done, int partly, Phra
       Object from = curriculum.step(then.step()).<Object>map(Step::name).orElse(then.step());
       return Optional.of(
           Phrase.of(
-              "back.moved", "skill", skill, "from", from, "to", step.name(), "why", why(then, now)));
+              "back.moved",
+              "skill",
+              skill,
+              "from",
+              from,
+              "to",
+              step.name(),
+              "why",
+              why(then, now)));
     }
-    boolean wavers = now.outcome() == Outcome.FIRM_UP && !Outcome.FIRM_UP.id().equals(then.decision());
+    boolean wavers =
+        now.outcome() == Outcome.FIRM_UP && !Outcome.FIRM_UP.id().equals(then.decision());
     return wavers
         ? Optional.of(Phrase.of("back.wavers", "skill", skill, "step", step.name()))
         : Optional.empty();

@@ -77,7 +77,8 @@ public final class Planner {
     List<GroupPlan> groups = new ArrayList<>();
     for (Club.Group group : record.club().groups()) {
       if (request.groups().isEmpty() || request.groups().contains(group.id())) {
-        GroupWeeks weeks = new GroupWeeks(known, group, request, decisions, holds, restHolds, history);
+        GroupWeeks weeks =
+            new GroupWeeks(known, group, request, decisions, holds, restHolds, history);
         weeks.plan();
         List<PlayerPlan> own = weeks.players(sheets);
         players.addAll(

@@ -78,7 +78,15 @@ class CommandLineTest {
   void the_demo_is_planned_and_its_planted_faults_are_told() {
     Path out = folder.resolve("out");
 
-    Ran ran = run("plan", "demo-players", "--out", out.toString(), "--from", "2027-04-05");
+    Ran ran =
+        run(
+            "plan",
+            "demo-players",
+            "--out",
+            out.toString(),
+            "--from",
+            "2027-04-05",
+            "--no-history");
 
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err())
@@ -118,6 +126,66 @@ class CommandLineTest {
   }
 
   @Test
+  void the_next_plan_looks_back_at_the_one_that_was_handed_out() throws IOException {
+    Path club = cleanDemo();
+    Path out = folder.resolve("out");
+    run("plan", club.toString(), "--out", out.toString(), "--from", "2027-03-29");
+    Map<String, String> kept = bytes(club.resolve("history"));
+    run("plan", club.toString(), "--out", out.toString(), "--from", "2027-04-05");
+    Map<String, String> both = bytes(club.resolve("history"));
+    JsonNode mateo = player(out, "p03").get("last_plan");
+    run("plan", club.toString(), "--out", out.toString(), "--from", "2027-03-29");
+
+    assertThat(kept).hasSize(2);
+    assertThat(both).hasSize(4).containsAllEntriesOf(kept);
+    assertThat(bytes(club.resolve("history"))).isEqualTo(both);
+    assertThat(mateo.get("from").asText()).isEqualTo("2027-03-29");
+    int days = mateo.get("days").asInt();
+    assertThat(days).isBetween(1, 7);
+    assertThat(
+            mateo.get("done").asInt()
+                + mateo.get("partly").asInt()
+                + mateo.get("not_logged").asInt())
+        .isEqualTo(days);
+    assertThat(mateo.get("sentence").asText())
+        .startsWith("Of " + days + " planned days since Mar 29:")
+        .contains("Changed: Hit it hard from");
+    assertThat(player(out, "p03").get("last_plan").isNull()).isTrue(); // the old day again
+  }
+
+  private static JsonNode player(Path out, String id) throws IOException {
+    JsonNode plan = new ObjectMapper().readTree(out.resolve("plan.json").toFile());
+    for (JsonNode player : plan.get("players")) {
+      if (player.get("player").asText().equals(id)) {
+        return player;
+      }
+    }
+    throw new AssertionError("no player " + id);
+  }
+
+  @Test
+  void what_cannot_be_kept_is_a_remark_and_the_plan_is_printed() throws IOException {
+    Path club = cleanDemo();
+    Files.writeString(club.resolve("history"), "a file where the folder should be");
+    Path out = folder.resolve("out");
+
+    Ran ran =
+        run(
+            "plan",
+            club.toString(),
+            "--out",
+            out.toString(),
+            "--from",
+            "2027-04-05",
+            "--weeks",
+            "1");
+
+    assertThat(ran.status()).isZero();
+    assertThat(ran.err()).contains("what was handed out could not be kept");
+    assertThat(out.resolve("plan.json")).exists();
+  }
+
+  @Test
   void what_another_program_put_into_the_folder_stays() throws IOException {
     String club = cleanDemo().toString();
     Path out = folder.resolve("out");
@@ -139,7 +207,16 @@ class CommandLineTest {
   void plan_json_has_the_fixed_keys_in_their_shape() throws IOException {
     Path out = folder.resolve("out");
 
-    run("plan", "demo-players", "--out", out.toString(), "--from", "2027-04-05", "--weeks", "2");
+    run(
+        "plan",
+        "demo-players",
+        "--out",
+        out.toString(),
+        "--from",
+        "2027-04-05",
+        "--weeks",
+        "2",
+        "--no-history");
 
     JsonNode plan = new ObjectMapper().readTree(Files.readString(out.resolve("plan.json")));
     assertThat(plan.get("club").asText()).isEqualTo("Wrenfield Ferry Youth Baseball");
