@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       MeasureCommand.class,
       RestCommand.class,
       ExplainCommand.class,
+      WhatIfCommand.class,
       CheckCommand.class,
       HeatCommand.class,
       LabCommand.class,

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -27,13 +28,26 @@ public final class Folder {
 
   private final Path path;
 
-  private Folder(Path path) {
+  /** Files that are read from elsewhere, by the name that they stand in for. */
+  private final Map<String, Path> elsewhere;
+
+  private Folder(Path path, Map<String, Path> elsewhere) {
     this.path = path;
+    this.elsewhere = elsewhere;
   }
 
   /** The folder at {@code path}, named in messages just as it is given here. */
   public static Folder of(Path path) {
-    return new Folder(path);
+    return new Folder(path, Map.of());
+  }
+
+  /** The same folder with another file, which the user named too, in place of {@code name}. */
+  public Folder with(String name, Path file) {
+    return new Folder(path, Map.of(name, file));
+  }
+
+  private Path at(String name) {
+    return elsewhere.getOrDefault(name, path.resolve(name));
   }
 
   /** Whether there is such a folder and it can be read. */
@@ -43,7 +57,7 @@ public final class Folder {
 
   /** How messages name {@code name} in this folder: {@code demo-players/logs/march.csv}. */
   public String shown(String name) {
-    return path.resolve(name).toString().replace('\\', '/');
+    return at(name).toString().replace('\\', '/');
   }
 
   /** How messages name the folder itself. */
@@ -53,7 +67,7 @@ public final class Folder {
 
   /** Whether there is a file of that name. */
   public boolean has(String name) {
-    return Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS);
+    return Files.exists(at(name), LinkOption.NOFOLLOW_LINKS);
   }
 
   /**
@@ -96,8 +110,8 @@ public final class Folder {
   }
 
   private Optional<byte[]> bytes(String name, Consumer<Problem> problems) throws IOException {
-    Path real = path.resolve(name).toRealPath();
-    if (!real.startsWith(path.toRealPath())) {
+    Path real = at(name).toRealPath();
+    if (!elsewhere.containsKey(name) && !real.startsWith(path.toRealPath())) {
       problems.accept(
           fault(
               name,

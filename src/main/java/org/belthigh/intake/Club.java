@@ -38,6 +38,27 @@ public record Club(
     places = List.copyOf(places);
   }
 
+  /** The same club, at each of whose places so many stations can run at once. */
+  public Club withStations(int number) {
+    List<Venue> venues =
+        places.stream()
+            .map(v -> new Venue(v.id(), v.name(), v.cage(), v.address(), v.aed(), number, v.note()))
+            .toList();
+    return new Club(
+        name,
+        paper,
+        languages,
+        ruleBooks,
+        seasonFirst,
+        seasonLast,
+        groups,
+        curriculum,
+        equipment,
+        venues,
+        emergency,
+        stricter);
+  }
+
   /** The same club by other rule books, its own stricter numbers kept: to compare. */
   public Club by(List<String> books) {
     return new Club(

@@ -77,6 +77,38 @@ public record ClubRecord(
     return rows.stream().filter(known).toList();
   }
 
+  /** The same club with another calendar. */
+  public ClubRecord withEvents(List<Event> others) {
+    return new ClubRecord(
+        club,
+        players,
+        others,
+        tosses,
+        tallies,
+        outings,
+        wellness,
+        otherSports,
+        placements,
+        unread,
+        problems);
+  }
+
+  /** The same folder under other club settings. */
+  public ClubRecord withClub(Club other) {
+    return new ClubRecord(
+        other,
+        players,
+        events,
+        tosses,
+        tallies,
+        outings,
+        wellness,
+        otherSports,
+        placements,
+        unread,
+        problems);
+  }
+
   /** The player with that id. @throws IllegalArgumentException if there is none */
   public Player player(String id) {
     return players.stream()

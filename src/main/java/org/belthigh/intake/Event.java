@@ -36,6 +36,21 @@ public record Event(
     OFF
   }
 
+  /** The same event with so many grown-ups. */
+  public Event withAdults(int number) {
+    return new Event(
+        date,
+        group,
+        kind,
+        start,
+        minutes,
+        hittingMinutes,
+        OptionalInt.of(number),
+        place,
+        note,
+        origin);
+  }
+
   /** Whether it concerns the group. */
   public boolean concerns(String groupId) {
     return group.isEmpty() || group.get().equals(groupId);

@@ -17,4 +17,16 @@ public final class Intake {
   public static ClubRecord read(Path clubFolder, Catalogue catalogue) throws Unusable {
     return new FolderReading(Folder.of(clubFolder), catalogue).read();
   }
+
+  /**
+   * The same with another calendar, to see what it would change.
+   *
+   * @param calendar a file like {@code calendar.csv}, anywhere
+   * @throws Unusable as {@link #read(Path, Catalogue)}
+   */
+  public static ClubRecord read(Path clubFolder, Path calendar, Catalogue catalogue)
+      throws Unusable {
+    Folder folder = Folder.of(clubFolder).with("calendar.csv", calendar);
+    return new FolderReading(folder, catalogue).read();
+  }
 }

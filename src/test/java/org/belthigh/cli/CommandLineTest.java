@@ -164,6 +164,30 @@ class CommandLineTest {
   }
 
   @Test
+  void a_change_is_seen_at_once_and_nothing_is_written() throws IOException {
+    Path club = cleanDemo();
+    Path calendar = folder.resolve("rain.csv");
+    Files.writeString(calendar, "date,group,kind,minutes\n2027-04-20,all,practice,90\n");
+    String[] base = {"whatif", club.toString(), "--from", "2027-04-05", "--weeks", "2", "--json"};
+
+    JsonNode fewer = run(with(base, "--adults", "1")).json().get("players").get(0);
+    JsonNode none = run(with(base, "--adults", "0")).json().get("players").get(0);
+    JsonNode rain = run(with(base, "--calendar", calendar.toString())).json().get("players").get(0);
+
+    assertThat(fewer.at("/then/swings").asInt()).isLessThan(fewer.at("/now/swings").asInt());
+    assertThat(none.at("/then/days").asInt()).isLessThan(none.at("/now/days").asInt());
+    assertThat(rain.get("now")).isEqualTo(fewer.get("now"));
+    assertThat(rain.get("then")).isNotEqualTo(rain.get("now"));
+    assertThat(club.resolve("history")).doesNotExist();
+    assertThat(run(base).status()).isEqualTo(2);
+    assertThat(run(with(base, "--calendar", "nowhere.csv")).status()).isEqualTo(2);
+  }
+
+  private static String[] with(String[] base, String... more) {
+    return Stream.concat(Stream.of(base), Stream.of(more)).toArray(String[]::new);
+  }
+
+  @Test
   void what_cannot_be_kept_is_a_remark_and_the_plan_is_printed() throws IOException {
     Path club = cleanDemo();
     Files.writeString(club.resolve("history"), "a file where the folder should be");
