@@ -42,6 +42,11 @@ final class Focus {
     return decision.rules().contains("PRG-009");
   }
 
+  /** All skills, the most pressing first. */
+  List<SkillDecision> byNeed() {
+    return byNeed;
+  }
+
   /** The two skills of week {@code index}, 0 for the first, the more pressing one first. */
   List<SkillDecision> of(int index) {
     int[] turn = TURNS[index % TURNS.length];

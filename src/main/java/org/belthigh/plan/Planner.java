@@ -30,6 +30,7 @@ import org.belthigh.intake.Player;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
+import org.belthigh.model.Skill;
 
 /**
  * Plans the weeks of a club: practices as the calendar has them, home days where the family can,
@@ -291,8 +292,27 @@ public final class Planner {
       return (int) (day.toEpochDay() - request.from().toEpochDay()) / 7;
     }
 
+    /**
+     * The two skills of the week of {@code day}. From the second week on a skill that the plan has
+     * not met yet takes the place of the less pressing one, so that none is left out.
+     */
     private List<SkillDecision> focus(Player player, LocalDate day) {
-      return new Focus(decisions.get(player.id())).of(turn + week(day));
+      Focus focus = new Focus(decisions.get(player.id()));
+      List<SkillDecision> two = focus.of(turn + week(day));
+      return week(day) == 0
+          ? two
+          : focus.byNeed().stream()
+              .filter(d -> !met(player, d.skill()))
+              .findFirst()
+              .filter(d -> !two.contains(d))
+              .map(d -> List.of(two.get(0), d))
+              .orElse(two);
+    }
+
+    private boolean met(Player player, Skill skill) {
+      return days.get(player.id()).values().stream()
+          .flatMap(d -> d.items().stream())
+          .anyMatch(i -> i.skill() == skill);
     }
 
     private void practise(LocalDate day) {
@@ -466,7 +486,8 @@ public final class Planner {
 
     private boolean homeSession(Player player, LocalDate day, int turn) {
       List<SkillDecision> focus = new ArrayList<>(focus(player, day));
-      if (turn % 2 == 1) {
+      boolean left = week(day) > 0 && !met(player, focus.get(1).skill());
+      if (left || turn % 2 == 1) {
         java.util.Collections.reverse(focus);
       }
       LocalDate first = request.from().plusDays(7L * week(day));

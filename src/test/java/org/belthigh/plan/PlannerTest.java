@@ -84,6 +84,24 @@ class PlannerTest {
   }
 
   @Test
+  void within_three_weeks_each_child_who_may_hit_meets_every_skill() throws Exception {
+    ClubRecord record = demo();
+
+    for (LocalDate from : List.of(MONDAY, MONDAY.minusDays(21), MONDAY.plusDays(21))) {
+      for (PlayerPlan player : new Planner(CATALOGUE).plan(record, request(from, 3)).players()) {
+        Set<Skill> met = new HashSet<>();
+        player.days().forEach(d -> d.items().forEach(i -> met.add(i.skill())));
+        boolean available = player.holds().stream().noneMatch(h -> h.until().isEmpty());
+        if (available) {
+          assertThat(met)
+              .as("%s from %s", player.who().id(), from)
+              .containsExactlyInAnyOrder(Skill.values());
+        }
+      }
+    }
+  }
+
+  @Test
   void two_files_are_enough_for_a_plan_that_a_coach_can_run() throws Exception {
     ClubRecord record = club("");
 
