@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.function.IntFunction;
 import java.util.zip.CRC32;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.Column;
@@ -27,6 +28,9 @@ final class TossScript {
   private static final int SUIT = 3;
 
   private static final int SUIT_OF = 4;
+
+  /** Until this age only left, centre and right are called; of common practice. */
+  private static final int FEW_FIELDS = 12;
 
   private TossScript() {}
 
@@ -52,25 +56,41 @@ final class TossScript {
    * The fields to call and where to toss for each: the heights as {@code law} has them; most of the
    * belt-high ones suit the field, some do not and are to be let go.
    *
-   * @param fields to choose from, at least one
-   * @param side where the hitter stands
+   * @param age of the hitter: three fields until {@value #FEW_FIELDS}, then five
+   * @param side where the hitter stands at a toss, 0 for the first
    */
-  static List<Called> called(TossLaw law, List<Field> fields, Side side, String seed) {
+  static List<Called> called(
+      TossLaw law, Drill.Fields which, int age, IntFunction<Side> side, String seed) {
     SplittableRandom random = new SplittableRandom(seed(seed));
     List<Called> calls = new ArrayList<>();
     int run = 0;
     for (Spot spot : law.draw(random)) {
+      Side here = side.apply(calls.size());
       Field last = calls.isEmpty() ? null : calls.get(calls.size() - 1).field();
+      List<Field> fields = fields(which, age, here);
       List<Field> open =
           run < SAME_FIELD || fields.size() == 1
               ? fields
               : fields.stream().filter(f -> f != last).toList();
       Field field = open.get(random.nextInt(open.size()));
       run = field == last ? run + 1 : 1;
-      Spot aimed = spot.beltHigh() ? belt(field, side, random) : spot;
-      calls.add(new Called(field, aimed, field.wants(aimed, side)));
+      Spot aimed = spot.beltHigh() ? belt(field, here, random) : spot;
+      calls.add(new Called(field, aimed, field.wants(aimed, here)));
     }
     return List.copyOf(calls);
+  }
+
+  private static List<Field> fields(Drill.Fields which, int age, Side side) {
+    Field pull = side == Side.RIGHT ? Field.LEFT : Field.RIGHT;
+    Field opposite = side == Side.RIGHT ? Field.RIGHT : Field.LEFT;
+    return switch (which) {
+      case PULL -> List.of(pull);
+      case OPPOSITE -> List.of(opposite);
+      case ANY ->
+          age <= FEW_FIELDS
+              ? List.of(Field.LEFT, Field.CENTER, Field.RIGHT)
+              : List.of(Field.values());
+    };
   }
 
   private static Spot belt(Field field, Side side, SplittableRandom random) {

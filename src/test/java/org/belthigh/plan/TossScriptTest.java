@@ -112,7 +112,8 @@ class TossScriptTest {
     int suiting = 0;
     for (int seed = 0; seed < 200; seed++) {
       TossLaw law = TossLaw.of(new Drill.Mix(15, 60, 15, 10), 24);
-      List<TossScript.Called> calls = TossScript.called(law, fields, side, "s" + seed);
+      List<TossScript.Called> calls =
+          TossScript.called(law, Drill.Fields.ANY, 10, toss -> side, "s" + seed);
       assertThat(calls.stream().map(TossScript.Called::field)).containsAll(fields);
       for (int i = 3; i < calls.size(); i++) {
         assertThat(calls.subList(i - 3, i + 1).stream().map(TossScript.Called::field).distinct())
@@ -129,12 +130,18 @@ class TossScriptTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"LEFT, RIGHT, BELT_AWAY", "RIGHT, RIGHT, BELT_IN", "LEFT, LEFT, BELT_IN"})
-  void the_spot_that_does_not_suit_is_the_far_one_on_the_pull_side(
-      Field field, Side side, Spot unsuited) {
+  @CsvSource({
+    "PULL, RIGHT, LEFT, BELT_AWAY",
+    "PULL, LEFT, RIGHT, BELT_AWAY",
+    "OPPOSITE, RIGHT, RIGHT, BELT_IN",
+    "OPPOSITE, LEFT, LEFT, BELT_IN"
+  })
+  void the_belt_high_spot_that_does_not_suit_is_away_when_pulling_and_in_when_not(
+      Drill.Fields fields, Side side, Field field, Spot unsuited) {
     TossLaw law = TossLaw.of(new Drill.Mix(0, 100, 0, 0), 24);
 
-    assertThat(TossScript.called(law, List.of(field), side, "x"))
+    assertThat(TossScript.called(law, fields, 10, toss -> side, "x"))
+        .allMatch(call -> call.field() == field)
         .filteredOn(call -> !call.suits())
         .isNotEmpty()
         .allMatch(call -> call.spot() == unsuited && call.spot().row().orElseThrow() == Row.BELT);
