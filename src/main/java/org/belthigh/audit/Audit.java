@@ -78,6 +78,7 @@ public final class Audit {
       new LoadCheck(plan, findings, limits, ages, record, owed).check(person);
       drills.check(plan, person);
       record.ifPresent(r -> new EventCheck(r, plan, findings).check(person));
+      record.ifPresent(r -> new YearCheck(r, plan, findings, limits).check(person));
     }
   }
 }

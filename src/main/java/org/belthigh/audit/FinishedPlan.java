@@ -23,9 +23,18 @@ record FinishedPlan(
     return from.plusDays(7L * weeks - 1);
   }
 
-  /** One player; {@code age} in whole years on the first day, {@code skills} one per decision. */
+  /**
+   * One player; {@code age} in whole years on the first day, {@code skills} one per decision,
+   * {@code yearRemarked} whether too many months of the sport are remarked on.
+   */
   record Person(
-      String id, String group, int age, List<String> skills, List<Held> holds, List<Dated> days) {
+      String id,
+      String group,
+      int age,
+      List<String> skills,
+      List<Held> holds,
+      List<Dated> days,
+      boolean yearRemarked) {
     Person {
       skills = List.copyOf(skills);
       holds = List.copyOf(holds);

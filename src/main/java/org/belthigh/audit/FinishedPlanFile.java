@@ -51,7 +51,8 @@ final class FinishedPlanFile {
         whole(id, player, "age"),
         each(player.path("decisions"), d -> text(id, d, "skill")),
         each(player.path("holds"), h -> held(id, h)),
-        each(player.path("days"), d -> dated(id, d)));
+        each(player.path("days"), d -> dated(id, d)),
+        !player.path("sport_months").path("remark").asText("").isBlank());
   }
 
   private FinishedPlan.Held held(String id, JsonNode hold) {

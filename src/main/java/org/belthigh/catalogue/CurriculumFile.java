@@ -95,6 +95,7 @@ final class CurriculumFile {
         f.localText("aim"),
         f.localText("cue"),
         f.localText("easy_cue"),
+        letGo(f, measured),
         measured,
         grain(f, measured),
         f.whole("from_age", YOUNGEST, OLDEST),
@@ -105,6 +106,19 @@ final class CurriculumFile {
         f.whole("tosses", 1, 500),
         bars(f, measured),
         f.texts("drills"));
+  }
+
+  private static Optional<Step.LetGo> letGo(Fields f, Step.Measured measured) {
+    Optional<Step.LetGo> words =
+        f.inside("let_go", w -> new Step.LetGo(w.localText("aim"), w.localText("cue")));
+    if (words.isPresent() && measured != Step.Measured.TAKES_AND_CHASES) {
+      f.refuse(
+          "let_go",
+          "the key stands at a " + measured.id() + " step",
+          "let_go belongs to takes-and-chases steps alone",
+          "Take the key out.");
+    }
+    return words;
   }
 
   private static Optional<Grain> grain(Fields f, Step.Measured measured) {

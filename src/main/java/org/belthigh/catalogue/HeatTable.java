@@ -8,6 +8,7 @@ import org.belthigh.model.Coded;
 /**
  * A published table of what to change in a practice by heat.
  *
+ * @param shortName what it is called where room is short, with its year where one is known
  * @param sources ids of sources of the catalogue
  * @param reading what its degrees are; the two are never compared with each other
  * @param region 1 to 3 for a regional table; empty where it holds anywhere
@@ -17,6 +18,7 @@ import org.belthigh.model.Coded;
  */
 public record HeatTable(
     String id,
+    String shortName,
     String organisation,
     String title,
     String edition,

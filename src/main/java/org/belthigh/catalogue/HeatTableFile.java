@@ -18,6 +18,7 @@ final class HeatTableFile {
     List<HeatTable.Row> newcomers = f.has("newcomers") ? rows(f, "newcomers") : rows;
     return new HeatTable(
         id,
+        f.text("short_name"),
         f.text("organisation"),
         f.text("title"),
         f.text("edition"),

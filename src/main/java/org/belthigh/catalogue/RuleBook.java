@@ -225,6 +225,11 @@ public record RuleBook(
     public boolean holds(int age) {
       return age >= ageFrom && age <= ageTo;
     }
+
+    /** The same numbers up to an older age. */
+    public Band upTo(int older) {
+      return new Band(ageFrom, older, dailyMax, weeklyMax, rest);
+    }
   }
 
   /**

@@ -14,6 +14,8 @@ import org.belthigh.model.Skill;
  * @param id such as {@code see-2}; people never see the number
  * @param rung 1 for the first step of the ladder
  * @param aim what the child tries to do, one short sentence
+ * @param letGo what to say instead to a hitter who swings at too many balls; only where {@code
+ *     measured} is takes-and-chases, and there empty where the usual words serve
  * @param measured how its tosses are counted
  * @param grain how finely spots are called; only where {@code measured} is zone-call
  * @param fromAge youngest age, in whole years, at which it is asked for
@@ -33,6 +35,7 @@ public record Step(
     LocalText aim,
     LocalText cue,
     LocalText easyCue,
+    Optional<LetGo> letGo,
     Measured measured,
     Optional<Grain> grain,
     int fromAge,
@@ -48,6 +51,9 @@ public record Step(
     bars = List.copyOf(bars);
     drills = List.copyOf(drills);
   }
+
+  /** Aim and cue for a hitter who swings at too many balls. */
+  public record LetGo(LocalText aim, LocalText cue) {}
 
   /** How the tosses of a step are counted. */
   public enum Measured implements Coded {

@@ -70,7 +70,7 @@ public record Stricter(
         book.ageBasis(),
         List.of(SOURCE),
         book.status(),
-        book.bands().stream().flatMap(b -> ages(b).mapToObj(age -> over(b, age))).toList(),
+        book.bands().stream().flatMap(b -> over(b).stream()).toList(),
         least(book.consecutiveDays(), daysInARow),
         book.appearances(),
         book.sameDay(),
@@ -79,6 +79,11 @@ public record Stricter(
         book.finishTheBatter(),
         book.years(),
         book.notes());
+  }
+
+  /** {@code band}, age by age, with every number of the club that is stricter in place of its. */
+  public List<RuleBook.Band> over(RuleBook.Band band) {
+    return ages(band).mapToObj(age -> over(band, age)).toList();
   }
 
   private static IntStream ages(RuleBook.Band band) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
@@ -19,8 +20,14 @@ import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Toss;
+import org.belthigh.measure.GroupEstimate;
+import org.belthigh.measure.MarkAgreement;
+import org.belthigh.measure.Marks;
+import org.belthigh.measure.Measures;
+import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.LocalText;
+import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Phrase;
 import org.belthigh.words.Words;
 
@@ -36,12 +43,16 @@ final class Explanation {
   private final Words words;
   private final ClubRecord record;
   private final LocalDate day;
+  private final Map<String, PlayerMeasures> measures;
 
+  /** What {@code record}, cut at {@code day}, leads to. */
   Explanation(Catalogue catalogue, Words words, ClubRecord record, LocalDate day) {
     this.catalogue = catalogue;
     this.words = words;
     this.record = record;
     this.day = day;
+    this.measures =
+        Measures.of(record).stream().collect(Collectors.toMap(PlayerMeasures::player, m -> m));
   }
 
   private String say(Phrase phrase) {
@@ -66,6 +77,7 @@ final class Explanation {
     lines.add("");
     lines.add("Tosses logged");
     days(player).forEach((where, n) -> lines.add("  " + where + ": " + n));
+    lines.addAll(markedTwice(player));
     for (SkillDecision decision : decisions) {
       lines.add("");
       lines.addAll(skill(player, decision));
@@ -83,6 +95,25 @@ final class Explanation {
               + catalogue.source(hold.source()).title());
     }
     return lines;
+  }
+
+  private List<String> markedTwice(String player) {
+    Marks marks =
+        Marks.of(record.tosses().stream().filter(t -> t.player().equals(player)).toList());
+    MarkAgreement agreement = marks.agreement();
+    if (agreement.tosses() == 0) {
+      return List.of();
+    }
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "  %d of the tosses were marked by two people (%s), each counted half in a decision; "
+                + "they agree on the spot of %d, on hard or not of %d of %d hits",
+            agreement.tosses(),
+            String.join(", ", marks.names()),
+            agreement.zone().same().made(),
+            agreement.hard().same().made(),
+            agreement.hard().same().seen()));
   }
 
   /** Tosses and tallies by day, file and drill. */
@@ -165,6 +196,20 @@ final class Explanation {
               100 * reading.estimate().high(),
               reading.estimate().effective()));
     }
+    comparable(reading).ifPresent(n -> lines.add("  " + n));
+    beside(player, reading)
+        .ifPresent(
+            e ->
+                lines.add(
+                    String.format(
+                        Locale.ROOT,
+                        "  beside the club's age %s, all drills: %.0f %% when pulled towards their"
+                            + " %.0f %% (%d players, worth %.1f tosses); no decision goes by it",
+                        AgeBand.of(record.player(player).ageOn(record.club().seasonFirst())).id(),
+                        100 * e.value(),
+                        100 * e.groupMean(),
+                        e.players(),
+                        e.groupTosses())));
     lines.add(
         String.format(
             Locale.ROOT,
@@ -178,14 +223,36 @@ final class Explanation {
     return lines;
   }
 
+  /** How many tosses were harder or easier than the step asks. */
+  private static Optional<String> comparable(org.belthigh.decide.Evidence.Reading reading) {
+    return reading.harder() + reading.easier() == 0
+        ? Optional.empty()
+        : Optional.of(
+            reading.harder()
+                + " of the tosses harder than the step asks, "
+                + reading.easier()
+                + " easier; mark and floor are shifted for them");
+  }
+
+  /** The share of that kind over all rows, beside those of the same age. */
+  private Optional<GroupEstimate> beside(
+      String player, org.belthigh.decide.Evidence.Reading reading) {
+    MeasureKind kind =
+        switch (reading.counted()) {
+          case CALLS -> MeasureKind.ZONE_RECOGNITION;
+          case TAKES -> MeasureKind.MIDDLE_TAKE;
+          case CHASES -> MeasureKind.BALL_SWING;
+          case HARD_HITS -> MeasureKind.COUNTDOWN;
+          case SENT -> MeasureKind.FIELD_CALL;
+        };
+    return Optional.ofNullable(measures.get(player).inAgeBand().get(kind));
+  }
+
   /** How close the test is to either boundary: {@code firm up |----o-----+----------| move up}. */
   private static String scale(org.belthigh.decide.Evidence.Reading reading) {
-    double down = Math.max(0, Math.min(1, reading.against() / reading.floorBar()));
-    double up = Math.max(0, Math.min(1, reading.best() / reading.markBar()));
     StringBuilder line = new StringBuilder("-".repeat(2 * HALF_SCALE + 1));
     line.setCharAt(HALF_SCALE, '+');
-    double place = down > 0 && up < 1 ? -down : up;
-    line.setCharAt(HALF_SCALE + (int) Math.round(place * HALF_SCALE), 'o');
+    line.setCharAt(HALF_SCALE + (int) Math.round(reading.place() * HALF_SCALE), 'o');
     return "firm up |" + line + "| move up";
   }
 
@@ -208,7 +275,7 @@ final class Explanation {
         + ": "
         + rule.title()
         + " (source: "
-        + catalogue.source(rule.source()).title()
+        + catalogue.source(rule.source()).shortName()
         + ")";
   }
 
@@ -264,6 +331,8 @@ final class Explanation {
         .put("counted", reading.counted().id())
         .put("made", reading.share().made())
         .put("seen", reading.share().seen())
+        .put("harder", reading.harder())
+        .put("easier", reading.easier())
         .put("mark", reading.mark())
         .put("mark_parameter", bar.mark())
         .put("floor", reading.floor())

@@ -15,9 +15,9 @@ import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.files.Output;
 import org.belthigh.lab.Cell;
-import org.belthigh.lab.Hitter;
 import org.belthigh.lab.Lab;
 import org.belthigh.lab.LabReport;
+import org.belthigh.lab.Trial;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Skill;
@@ -41,19 +41,14 @@ import picocli.CommandLine.Spec;
 final class LabCommand implements Callable<Integer> {
   private static final int USUAL_SEASONS = 1000;
   private static final long USUAL_SEED = 20270301L;
-  private static final int USUAL_TOSSES = 12;
-  private static final int MANY_TOSSES = 24;
-  private static final double CARELESS = 0.15;
-
-  /** Rows beside the bounds get a tenth of the seasons. */
-  private static final int FEWER = 10;
+  private static final int BAR = 30;
 
   @Spec private CommandSpec spec;
 
   @Option(
       names = "--seasons",
       paramLabel = "N",
-      description = "Seasons a row; 1000. Rows beside the bounds get a tenth.")
+      description = "Seasons a row at floor and mark; 1000. Other rows get a tenth.")
   private int seasons = USUAL_SEASONS;
 
   @Option(names = "--seed", paramLabel = "S", description = "Seed of the simulation.")
@@ -74,7 +69,7 @@ final class LabCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Write lab.md and lab/errors.svg there; standard output unless said.")
+      description = "Write lab.md and its charts there; standard output unless said.")
   private Path out;
 
   @Override
@@ -84,16 +79,44 @@ final class LabCommand implements Callable<Integer> {
     }
     Catalogue catalogue = CatalogueLoader.load().orThrow();
     Lab lab = new Lab(catalogue, curriculum(catalogue));
-    List<Cell> cells = new ArrayList<>();
+    List<Trial> trials = new ArrayList<>();
+    List<String> notJudged = new ArrayList<>();
     for (Skill one : chosen(skill, Skill.class, "--skill")) {
       for (AgeBand band : chosen(age, AgeBand.class, "--age")) {
         if (lab.judged(one, band)) {
-          cells.addAll(rows(lab, one, band));
+          trials.addAll(Trial.of(one, band, seasons));
+        } else {
+          notJudged.add(one.id() + " " + band.id());
         }
       }
     }
-    write(cells);
+    write(run(lab, trials), notJudged);
     return Belthigh.OK;
+  }
+
+  private List<Cell> run(Lab lab, List<Trial> trials) {
+    List<Cell> cells = new ArrayList<>();
+    long all = trials.stream().mapToLong(Trial::seasons).sum();
+    long done = 0;
+    for (Trial trial : trials) {
+      show(done, all, trial.skill().id() + " " + trial.band().id());
+      cells.add(lab.run(trial, seed));
+      done += trial.seasons();
+    }
+    show(done, all, "done");
+    return cells;
+  }
+
+  /** A bar on standard error, when somebody watches. */
+  private void show(long done, long all, String what) {
+    if (Terminal.watched() && all > 0) {
+      int full = (int) (BAR * done / all);
+      PrintWriter err = spec.commandLine().getErr();
+      String bar = "#".repeat(full) + ".".repeat(BAR - full);
+      err.print("\r[" + bar + "] " + done + " of " + all + " seasons, " + what + "          ");
+      err.print(done == all ? "\n" : "");
+      err.flush();
+    }
   }
 
   private Curriculum curriculum(Catalogue catalogue) throws IOException {
@@ -119,51 +142,29 @@ final class LabCommand implements Callable<Integer> {
                     option + " must be one of " + Coded.words(type) + ", not '" + word + "'")));
   }
 
-  private List<Cell> rows(Lab lab, Skill one, AgeBand band) {
-    List<Cell> cells = new ArrayList<>();
-    for (Hitter hitter : List.of(Hitter.AT_FLOOR, Hitter.AT_MARK)) {
-      cells.add(row(lab, one, band, hitter, seasons, USUAL_TOSSES, 0));
+  private void write(List<Cell> cells, List<String> notJudged) throws IOException {
+    if (cells.isEmpty()) {
+      spec.commandLine().getOut().println("Nobody is judged there: " + notJudged.get(0));
+      return;
     }
-    int fewer = Math.max(1, seasons / FEWER);
-    for (Hitter hitter : List.of(Hitter.BETWEEN, Hitter.LEARNING, Hitter.SLUMPING)) {
-      cells.add(row(lab, one, band, hitter, fewer, USUAL_TOSSES, 0));
-    }
-    for (Hitter hitter : List.of(Hitter.AT_FLOOR, Hitter.AT_MARK)) {
-      cells.add(row(lab, one, band, hitter, fewer, MANY_TOSSES, 0));
-      cells.add(row(lab, one, band, hitter, fewer, USUAL_TOSSES, CARELESS));
-    }
-    return cells;
-  }
-
-  private Cell row(
-      Lab lab,
-      Skill one,
-      AgeBand band,
-      Hitter hitter,
-      int howMany,
-      int tossesADay,
-      double careless) {
-    if (Terminal.watched()) {
-      PrintWriter err = spec.commandLine().getErr();
-      err.print("\r" + one.id() + " " + band.id() + " " + hitter.id() + "          ");
-      err.flush();
-    }
-    return lab.run(one, band, hitter, howMany, seed, tossesADay, careless);
-  }
-
-  private void write(List<Cell> cells) throws IOException {
-    String command = "belthigh lab --seasons " + seasons + " --seed " + seed;
-    String page = LabReport.markdown(cells, seasons, seed, command);
     if (out == null) {
-      spec.commandLine().getOut().print(page);
+      spec.commandLine().getOut().print(LabReport.page(cells, notJudged, command()));
       return;
     }
     try (Output output = Output.into(out)) {
-      String chart =
-          "\n![Wrong decisions over a season, against the bound of 5 %](lab/errors.svg)\n";
-      output.put("lab.md", (page + chart).getBytes(StandardCharsets.UTF_8));
-      output.put("lab/errors.svg", LabReport.svg(cells).getBytes(StandardCharsets.UTF_8));
+      LabReport.files(cells, notJudged, command())
+          .forEach((path, text) -> output.put(path, text.getBytes(StandardCharsets.UTF_8)));
       output.commit();
     }
+  }
+
+  /** What gives the same page again. */
+  private String command() {
+    List<String> words = new ArrayList<>(List.of("belthigh lab --seasons " + seasons));
+    words.add("--seed " + seed);
+    Optional.ofNullable(file).ifPresent(f -> words.add("--curriculum " + f));
+    Optional.ofNullable(skill).ifPresent(s -> words.add("--skill " + s));
+    Optional.ofNullable(age).ifPresent(a -> words.add("--age " + a));
+    return String.join(" ", words);
   }
 }

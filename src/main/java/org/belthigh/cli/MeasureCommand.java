@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.measure.MarkAgreement;
+import org.belthigh.measure.Marks;
 import org.belthigh.measure.Measures;
 import org.belthigh.measure.PlayerMeasures;
 import picocli.CommandLine.Command;
@@ -37,15 +39,23 @@ final class MeasureCommand implements Callable<Integer> {
     LocalDate day = asOf == null ? club.today() : asOf;
     ClubRecord record = club.read();
     Players.refuseUnknown(record, player == null ? List.of() : List.of(player));
+    ClubRecord known = record.upTo(day);
+    MarkAgreement marks =
+        Marks.of(
+                known.tosses().stream()
+                    .filter(t -> player == null || t.player().equals(player))
+                    .toList())
+            .agreement();
     List<PlayerMeasures> measures =
-        Measures.of(record.upTo(day)).stream()
+        Measures.of(known).stream()
             .filter(m -> player == null || m.player().equals(player))
             .toList();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      Json.print(MeasureJson.of(day, measures), out);
+      Json.print(MeasureJson.of(day, measures, marks), out);
     } else {
       measures.forEach(m -> MeasureText.print(record.player(m.player()).firstName(), m, out));
+      MeasureText.print(marks, out);
     }
     return ClubOptions.report(record.problems(), spec.commandLine().getErr());
   }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import org.belthigh.measure.Countdown;
 import org.belthigh.measure.FieldCalls;
 import org.belthigh.measure.GroupEstimate;
+import org.belthigh.measure.MarkAgreement;
 import org.belthigh.measure.Measures;
 import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.measure.Recognition;
@@ -33,13 +34,22 @@ final class MeasureJson {
    * The whole document.
    *
    * @param asOf the last day that is counted
+   * @param marks how far two people who marked the same tosses agree
    * @param players as {@link Measures#of} gives them for a record cut at that day
    */
-  static ObjectNode of(LocalDate asOf, List<PlayerMeasures> players) {
+  static ObjectNode of(LocalDate asOf, List<PlayerMeasures> players, MarkAgreement marks) {
     ObjectNode root = NODES.objectNode().put("as_of", asOf.toString());
+    ObjectNode twice = root.putObject("marked_by_two").put("tosses", marks.tosses());
+    twice.set("zone", agreed(marks.zone()));
+    twice.set("swing", agreed(marks.swing()));
+    twice.set("hard", agreed(marks.hard()));
     ArrayNode list = root.putArray("players");
     players.forEach(player -> list.add(player(player)));
     return root;
+  }
+
+  private static ObjectNode agreed(MarkAgreement.Agreed agreed) {
+    return put(share("same", "seen", agreed.same()), "kappa", agreed.kappa());
   }
 
   private static ObjectNode player(PlayerMeasures measures) {
@@ -60,11 +70,11 @@ final class MeasureJson {
         sides.set(side.letter(), SkillsJson.of(measures.bySide().get(side)));
       }
     }
-    node.set("in_group", inGroup(measures.inGroup()));
+    node.set("in_age_band", inAgeBand(measures.inAgeBand()));
     return node;
   }
 
-  private static ObjectNode inGroup(Map<MeasureKind, GroupEstimate> estimates) {
+  private static ObjectNode inAgeBand(Map<MeasureKind, GroupEstimate> estimates) {
     ObjectNode node = NODES.objectNode();
     for (MeasureKind measure : MeasureKind.values()) {
       String key = measure == MeasureKind.COUNTDOWN ? "hard_hit" : measure.id().replace('-', '_');

@@ -10,6 +10,7 @@ import org.belthigh.measure.Detection;
 import org.belthigh.measure.Drive;
 import org.belthigh.measure.FieldCalls;
 import org.belthigh.measure.HardHits;
+import org.belthigh.measure.MarkAgreement;
 import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.measure.See;
 import org.belthigh.measure.Send;
@@ -53,6 +54,22 @@ final class MeasureText {
     }
   }
 
+  /** How far two people who marked the same tosses agree; nothing where nobody did. */
+  static void print(MarkAgreement marks, PrintWriter out) {
+    if (marks.tosses() == 0) {
+      return;
+    }
+    out.println("marked by two people: " + marks.tosses() + " tosses");
+    MeasureText text = new MeasureText(out);
+    text.agreed("same spot", marks.zone());
+    text.agreed("same on a swing", marks.swing());
+    text.agreed("same on hard or not", marks.hard());
+  }
+
+  private void agreed(String what, MarkAgreement.Agreed agreed) {
+    line(what, told(agreed.same()) + kappa(agreed.kappa()));
+  }
+
   private void skills(Skills skills, boolean whole) {
     see(skills.see(), whole);
     choose(skills.choose());
@@ -69,7 +86,7 @@ final class MeasureText {
       if (calls.exact().isEmpty() || (half && calls.exact().seen() == spots)) {
         continue; // no calls, or none but those of spots, which are told as such
       }
-      line("see: " + GRAINS.get(grain), told(calls.exact()) + blind(calls) + kappa(calls));
+      line("see: " + GRAINS.get(grain), told(calls.exact()) + blind(calls) + kappa(calls.kappa()));
       if (!whole) {
         continue;
       }
@@ -82,8 +99,7 @@ final class MeasureText {
     }
   }
 
-  private static String kappa(Calls calls) {
-    OptionalDouble kappa = calls.kappa();
+  private static String kappa(OptionalDouble kappa) {
     return kappa.isPresent()
         ? String.format(Locale.ROOT, "; kappa %.2f (0 is blind)", kappa.getAsDouble())
         : "";

@@ -13,6 +13,7 @@ import org.belthigh.plan.Item;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
 import org.belthigh.plan.PracticeSheet;
+import org.belthigh.plan.SportYear;
 import org.belthigh.words.Words;
 
 /** What {@code plan.json} says: the fixed keys, and a few more. */
@@ -92,9 +93,20 @@ final class PlanJson {
     player.decisions().forEach(d -> decisions.add(decision(d)));
     ArrayNode holds = node.putArray("holds");
     player.holds().forEach(h -> holds.add(hold(h)));
+    node.set("sport_months", year(player.year()));
     ArrayNode days = node.putArray("days");
     player.days().forEach(d -> days.add(day(d)));
     return node;
+  }
+
+  private ObjectNode year(SportYear year) {
+    return NODES
+        .objectNode()
+        .put("from", year.first().toString())
+        .put("to", year.last().toString())
+        .put("known", year.known())
+        .put("most", year.most())
+        .put("remark", year.remark().map(p -> words.say(p, language)).orElse(null));
   }
 
   private ObjectNode decision(DecisionLine line) {

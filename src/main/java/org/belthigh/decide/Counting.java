@@ -8,6 +8,7 @@ import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
 import org.belthigh.intake.Toss;
+import org.belthigh.model.AgeBand;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Hit;
@@ -65,6 +66,11 @@ final class Counting {
     return harder.computeIfAbsent(
         drill,
         d -> step.drills().contains(d) ? 0 : Math.max(0, rungs(d).min().orElse(0) - step.rung()));
+  }
+
+  /** Rungs and notches by which a toss is harder than the step asks; below 0 easier. */
+  int harder(Toss toss, Difficulty difficulty, AgeBand band) {
+    return harder(toss.drill()) + difficulty.notches(toss, curriculum.drill(toss.drill()), band);
   }
 
   private boolean tooEasy(Drill drill) {

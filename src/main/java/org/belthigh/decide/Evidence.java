@@ -34,6 +34,8 @@ public record Evidence(
    *
    * @param side the side it is about, for a switch hitter; empty for both together
    * @param share plain counts; for takes and chases the balls let go and swung at
+   * @param harder how many of them were harder than the step asks
+   * @param easier how many were easier, by feed, distance or ball
    * @param estimate weighed by age, place and way of logging
    * @param mark share that is good enough, at the player's age
    * @param floor share that is too little, at the player's age
@@ -48,6 +50,8 @@ public record Evidence(
       Step.Counted counted,
       Optional<Side> side,
       Share share,
+      int harder,
+      int easier,
       Estimate estimate,
       double mark,
       double floor,
@@ -56,7 +60,22 @@ public record Evidence(
       double against,
       double markBar,
       double floorBar,
-      int toGo) {}
+      int toGo) {
+    /** What is counted, as words are named after it: {@code calls}, {@code hard-hits}. */
+    public String what() {
+      return counted.id();
+    }
+
+    /**
+     * How close the test is to either end: 1 where the mark is proved, -1 where the floor is, 0
+     * where nothing speaks for either. What was proved at its best counts, as it decides.
+     */
+    public double place() {
+      double up = Math.max(0, Math.min(1, best / markBar));
+      double down = Math.max(0, Math.min(1, against / floorBar));
+      return up < 1 && down > 0 ? -down : up;
+    }
+  }
 
   /** A step behind the player since {@code on}. */
   public record Passed(String step, LocalDate on) {}

@@ -13,6 +13,7 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Placement;
 import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
+import org.belthigh.measure.Marks;
 
 /** A club's logs by player and day, so that a walk reads only what is its own. */
 final class Journal {
@@ -23,9 +24,16 @@ final class Journal {
     private final List<Toss> tosses = new ArrayList<>();
     private final List<Tally> tallies = new ArrayList<>();
     private final List<Placement> placements = new ArrayList<>();
+    private Marks marks;
 
     List<Toss> tosses() {
       return tosses;
+    }
+
+    /** Which tosses of the day two people marked. */
+    Marks marks() {
+      marks = marks == null ? Marks.of(tosses) : marks;
+      return marks;
     }
 
     List<Tally> tallies() {

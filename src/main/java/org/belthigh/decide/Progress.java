@@ -23,6 +23,8 @@ import org.belthigh.model.Skill;
  * speak, the order in {@code rules/precedence.yaml} chooses.
  */
 public final class Progress {
+  private static final double HALF = 0.5;
+
   private final Catalogue catalogue;
   private final RuleBase rules;
 
@@ -129,6 +131,8 @@ public final class Progress {
             seen(evidence),
             "days",
             evidence.days(),
+            "sofar",
+            soFar(evidence),
             "missing",
             walk.missing().stream().map(Step::name).toList(),
             "age",
@@ -163,10 +167,29 @@ public final class Progress {
   }
 
   private static Phrase clause(Evidence.Reading reading) {
+    Phrase counts = compared(reading);
     return reading
         .side()
-        .map(side -> Phrase.of("seen.side." + side.id(), "clause", counts(reading)))
-        .orElse(counts(reading));
+        .map(side -> Phrase.of("seen.side." + side.id(), "clause", counts))
+        .orElse(counts);
+  }
+
+  /** The counts, and how many of the tosses were harder than the step asks. */
+  private static Phrase compared(Evidence.Reading reading) {
+    Phrase counts = counts(reading);
+    if (reading.harder() == 0) {
+      return counts;
+    }
+    return reading.harder() >= reading.share().seen()
+        ? Phrase.of("seen.harder.all", "clause", counts)
+        : Phrase.of("seen.harder", "clause", counts, "harder", reading.harder());
+  }
+
+  /** Which way it leans while nothing is proved: past half of what proof asks for, or neither. */
+  private static Phrase soFar(Evidence evidence) {
+    boolean below = evidence.bars().stream().anyMatch(r -> r.against() > HALF * r.floorBar());
+    boolean good = evidence.bars().stream().allMatch(r -> r.proof() > HALF * r.markBar());
+    return Phrase.of(below ? "sofar.below" : good ? "sofar.good" : "sofar.open");
   }
 
   private static Phrase counts(Evidence.Reading reading) {

@@ -3,8 +3,10 @@ package org.belthigh.decide;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Step;
 import org.belthigh.model.AgeBand;
@@ -25,6 +27,9 @@ import org.belthigh.model.Side;
  * <p>Against the mark a single sum is kept the same way round.
  */
 final class Tug {
+  /** Less than any part of a toss, more than thirds lose when they are added up. */
+  private static final double ROUNDING = 1e-6;
+
   private final Step.Bar bar;
   private final Optional<Side> side;
   private final Catalogue catalogue;
@@ -32,16 +37,20 @@ final class Tug {
   private final double markBar;
   private final double floorBar;
 
-  private final List<Double> sums = new ArrayList<>();
+  /** One sum a beginning, of which the first {@link #beginnings} are in use. */
+  private double[] sums = new double[8];
+
+  private int beginnings;
   private double against;
   private double best;
   private LocalDate lastDay;
   private Pull pull;
-  private Share counted = Share.none();
   private final List<Weighed> weighed = new ArrayList<>();
+  private double seen;
 
   /** Tosses of one kind on one day: {@code made} of {@code of}, each weighing {@code weight}. */
-  private record Weighed(LocalDate day, double weight, double made, int of, double proof) {}
+  private record Weighed(
+      LocalDate day, double weight, double made, double of, int harder, double proof) {}
 
   /**
    * A test without tosses.
@@ -102,13 +111,14 @@ final class Tug {
   }
 
   /**
-   * Adds {@code made} successes of {@code of} tosses; a success is what the mark hopes for.
+   * Adds {@code made} successes of {@code of} tosses; a success is what the mark hopes for. A toss
+   * that two people marked comes as two halves.
    *
-   * @param harder how many rungs above the step the drill lies
+   * @param harder by how many rungs and notches the tosses are harder than the step asks
    */
-  void add(int made, int of, LocalDate day, AgeBand band, int harder, double weight) {
+  void add(double made, double of, LocalDate day, AgeBand band, int harder, double weight) {
     Pull pull = pull(day, band, harder);
-    add(made * pull.success() + (of - made) * pull.failure(), made, of, day, weight);
+    add(made * pull.success() + (of - made) * pull.failure(), made, of, day, harder, weight);
   }
 
   /** What a success and a failure of a day's drill say; the tosses of a day share it. */
@@ -129,12 +139,14 @@ final class Tug {
   }
 
   /** Adds a log likelihood ratio that was reckoned elsewhere, such as that of a finished score. */
-  void add(double ratio, int made, int of, LocalDate day, double weight) {
+  void add(double ratio, double made, double of, LocalDate day, int harder, double weight) {
     enter(day);
-    sums.replaceAll(sum -> sum + weight * ratio);
+    for (int j = 0; j < beginnings; j++) {
+      sums[j] += weight * ratio;
+    }
     against -= weight * ratio;
-    counted = counted.plus(new Share(made, of));
-    weighed.add(new Weighed(day, weight, made, of, weight * ratio));
+    seen += of;
+    weighed.add(new Weighed(day, weight, made, of, harder, weight * ratio));
   }
 
   /** Begins a new day: what speaks for something fades, and one more sum begins. */
@@ -144,10 +156,13 @@ final class Tug {
     }
     if (lastDay != null) {
       double left = weights.left(ChronoUnit.DAYS.between(lastDay, day));
-      sums.replaceAll(sum -> fade(sum, left));
+      for (int j = 0; j < beginnings; j++) {
+        sums[j] = fade(sums[j], left);
+      }
       against = fade(against, left);
     }
-    sums.add(0.0);
+    sums = beginnings == sums.length ? Arrays.copyOf(sums, 2 * beginnings) : sums;
+    sums[beginnings++] = 0;
     lastDay = day;
   }
 
@@ -160,8 +175,27 @@ final class Tug {
     best = Math.max(best, proof());
   }
 
+  /** Tosses seen, each once, however many people marked it. */
   int seen() {
-    return counted.seen();
+    return (int) Math.round(seen);
+  }
+
+  /** Whether any were seen on {@code day}, the newest so far. */
+  boolean counted(LocalDate day) {
+    return day.equals(lastDay);
+  }
+
+  /** Plain counts; where two people disagree on a toss, halves add up, and the rest is a miss. */
+  private Share share() {
+    double successes = weighed.stream().mapToDouble(Weighed::made).sum();
+    int made = (int) Math.floor(successes + ROUNDING);
+    return new Share(fewerIsBetter() ? seen() - made : made, seen());
+  }
+
+  private int tosses(IntPredicate harder) {
+    return (int)
+        Math.round(
+            weighed.stream().filter(w -> harder.test(w.harder())).mapToDouble(Weighed::of).sum());
   }
 
   /** The plain proof for the mark from tosses on or after {@code first}. */
@@ -177,11 +211,11 @@ final class Tug {
   /** The proof for the mark now: the logarithm of the mixture; 0 without tosses. */
   double proof() {
     double mixed = 0;
-    for (int j = 0; j < sums.size(); j++) {
-      mixed += prior(j) * Math.exp(sums.get(j));
+    for (int j = 0; j < beginnings; j++) {
+      mixed += prior(j) * Math.exp(sums[j]);
     }
     // what is kept for later beginnings has seen nothing yet and stands at 1
-    double later = sums.isEmpty() ? 1.0 : weights.restart() / sums.size();
+    double later = beginnings == 0 ? 1.0 : weights.restart() / beginnings;
     return Math.log(mixed + later);
   }
 
@@ -210,11 +244,12 @@ final class Tug {
 
   /** The reading on {@code day} for a player of {@code band}. */
   Evidence.Reading reading(LocalDate day, AgeBand band) {
-    int made = fewerIsBetter() ? counted.seen() - counted.made() : counted.made();
     return new Evidence.Reading(
         bar.counted(),
         side,
-        new Share(made, counted.seen()),
+        share(),
+        tosses(harder -> harder > 0),
+        tosses(harder -> harder < 0),
         estimate(day),
         mark(day, band),
         floor(day, band),
@@ -230,8 +265,12 @@ final class Tug {
     double total = 0;
     double squares = 0;
     double made = 0;
+    LocalDate same = null;
+    double left = 1;
     for (Weighed w : weighed) {
-      double weight = w.weight() * weights.left(ChronoUnit.DAYS.between(w.day(), day));
+      left = w.day().equals(same) ? left : weights.left(ChronoUnit.DAYS.between(w.day(), day));
+      same = w.day();
+      double weight = w.weight() * left;
       total += weight * w.of();
       squares += weight * weight * w.of();
       made += weight * (fewerIsBetter() ? w.of() - w.made() : w.made());

@@ -16,6 +16,7 @@ import org.belthigh.intake.Player;
 import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
 import org.belthigh.measure.CountdownScore;
+import org.belthigh.measure.Marks;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Bats;
 import org.belthigh.model.MeasureKind;
@@ -118,12 +119,13 @@ final class Walk {
   private void through(LocalDate day, Journal.Day log) {
     log.placements().stream().filter(p -> p.skill() == skill).forEach(this::place);
     Counting counting = new Counting(curriculum, step);
-    int before = seen();
+    AgeBand today = band(day);
+    Marks marks = log.marks();
     for (Tug tug : tugs) {
-      log.tosses().forEach(toss -> addToss(tug, counting, toss));
+      log.tosses().forEach(toss -> addToss(tug, counting, toss, marks.people(toss), today));
       log.tallies().forEach(tally -> addTally(tug, counting, tally));
     }
-    if (seen() > before) {
+    if (tugs.stream().anyMatch(tug -> tug.counted(day))) {
       days.add(day);
       first = first == null ? day : first;
       last = day;
@@ -142,21 +144,22 @@ final class Walk {
     placement = Optional.of(word);
   }
 
-  private void addToss(Tug tug, Counting counting, Toss toss) {
+  private void addToss(Tug tug, Counting counting, Toss toss, int people, AgeBand today) {
     if (!tug.takes(toss.side())) {
       return;
     }
     boolean called = tug.counted() == Step.Counted.CALLS;
+    double part = 1.0 / people;
     counting
         .success(tug.counted(), toss)
         .ifPresent(
             good ->
                 tug.add(
-                    good ? 1 : 0,
-                    1,
+                    good ? part : 0,
+                    part,
                     toss.date(),
-                    band(toss.date()),
-                    counting.harder(toss.drill()),
+                    today,
+                    counting.harder(toss, weights.difficulty(), today),
                     weights.of(toss, called)));
   }
 
@@ -174,7 +177,8 @@ final class Walk {
       double atFloor = score(tally, tug.chanceAtFloor(day, band(day), harder));
       // the score alone leaves the last ball open: 2n - start hard hits, or one fewer
       int hard = Math.max(0, 2 * tally.made() - tally.of());
-      tug.add(Math.log(atMark / atFloor), hard, tally.made(), day, weights.tally());
+      double ratio = Math.log(atMark / atFloor);
+      tug.add(ratio, hard, tally.made(), day, harder, weights.tally());
     } else {
       boolean faults =
           tally.measure() == MeasureKind.MIDDLE_TAKE || tally.measure() == MeasureKind.BALL_SWING;
@@ -185,10 +189,6 @@ final class Walk {
 
   private static double score(Tally tally, double hard) {
     return CountdownScore.probability(tally.of(), tally.made(), hard);
-  }
-
-  private int seen() {
-    return tugs.stream().mapToInt(Tug::seen).sum();
   }
 
   private boolean settled() {

@@ -16,7 +16,9 @@ import org.belthigh.model.Place;
  * @param home a toss at home, logged by the family
  * @param tally a count instead of single tosses
  * @param afterSwing a call that the swing half gives away
- * @param harderRung logits by which each rung that a drill lies above the step lowers the chance
+ * @param harderRung logits by which each rung that a drill lies above the step, and each notch that
+ *     a toss is harder than its drill, lowers the chance
+ * @param difficulty what makes a notch
  * @param halfLifeDays days after which an old toss says half as much
  * @param restart share of the proof's prior that is kept for later beginnings
  */
@@ -25,6 +27,7 @@ record Weights(
     double tally,
     double afterSwing,
     double harderRung,
+    Difficulty difficulty,
     double halfLifeDays,
     double restart) {
 
@@ -35,6 +38,7 @@ record Weights(
         value(catalogue, "weight-tally", day),
         value(catalogue, "weight-call-after-swing", day),
         value(catalogue, "harder-rung-logits", day),
+        new Difficulty(value(catalogue, "notch-distance", day)),
         value(catalogue, "toss-half-life-days", day),
         value(catalogue, "restart-share", day));
   }
@@ -54,9 +58,9 @@ record Weights(
     return Math.pow(0.5, days / halfLifeDays);
   }
 
-  /** A chance of success made harder by {@code rungs}. */
+  /** A chance of success made harder by {@code rungs}; below 0 easier. */
   double harder(double chance, int rungs) {
-    if (rungs <= 0 || chance <= 0 || chance >= 1) {
+    if (rungs == 0 || chance <= 0 || chance >= 1) {
       return chance;
     }
     double logit = Math.log(chance / (1 - chance)) - harderRung * rungs;

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.HeatTable;
 import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.catalogue.RuleEntry;
@@ -36,6 +37,9 @@ final class RulesPage {
           RuleBook.LegalCount.BOOKED_AT_MAXIMUM,
               "the league books no more than the daily maximum; shown beside the true total");
 
+  private static final String WBGT = "wet-bulb globe temperature, from a meter on the field";
+  private static final String INDEX = "heat index, from temperature and humidity, in the shade";
+
   private final Catalogue catalogue;
 
   RulesPage(Catalogue catalogue) {
@@ -61,6 +65,11 @@ final class RulesPage {
             + " by the edition in force on its day. Where a club names several books, or numbers of"
             + " its own, the strictest wins.");
     catalogue.ruleBooks().values().forEach(book -> book(page, book));
+    page.heading(2, "Heat tables");
+    page.paragraph(
+        "Degrees are Fahrenheit. A heat index is never looked up in a table of wet-bulb globe"
+            + " temperatures. Where tables differ all are shown, the strictest first.");
+    catalogue.heatTables().values().forEach(table -> heat(page, table));
     return page.toString();
   }
 
@@ -178,6 +187,47 @@ final class RulesPage {
         + " of them in a row ("
         + source(year.source())
         + ")";
+  }
+
+  private void heat(Markdown page, HeatTable table) {
+    page.heading(3, "`" + table.id() + "`: " + table.organisation());
+    List<String> facts = new ArrayList<>();
+    facts.add(table.title() + ", " + table.edition());
+    facts.add("Reading: " + (table.reading() == HeatTable.Reading.WBGT ? WBGT : INDEX));
+    if (table.region().isPresent()) {
+      facts.add("Only in heat region " + table.region().getAsInt());
+    }
+    facts.add(
+        "Numbers: "
+            + (table.status() == RuleBook.Status.CONFIRMED
+                ? "confirmed, each was seen in a source"
+                : "only the value that stops practice was seen in a source; the rest is left out"));
+    facts.add(
+        "Sources: " + table.sources().stream().map(this::source).collect(Collectors.joining("; ")));
+    page.bullets(facts);
+    heatRows(page, "Everybody", table.rows());
+    if (!table.newcomers().equals(table.rows())) {
+      heatRows(page, "Players who are new to the heat", table.newcomers());
+    }
+    page.bullets(table.notes());
+  }
+
+  private static void heatRows(Markdown page, String who, List<HeatTable.Row> rows) {
+    page.paragraph(who + ":");
+    page.head("from °F", "breaks", "rest", "at most", "helmets", "and");
+    for (HeatTable.Row row : rows) {
+      page.row(
+          row.from() == Double.NEGATIVE_INFINITY ? "any" : String.valueOf(row.from()),
+          row.cancel()
+              ? "no practice"
+              : row.breaks() > 0
+                  ? row.breaks() + " of " + row.breakMinutes() + " min an hour"
+                  : "–",
+          row.restAnHour() > 0 ? row.restAnHour() + " min an hour" : "–",
+          row.mostMinutes().isPresent() ? row.mostMinutes().getAsInt() + " min" : "–",
+          row.cancel() ? "–" : row.gear() ? "yes" : "no, so no bats",
+          row.note().isEmpty() ? "–" : row.note());
+    }
   }
 
   private static void band(Markdown page, RuleBook.Band band) {

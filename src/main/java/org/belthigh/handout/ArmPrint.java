@@ -1,9 +1,11 @@
 package org.belthigh.handout;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.belthigh.handout.kit.Cell;
@@ -141,13 +143,24 @@ final class ArmPrint {
     IntStream.range(0, ranges.size()).forEach(i -> columns.add(Col.share(1).centred()));
     List<String> head =
         new ArrayList<>(List.of(page.say("arms.table.age"), page.say("arms.table.most")));
+    boolean weekly = tables.stream().anyMatch(t -> t.weeklyMax().isPresent());
+    if (weekly) {
+      columns.add(Col.share(1).centred());
+      head.add(page.say("arms.table.week"));
+    }
     head.addAll(ranges);
     table.columns(columns).head(head).rowHeaders().boxed();
+    Set<List<String>> seen = new HashSet<>();
     for (ArmSheet.PocketTable pocket : tables) {
       List<String> cells =
           new ArrayList<>(List.of(page.say(pocket.ages()), String.valueOf(pocket.dailyMax())));
+      if (weekly) {
+        cells.add(pocket.weeklyMax().stream().mapToObj(String::valueOf).findFirst().orElse("–"));
+      }
       pocket.rest().forEach(r -> cells.add(String.valueOf(r.days())));
-      table.row(cells.toArray(String[]::new));
+      if (seen.add(List.copyOf(cells))) {
+        table.row(cells.toArray(String[]::new));
+      }
     }
   }
 

@@ -5,12 +5,14 @@ import org.belthigh.handout.kit.Section;
 
 /**
  * How much room a print takes: it is set roomy where it fits the pages it was promised, else
- * closer. What is said and the sizes that are promised stay the same.
+ * closer. The sizes that are promised stay the same, and what is said too, but for the last form:
+ * it leaves out what helps and nobody is held to.
  */
 enum Fit {
   ROOMY,
   SNUG,
-  TIGHT;
+  TIGHT,
+  BARE;
 
   /**
    * The roomiest print that has at most {@code pages} pages; the closest one where none has, which
@@ -32,12 +34,17 @@ enum Fit {
     return this != ROOMY;
   }
 
+  /** Whether it is set as closely as can be. */
+  boolean tight() {
+    return this == TIGHT || this == BARE;
+  }
+
   /** {@code roomy}, or less of it. */
   double of(double roomy) {
     return switch (this) {
       case ROOMY -> roomy;
       case SNUG -> roomy * 0.88;
-      case TIGHT -> roomy * 0.76;
+      case TIGHT, BARE -> roomy * 0.76;
     };
   }
 }

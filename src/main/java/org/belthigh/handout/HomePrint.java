@@ -74,7 +74,7 @@ final class HomePrint {
     Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
     Text easier = runIn("home.easier", voice.say(sheet.drill().easier()));
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       Text notes = Text.of(picture().notes(who.bats()));
       flow.p(stop.and("  ").and(after).and("  ").and(easier).and("  ").and(notes));
     } else {
@@ -95,7 +95,7 @@ final class HomePrint {
       unscripted(flow, minutes);
     } else {
       flow.h2(voice.say("home.how", "minutes", minutes));
-      if (fit == Fit.TIGHT) {
+      if (fit.tight()) {
         flow.p(sheet.howTo().stream().map(voice::say).collect(joining(" ")));
       } else {
         flow.bullets(voice.all(sheet.howTo()));
@@ -110,7 +110,7 @@ final class HomePrint {
       map.addTo(flow);
     }
     picture().addTo(flow);
-    if (fit != Fit.TIGHT) {
+    if (!fit.tight()) {
       flow.p(picture().notes(who.bats()));
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
@@ -17,6 +18,7 @@ import org.belthigh.plan.DecisionLine;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.Overview;
 import org.belthigh.plan.Plan;
+import org.belthigh.plan.SportYear;
 import org.belthigh.words.Words;
 
 /** The overview: one coordinator, one age group. Who needs a look comes first. */
@@ -43,6 +45,7 @@ final class OverviewPrint {
     flow.h1(page.say("overview.title", "group", page.group().name()));
     flow.lead(page.say("overview.totals") + ": " + totals());
     looks(flow);
+    timeOff(flow);
     flow.h2(page.say("overview.players"));
     if (overview.rows().isEmpty()) {
       flow.p(page.say("overview.none"));
@@ -131,14 +134,63 @@ final class OverviewPrint {
 
   private void why(Flow flow) {
     flow.h2(page.say("overview.why"));
-    overview.rows().stream()
-        .filter(r -> !r.why().isEmpty())
-        .forEach(
-            r ->
-                flow.together(
-                    part ->
-                        part.h3(page.name(r.who()))
-                            .bullets(page.say(r.why()).stream().map(Text::of).toList())));
+    flow.p(page.say("overview.why.how"));
+    overview.marks().ifPresent(marks -> flow.p(page.say(marks)));
+    for (Overview.Row row : overview.rows()) {
+      flow.h3(page.name(row.who()));
+      if (!row.why().isEmpty()) {
+        flow.table(table -> why(table, row));
+      }
+      row.unseen().ifPresent(unseen -> flow.p(page.say(unseen)));
+    }
+  }
+
+  private void why(Table table, Overview.Row row) {
+    table.columns(Col.share(1), Col.mm(ReadingPicture.WIDTH_MM));
+    for (Overview.Why why : row.why()) {
+      Text text = Text.of(page.say(why.sentence()));
+      List<ReadingPicture> pictures = new ArrayList<>();
+      for (Evidence.Reading reading : why.readings()) {
+        if (!reading.share().isEmpty()) {
+          ReadingPicture picture = new ReadingPicture(page, reading);
+          text = text.and((pictures.isEmpty() ? "\n" : " ") + picture.inWords());
+          pictures.add(picture);
+        }
+      }
+      table.row(Cell.of(text), Cell.of(flow -> pictures.forEach(p -> p.draw(flow))));
+    }
+  }
+
+  /** Who is known to have passed the months of one sport in a year; else up to where we know. */
+  private void timeOff(Flow flow) {
+    if (overview.rows().isEmpty()) {
+      return;
+    }
+    flow.h2(page.say("overview.year"));
+    SportYear any = overview.rows().get(0).year();
+    flow.p(
+        page.say(
+            "overview.year.how",
+            "first",
+            any.first().atDay(1),
+            "last",
+            any.last().atDay(1),
+            "most",
+            any.most()));
+    List<Text> passed =
+        overview.rows().stream()
+            .filter(r -> r.year().passed())
+            .map(
+                r ->
+                    Text.bold(page.name(r.who()) + ": ")
+                        .and(page.say(r.year().remark().orElseThrow())))
+            .toList();
+    if (passed.isEmpty()) {
+      int known = overview.rows().stream().mapToInt(r -> r.year().known()).max().getAsInt();
+      flow.p(page.say("overview.year.none", "known", known));
+    } else {
+      flow.bullets(passed);
+    }
   }
 
   private void setAside(Flow flow) {

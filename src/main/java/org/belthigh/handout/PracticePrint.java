@@ -20,6 +20,7 @@ import org.belthigh.model.Feed;
 import org.belthigh.model.Phrase;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.HeatBox;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PracticeSheet;
@@ -83,7 +84,7 @@ final class PracticePrint {
     held(flow);
     squads(flow);
     timetable(flow);
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       otherwise(flow);
       flow.p(bring());
     }
@@ -95,22 +96,88 @@ final class PracticePrint {
                     left -> left.hatchedBox(page.say("practice.safety"), this::safety))
                 .column(
                     EMERGENCY_SHARE,
-                    right ->
-                        right.hatchedBox(
-                            page.say("practice.emergency"),
-                            box -> page.say(sheet.emergency()).forEach(box::p))));
+                    right -> {
+                      right.hatchedBox(
+                          page.say("practice.emergency"),
+                          box -> page.say(sheet.emergency()).forEach(box::p));
+                      if (fit.tight()) {
+                        right.small(page.say("practice.hot") + ": " + heatNotes());
+                      }
+                    }));
     flow.together(
         part -> {
           part.h2(page.say("practice.setup"));
           StationPicture.of(page, sheet).ifPresent(picture -> picture.draw(part));
-          if (fit != Fit.TIGHT) {
+          if (!fit.tight()) {
             part.p(bring());
           }
         });
     drills(flow);
-    if (fit != Fit.TIGHT) {
+    if (!fit.tight()) {
       otherwise(flow);
     }
+    heat(flow);
+  }
+
+  /** The heat tables: the meter's rows and those of the heat index, each by itself. */
+  private void heat(Flow flow) {
+    if (fit.tight()) {
+      Text meter = heatLine("practice.hot.meter", sheet.heat().meter());
+      flow.p(meter.and(" ").and(heatLine("practice.hot.index", sheet.heat().index())));
+      return;
+    }
+    flow.together(
+        part -> {
+          part.h2(page.say("practice.hot"));
+          part.table(
+              table -> {
+                table.columns(Col.content(), Col.share(1), Col.share(1)).boxed().rowHeaders();
+                table.head(
+                    page.say("practice.hot.meter"),
+                    page.say("practice.hot.do"),
+                    page.say("practice.hot.others"));
+                sheet.heat().meter().forEach(l -> heat(table, l));
+              });
+          part.table(
+              table -> {
+                table.columns(Col.content(), Col.share(1)).boxed().rowHeaders();
+                table.head(page.say("practice.hot.index"), page.say("practice.hot.do"));
+                sheet
+                    .heat()
+                    .index()
+                    .forEach(l -> table.row(page.say(l.reading()), page.say(l.strictest())));
+              });
+          part.small(page.say(sheet.heat().mind()) + " " + heatNotes());
+        });
+  }
+
+  private String heatNotes() {
+    return String.join(" ", page.say(sheet.heat().notes()));
+  }
+
+  /** The rows one after the other, where there is no room for a table. */
+  private Text heatLine(String title, List<HeatBox.Line> lines) {
+    Text text = Text.bold(page.say(title) + ":");
+    for (HeatBox.Line line : lines) {
+      List<String> says = new ArrayList<>(List.of(page.say(line.strictest())));
+      if (fit != Fit.BARE) {
+        says.addAll(page.say(line.others()));
+      }
+      text =
+          text.and(" ")
+              .and(Text.bold(page.say(line.reading()) + ": "))
+              .and(String.join("; ", says) + ".");
+    }
+    return text;
+  }
+
+  private void heat(Table table, HeatBox.Line line) {
+    table.row(
+        page.say(line.reading()),
+        page.say(line.strictest()),
+        line.others().isEmpty()
+            ? page.say("practice.hot.agree")
+            : String.join("\n", page.say(line.others())));
   }
 
   private Text bring() {
@@ -121,10 +188,12 @@ final class PracticePrint {
   /** When things go otherwise; where room is short it fills the foot of the first page. */
   private void otherwise(Flow flow) {
     Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
-    otherwise.put("practice.one-adult", sheet.oneAdult());
+    if (fit != Fit.BARE || sheet.adults() > 1) {
+      otherwise.put("practice.one-adult", sheet.oneAdult());
+    }
     otherwise.put("practice.changes", changes());
-    otherwise.put("practice.weather", sheet.weather());
-    if (fit == Fit.TIGHT) {
+    otherwise.put("practice.weather", weather());
+    if (fit.tight()) {
       otherwise.forEach(
           (title, lines) ->
               flow.p(Text.bold(page.say(title) + " ").and(String.join(" ", page.say(lines)))));
@@ -140,6 +209,15 @@ final class PracticePrint {
 
   private List<Text> texts(List<Phrase> phrases) {
     return page.say(phrases).stream().map(Text::of).toList();
+  }
+
+  /** Where the heat tables are set close, what not to mix up stands here. */
+  private List<Phrase> weather() {
+    List<Phrase> weather = new ArrayList<>(sheet.weather());
+    if (fit.tight()) {
+      weather.add(sheet.heat().mind());
+    }
+    return weather;
   }
 
   private List<Phrase> changes() {
@@ -175,6 +253,11 @@ final class PracticePrint {
     line(lines, "practice.held.pitch", sheet.askFirst(), page.say("practice.held.pitch.how"));
     line(lines, "practice.held.swinging", sheet.noSwinging(), helping());
     line(lines, "practice.held.resting", sheet.resting(), page.say("practice.held.resting.how"));
+    for (PracticeSheet.Fewer fewer : sheet.fewerSwings()) {
+      lines.add(
+          Text.bold(page.say("practice.held.fewer") + ": " + page.name(fewer.who()))
+              .and(" – " + page.say("practice.held.fewer.how", "swings", fewer.swings())));
+    }
     if (lines.isEmpty()) {
       lines.add(Text.of(page.say("practice.held.all")));
     }
@@ -241,7 +324,9 @@ final class PracticePrint {
       return;
     }
     flow.h2(page.say("practice.timetable"));
-    flow.writing(page.say("practice.timetable.start"), 1);
+    if (fit != Fit.BARE) {
+      flow.writing(page.say("practice.timetable.start"), 1);
+    }
     flow.table(
         table -> {
           table.columns(columns()).head(head()).rowHeaders().boxed();
@@ -386,7 +471,7 @@ final class PracticePrint {
     String mix = drill.feed() == Feed.NONE ? "" : " " + page.say(drill.mix()) + ".";
     Text setup = Text.of(page.say(drill.setup()) + mix);
     Text words = words(drill, needs);
-    if (fit == Fit.TIGHT) {
+    if (fit.tight()) {
       flow.p(Text.bold(name + ".").and(" ").and(setup).and("  ").and(words));
     } else {
       flow.h3(name).p(setup).p(words);
@@ -398,19 +483,18 @@ final class PracticePrint {
         Text.bold(page.say("practice.drill.say"))
             .and(" " + page.say(drill.cue()) + "  ")
             .and(Text.bold(page.say("practice.drill.write")))
-            .and(" " + marks(drill) + "  ")
-            .and(Text.bold(page.say("practice.drill.easier")))
-            .and(" " + page.say(drill.easier()));
+            .and(" " + marks(drill));
+    Text easier = Text.bold(page.say("practice.drill.easier")).and(" " + page.say(drill.easier()));
+    Text all = fit == Fit.BARE ? words : words.and("  ").and(easier);
     return drill
         .adapt()
         .filter(a -> needs)
         .map(
             a ->
-                words
-                    .and("  ")
+                all.and("  ")
                     .and(Text.bold(page.say("practice.drill.needs")))
                     .and(" " + page.say(a)))
-        .orElse(words);
+        .orElse(all);
   }
 
   /** What to write: the marks of the log sheet, where the drill has one. */

@@ -1,9 +1,12 @@
 package org.belthigh.heat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.HeatTable;
 import org.belthigh.model.AgeBand;
@@ -15,6 +18,9 @@ import org.belthigh.model.AgeBand;
 public final class HeatCheck {
   private static final int YOUNG_TO = 12;
   private static final int MILDEST = 1;
+
+  /** A reading in the first row of every table. */
+  private static final double COOL = 60;
 
   private final Catalogue catalogue;
   private final LocalDate on;
@@ -48,6 +54,22 @@ public final class HeatCheck {
    */
   public record Answer(HeatTable table, double degrees, HeatTable.Row row, boolean harsher) {}
 
+  /**
+   * Readings of which every table says one thing.
+   *
+   * @param from lowest degree, Fahrenheit; negative infinity in the first band
+   * @param answers one per table, in order of id
+   */
+  public record Band(double from, List<Answer> answers) {
+    public Band {
+      answers = List.copyOf(answers);
+    }
+
+    private List<HeatTable.Row> rows() {
+      return answers.stream().map(Answer::row).toList();
+    }
+  }
+
   /** Whether the players are not used to the heat, or may not be. */
   public boolean newcomers(Who who) {
     return who.daysInHeat().orElse(0) < number("heat-used-to-after");
@@ -68,12 +90,48 @@ public final class HeatCheck {
    * newcomers, and no practice for young players from a number on: ours, common practice.
    */
   public List<Answer> heatIndex(double temperature, double humidity, Who who) {
-    double degrees = up(HeatIndex.of(temperature, humidity));
+    return heatIndex(up(HeatIndex.of(temperature, humidity)), who);
+  }
+
+  private List<Answer> heatIndex(double degrees, Who who) {
     boolean harsher = who.young() || who.sun() || newcomers(who);
     boolean home = who.young() && degrees >= number("heat-young-cancel");
     return tables(HeatTable.Reading.HEAT_INDEX).stream()
         .map(t -> new Answer(t, degrees, row(t, degrees, harsher, home), harsher))
         .toList();
+  }
+
+  /**
+   * What the tables say of every reading, coolest first: where one answer changes a new band
+   * begins. The last band is the first in which a table stops all practice.
+   */
+  public List<Band> bands(HeatTable.Reading reading, Who who) {
+    List<Band> bands = new ArrayList<>();
+    for (double from : limits(reading)) {
+      double degrees = Math.max(from, COOL);
+      List<Answer> answers =
+          reading == HeatTable.Reading.WBGT ? wbgt(degrees, who) : heatIndex(degrees, who);
+      List<HeatTable.Row> rows = answers.stream().map(Answer::row).toList();
+      if (bands.isEmpty() || !bands.get(bands.size() - 1).rows().equals(rows)) {
+        bands.add(new Band(from, answers));
+      }
+      if (strictest(answers).row().cancel()) {
+        break;
+      }
+    }
+    return List.copyOf(bands);
+  }
+
+  private SortedSet<Double> limits(HeatTable.Reading reading) {
+    SortedSet<Double> limits = new TreeSet<>();
+    for (HeatTable table : tables(reading)) {
+      table.rows().forEach(r -> limits.add(r.from()));
+      table.newcomers().forEach(r -> limits.add(r.from()));
+    }
+    if (reading == HeatTable.Reading.HEAT_INDEX) {
+      limits.add(number("heat-young-cancel"));
+    }
+    return limits;
   }
 
   private static HeatTable.Row row(HeatTable table, double degrees, boolean harsher, boolean home) {

@@ -38,6 +38,23 @@ public record Club(
     places = List.copyOf(places);
   }
 
+  /** The same club by other rule books, its own stricter numbers kept: to compare. */
+  public Club by(List<String> books) {
+    return new Club(
+        name,
+        paper,
+        languages,
+        books,
+        seasonFirst,
+        seasonLast,
+        groups,
+        curriculum,
+        equipment,
+        places,
+        emergency,
+        stricter);
+  }
+
   /** A club without stricter numbers of its own. */
   public Club(
       String name,

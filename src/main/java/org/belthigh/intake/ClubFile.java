@@ -30,7 +30,7 @@ final class ClubFile {
           "paper",
           "languages",
           "rule_book",
-          "stricter",
+          LimitKeys.STRICTER,
           "season",
           "groups",
           "curriculum",
@@ -57,7 +57,8 @@ final class ClubFile {
    * @return empty where the club cannot be used
    */
   Optional<Club> read(Node node, List<Problem> problems) {
-    Optional<Club> club = Fields.read(node, grave, this::club);
+    Node usable = new LimitKeys(catalogue).without(node, light);
+    Optional<Club> club = Fields.read(usable, grave, this::club);
     problems.addAll(grave);
     problems.addAll(light);
     return club;
@@ -90,14 +91,7 @@ final class ClubFile {
 
   private void refuseUnknown(Fields f) {
     for (String key : f.keys()) {
-      if (catalogue.parameters().containsKey(key.replace('_', '-'))) {
-        leaveOut(
-            f,
-            key,
-            "a limit is set here",
-            "no club folder sets a limit; a club may be stricter than its rule book, under stricter",
-            "Take the key out.");
-      } else if (!KEYS.contains(key)) {
+      if (!KEYS.contains(key)) {
         light.add(
             Problem.warning(
                 f.origin(key),

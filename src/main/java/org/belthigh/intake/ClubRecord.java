@@ -56,6 +56,22 @@ public record ClubRecord(
         problems);
   }
 
+  /** The same folder by other rule books: to compare. */
+  public ClubRecord by(List<String> ruleBooks) {
+    return new ClubRecord(
+        club.by(ruleBooks),
+        players,
+        events,
+        tosses,
+        tallies,
+        outings,
+        wellness,
+        otherSports,
+        placements,
+        unread,
+        problems);
+  }
+
   private static <T> List<T> until(List<T> rows, Function<T, LocalDate> date, LocalDate lastDay) {
     Predicate<T> known = row -> !date.apply(row).isAfter(lastDay);
     return rows.stream().filter(known).toList();

@@ -201,9 +201,17 @@ final class FolderReading {
     return rows.orElse(List.of());
   }
 
+  /** An unknown column is a remark, unless it would set a limit. */
+  private void aboutHeader(Problem problem) {
+    problems.add(
+        !problem.isFault() && new LimitKeys(catalogue).names(problem.subject())
+            ? LimitKeys.fault(problem.origin(), problem.subject())
+            : problem);
+  }
+
   /** The usable rows; empty where a required column is missing. */
   private <T> Optional<List<T>> rows(Table table, Sheet<T> sheet) {
-    if (!table.expect(sheet.required(), sheet.optional(), problems::add)) {
+    if (!table.expect(sheet.required(), sheet.optional(), this::aboutHeader)) {
       return Optional.empty();
     }
     Notes notes = new Notes();

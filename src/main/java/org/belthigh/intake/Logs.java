@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,7 +29,7 @@ final class Logs {
 
   private final List<Toss> tosses = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
-  private final Map<Round, Map<Integer, Origin>> numbered = new HashMap<>();
+  private final Map<Round, Map<Integer, Map<String, Origin>>> numbered = new HashMap<>();
   private final Map<Round, Integer> last = new HashMap<>();
 
   private record Round(LocalDate date, String player, String drill, String round) {
@@ -54,17 +55,25 @@ final class Logs {
     return round.chars().allMatch(c -> c >= '0' && c <= '9');
   }
 
-  /** Takes a toss in, with its place in the round; refuses one that stands already. */
+  /**
+   * Takes a toss in, with its place in the round; refuses one that stands already. Two people who
+   * each say who they are may mark the same toss: that is a second mark, not a second row.
+   */
   void add(Toss toss, Cells cells) {
     Round round = Round.of(toss);
     int order = toss.order() > 0 ? toss.order() : last.getOrDefault(round, 0) + 1;
     if (toss.order() > 0) {
-      Origin first =
-          numbered.computeIfAbsent(round, r -> new HashMap<>()).putIfAbsent(order, toss.origin());
-      if (first != null) {
+      Map<String, Origin> marks =
+          numbered
+              .computeIfAbsent(round, r -> new HashMap<>())
+              .computeIfAbsent(order, o -> new LinkedHashMap<>());
+      boolean again = toss.by().isBlank() ? !marks.isEmpty() : marks.containsKey("");
+      if (again || marks.containsKey(toss.by())) {
+        Origin first = marks.getOrDefault(toss.by(), marks.values().iterator().next());
         refuseSecond(toss, first, cells);
         return;
       }
+      marks.put(toss.by(), toss.origin());
     }
     last.put(round, order);
     tosses.add(toss.withOrder(order));

@@ -39,7 +39,7 @@ final class StricterNumbers {
   }
 
   Stricter read(Fields club) {
-    return club.inside("stricter", this::numbers).orElse(Stricter.NONE);
+    return club.inside(LimitKeys.STRICTER, this::numbers).orElse(Stricter.NONE);
   }
 
   private Stricter numbers(Fields f) {

@@ -86,6 +86,14 @@ public record Toss(
         origin);
   }
 
+  /** Which toss it is: the rows of one player that share it were marked by different people. */
+  public record Key(LocalDate date, String player, String drill, String round, int order) {}
+
+  /** Which toss it is. */
+  public Key key() {
+    return new Key(date, player, drill, round, order);
+  }
+
   /**
    * Whether this toss is counted in {@code measure}: a call at the nine-spot grain, a belt-high
    * spot that the called field does not rule out, a ball, any toss of a countdown, a swing of a

@@ -4,18 +4,21 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.Step;
 import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.decide.Progress;
 import org.belthigh.decide.SkillDecision;
-import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Share;
 import org.belthigh.model.Skill;
@@ -26,158 +29,219 @@ import org.belthigh.model.Skill;
  */
 public final class Lab {
   private static final int BATCH = 250;
-  private static final int LAST_TEN = 10;
-  private static final int EIGHT = 8;
 
-  private final Catalogue catalogue;
+  /** Ten years and more, as good as never beside a season. */
+  private static final double NO_FADING = 1e9;
+
   private final Curriculum curriculum;
-  private final Progress progress;
+  private final Stage real;
+  private final Stage plain;
 
-  /** A lab for one curriculum of {@code catalogue}. */
-  public Lab(Catalogue catalogue, Curriculum curriculum) {
-    this.catalogue = catalogue;
-    this.curriculum = curriculum;
-    this.progress = new Progress(catalogue);
+  /** The decisions, and the numbers that they go by. */
+  private record Stage(Catalogue catalogue, Progress progress) {
+    Stage(Catalogue catalogue) {
+      this(catalogue, new Progress(catalogue));
+    }
   }
 
-  /** What became of one season. {@code proved} is null where the step was not proved. */
-  private record Season(LocalDate proved, int tosses, boolean firmedUp, boolean eightOfTen) {}
+  /** A lab for {@code curriculum}, whether or not {@code catalogue} holds it. */
+  public Lab(Catalogue catalogue, Curriculum curriculum) {
+    Map<String, Curriculum> curricula = new TreeMap<>(catalogue.curricula());
+    curricula.put(curriculum.id(), curriculum);
+    this.curriculum = curriculum;
+    this.real = new Stage(with(catalogue, catalogue.parameters(), curricula));
+    this.plain = new Stage(with(catalogue, plain(catalogue.parameters()), curricula));
+  }
 
   /**
-   * Whether a skill is judged at all at that age.
-   *
-   * @param band the age band
+   * The plain test of the books: tosses do not fade, and nothing is kept for a later beginning.
+   * Tosses at the field weigh one anyway.
    */
+  private static Map<String, Parameter> plain(Map<String, Parameter> real) {
+    Map<String, Parameter> parameters = new TreeMap<>(real);
+    parameters.computeIfPresent("toss-half-life-days", (id, p) -> set(p, NO_FADING));
+    parameters.computeIfPresent("restart-share", (id, p) -> set(p, 0));
+    return parameters;
+  }
+
+  private static Parameter set(Parameter parameter, double value) {
+    Map<AgeBand, Double> byAge = new EnumMap<>(AgeBand.class);
+    Arrays.stream(AgeBand.values()).forEach(band -> byAge.put(band, value));
+    List<Parameter.Dated> values =
+        parameter.values().stream()
+            .map(d -> new Parameter.Dated(d.from(), byAge, d.source(), d.evidence(), d.reasoning()))
+            .toList();
+    return new Parameter(
+        parameter.id(),
+        parameter.description(),
+        parameter.unit(),
+        parameter.least(),
+        parameter.most(),
+        parameter.status(),
+        parameter.checkedOn(),
+        values);
+  }
+
+  private static Catalogue with(
+      Catalogue old, Map<String, Parameter> parameters, Map<String, Curriculum> curricula) {
+    return new Catalogue(
+        old.sources(),
+        parameters,
+        old.ruleBooks(),
+        old.rules(),
+        old.precedence(),
+        curricula,
+        old.growth());
+  }
+
+  /** Whether a skill is judged at all on the step that the age begins on. */
   public boolean judged(Skill skill, AgeBand band) {
     return curriculum.ladders().get(skill).start(band.from()).judged(band.from());
   }
 
-  /**
-   * Many seasons of one kind of hitter, on the step that the age begins on.
-   *
-   * @param seasons how many
-   * @param tossesADay counted tosses of each kind on each of two days a week
-   * @param careless chance that a toss is written down the wrong way, 0 to 0.5
-   */
-  public Cell run(
-      Skill skill,
-      AgeBand band,
-      Hitter hitter,
-      int seasons,
-      long seed,
-      int tossesADay,
-      double careless) {
-    Seasons maker = new Seasons(catalogue, curriculum, skill, band);
-    long[] seeds = seeds(seed, skill, band, hitter, seasons);
-    List<Season> all =
+  /** The seasons of one trial, on the step that the age begins on. */
+  public Cell run(Trial trial, long seed) {
+    Stage stage = trial.plain() ? plain : real;
+    Seasons maker = new Seasons(stage.catalogue(), curriculum, trial.skill(), trial.band());
+    int seasons = trial.seasons();
+    long[] seeds = new SplittableRandom(seed + trial.salt()).longs(seasons).toArray();
+    List<Told> all =
         IntStream.range(0, (seasons + BATCH - 1) / BATCH)
             .parallel()
             .mapToObj(b -> Arrays.copyOfRange(seeds, b * BATCH, Math.min(seasons, (b + 1) * BATCH)))
-            .map(some -> batch(maker, some, skill, hitter, tossesADay, careless))
+            .map(some -> batch(stage.progress(), maker, trial, some))
             .flatMap(List::stream)
             .toList();
-    List<Season> proved = all.stream().filter(s -> s.proved() != null).toList();
-    return new Cell(
-        skill,
-        band,
-        maker.step().id(),
-        hitter,
-        tossesADay,
-        careless,
-        new Share(proved.size(), seasons),
-        new Share((int) all.stream().filter(Season::firmedUp).count(), seasons),
-        proved.stream().mapToInt(Season::tosses).average().orElse(Double.NaN),
-        medianWeek(proved, seasons),
-        wald(maker),
-        new Share((int) all.stream().filter(Season::eightOfTen).count(), seasons));
+    return cell(maker, trial, all);
   }
 
-  private static long[] seeds(long seed, Skill skill, AgeBand band, Hitter hitter, int seasons) {
-    SplittableRandom root =
-        new SplittableRandom(
-            seed
-                + 1_000_003L * skill.ordinal()
-                + 10_007L * band.ordinal()
-                + 101L * hitter.ordinal());
-    return root.longs(seasons).toArray();
-  }
-
-  private List<Season> batch(
-      Seasons maker, long[] seeds, Skill skill, Hitter hitter, int tossesADay, double careless) {
-    List<List<Boolean>> results = new ArrayList<>();
-    ClubRecord club = maker.club(seeds, hitter, tossesADay, careless, results);
-    LocalDate[] proved = new LocalDate[seeds.length];
-    boolean[] firmed = new boolean[seeds.length];
-    // what was proved stays proved, so the last look tells it; only firm-ups need every week
-    boolean weekly = hitter == Hitter.AT_MARK || hitter == Hitter.SLUMPING;
-    for (int week = weekly ? 1 : Seasons.WEEKS; week <= Seasons.WEEKS; week++) {
+  private static List<Told> batch(Progress progress, Seasons maker, Trial trial, long[] seeds) {
+    Scenario scenario = trial.scenario();
+    List<Told> told = new ArrayList<>();
+    for (int i = 0; i < seeds.length; i++) {
+      told.add(new Told(maker, scenario, maker.season("s" + i, seeds[i], scenario)));
+    }
+    for (LocalDate look : scenario.looks()) {
+      List<Told> open = told.stream().filter(t -> t.proved == null).toList();
       Map<String, List<SkillDecision>> decisions =
-          progress.decide(Seasons.without(club, proved), Seasons.FIRST.plusWeeks(week));
-      for (int i = 0; i < seeds.length; i++) {
-        if (proved[i] == null) {
-          SkillDecision decision = decisions.get(Seasons.id(i)).get(skill.ordinal());
-          firmed[i] |= decision.outcome() == Outcome.FIRM_UP;
-          proved[i] = proved(decision, maker.step());
+          progress.decide(maker.club(open.stream().map(t -> t.season).toList()), look);
+      for (Told one : open) {
+        one.look(decisions.get(one.season.player().id()).get(trial.skill().ordinal()));
+      }
+    }
+    told.forEach(Told::forget);
+    return told;
+  }
+
+  /** What became of one season. */
+  private static final class Told {
+    private static final double Z = 1.959963984540054;
+
+    private final Seasons maker;
+    private final Scenario scenario;
+    private final EightOfTen.Passed eightOfTen;
+    private Seasons.Season season;
+    private LocalDate proved;
+    private boolean firmedUp;
+    private Share firstLook = Share.none();
+    private Share lastLook = Share.none();
+    private Share plain = Share.none();
+
+    Told(Seasons maker, Scenario scenario, Seasons.Season season) {
+      this.maker = maker;
+      this.scenario = scenario;
+      this.season = season;
+      this.eightOfTen = EightOfTen.passed(season.good(), scenario);
+    }
+
+    /** Looks at a decision; nothing is looked at once the step is proved. */
+    void look(SkillDecision decision) {
+      proved = proved(decision);
+      firmedUp |= proved == null && decision.outcome() == Outcome.FIRM_UP;
+      if (scenario.hitter().steady() && decision.step().id().equals(maker.step().id())) {
+        List<Evidence.Reading> readings = decision.evidence().bars();
+        lastLook = held(readings, r -> holds(r.estimate().low(), r.estimate().high(), r));
+        plain = held(readings, this::plainHolds);
+        firstLook = firstLook.isEmpty() ? lastLook : firstLook;
+      }
+    }
+
+    private static Share held(List<Evidence.Reading> readings, Predicate<Evidence.Reading> holds) {
+      Share share = Share.none();
+      for (Evidence.Reading reading : readings) {
+        share = share.and(holds.test(reading));
+      }
+      return share;
+    }
+
+    private boolean plainHolds(Evidence.Reading reading) {
+      double p = reading.share().isEmpty() ? 0.5 : reading.share().value();
+      double half = Z * Math.sqrt(p * (1 - p) / Math.max(1, reading.share().seen()));
+      return holds(p - half, p + half, reading);
+    }
+
+    private boolean holds(double low, double high, Evidence.Reading reading) {
+      Step.Bar bar =
+          maker.step().bars().stream()
+              .filter(b -> b.counted() == reading.counted())
+              .findFirst()
+              .orElseThrow();
+      double truth = Seasons.good(bar, maker.chance(scenario, bar, 1));
+      return low <= truth && truth <= high;
+    }
+
+    /** The day on which the step was proved, or null. */
+    private LocalDate proved(SkillDecision decision) {
+      for (Evidence.Passed passed : decision.evidence().passed()) {
+        if (passed.step().equals(maker.step().id())) {
+          return passed.on();
         }
       }
+      // whether the next step waits for another skill is not what is tried here
+      return decision.step().id().equals(maker.step().id())
+          ? decision.evidence().provedOn().orElse(null)
+          : null;
     }
-    List<Season> seasons = new ArrayList<>();
-    int bars = maker.step().bars().size();
-    for (int i = 0; i < seeds.length; i++) {
-      int tosses = proved[i] == null ? 0 : days(proved[i]) * tossesADay * bars;
-      seasons.add(
-          new Season(proved[i], tosses, firmed[i], eightOfTen(results.get(i), tossesADay * bars)));
+
+    /** Lets go of the log, which is large. */
+    void forget() {
+      season = null;
     }
-    return seasons;
+
+    int tosses() {
+      int days = scenario.daysUntil(proved);
+      return days * scenario.tossesADay() * maker.tried(scenario.hitter()).size();
+    }
+
+    int week() {
+      return (int) ChronoUnit.WEEKS.between(Scenario.FIRST, proved) + 1;
+    }
   }
 
-  /** The day on which the step was proved, or null. */
-  private static LocalDate proved(SkillDecision decision, Step step) {
-    for (Evidence.Passed passed : decision.evidence().passed()) {
-      if (passed.step().equals(step.id())) {
-        return passed.on();
-      }
-    }
-    // whether the next step waits for another skill is not what is tried here
-    return decision.step().id().equals(step.id())
-        ? decision.evidence().provedOn().orElse(null)
-        : null;
+  private static Cell cell(Seasons maker, Trial trial, List<Told> all) {
+    List<Told> proved = all.stream().filter(t -> t.proved != null).toList();
+    List<EightOfTen.Passed> passed =
+        all.stream().map(t -> t.eightOfTen).filter(EightOfTen.Passed::ever).toList();
+    return new Cell(
+        trial,
+        maker.step().id(),
+        new Share(proved.size(), all.size()),
+        new Share((int) all.stream().filter(t -> t.firmedUp).count(), all.size()),
+        proved.stream().mapToInt(Told::tosses).average().orElse(Double.NaN),
+        byWeek(proved.stream().map(Told::week).toList()),
+        maker.wald(trial.scenario().hitter()),
+        new Cell.Baseline(
+            new Share(passed.size(), all.size()),
+            passed.stream().mapToInt(EightOfTen.Passed::tosses).average().orElse(Double.NaN),
+            byWeek(passed.stream().map(EightOfTen.Passed::week).toList())),
+        all.stream().map(t -> t.firstLook).reduce(Share.none(), Share::plus),
+        all.stream().map(t -> t.lastLook).reduce(Share.none(), Share::plus),
+        all.stream().map(t -> t.plain).reduce(Share.none(), Share::plus));
   }
 
-  /** Practice days up to and including {@code day}. */
-  private static int days(LocalDate day) {
-    int since = (int) ChronoUnit.DAYS.between(Seasons.FIRST, day);
-    return 2 * (since / 7) + (since % 7 >= 3 ? 2 : 1);
-  }
-
-  /** The bar that is commonly used: a look each week at the last ten tosses. */
-  private static boolean eightOfTen(List<Boolean> results, int tossesADay) {
-    for (int end = 2 * tossesADay; end <= results.size(); end += 2 * tossesADay) {
-      long good = results.subList(Math.max(0, end - LAST_TEN), end).stream().filter(g -> g).count();
-      if (good >= EIGHT) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static int medianWeek(List<Season> proved, int seasons) {
-    if (2 * proved.size() < seasons) {
-      return 0;
-    }
-    List<LocalDate> days = proved.stream().map(Season::proved).sorted().toList();
-    LocalDate median = days.get(Math.min(days.size() - 1, seasons / 2));
-    return (int) ChronoUnit.WEEKS.between(Seasons.FIRST, median) + 1;
-  }
-
-  private double wald(Seasons maker) {
-    double error = catalogue.parameter("decision-error").on(Seasons.FIRST).at(AgeBand.AGE_9_10);
-    double most = 0;
-    for (Step.Bar bar : maker.step().bars()) {
-      double p0 = Seasons.good(bar, maker.floor(bar));
-      double p1 = Seasons.good(bar, maker.mark(bar));
-      most = Math.max(most, new Wald(p0, p1, error, error).tossesAtP1());
-    }
-    return most * maker.step().bars().size();
+  private static List<Integer> byWeek(List<Integer> weeks) {
+    return IntStream.rangeClosed(1, Scenario.WEEKS)
+        .mapToObj(week -> (int) weeks.stream().filter(w -> w <= week).count())
+        .toList();
   }
 }

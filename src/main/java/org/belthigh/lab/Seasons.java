@@ -1,8 +1,7 @@
 package org.belthigh.lab;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,13 +31,10 @@ import org.belthigh.model.Skill;
 import org.belthigh.model.Spot;
 import org.belthigh.model.Went;
 
-/** Makes the logs of a club of simulated players, one season each. */
+/** Makes the logs of simulated players, one season each. */
 final class Seasons {
-  static final LocalDate FIRST = LocalDate.of(2027, 3, 1);
-  static final int WEEKS = 12;
-
-  /** Days of the week with practice: Tuesday and Thursday. */
-  private static final int[] DAYS = {1, 3};
+  private static final Origin ORIGIN = Origin.of("lab");
+  private static final double RARELY = 0.01;
 
   private final Catalogue catalogue;
   private final Curriculum curriculum;
@@ -74,12 +70,14 @@ final class Seasons {
         .orElseThrow(() -> new IllegalStateException("No drill proves step " + step.id()));
   }
 
+  /** The share that is good enough, as the step counts it. */
   double mark(Step.Bar bar) {
-    return catalogue.parameter(bar.mark()).on(FIRST).at(band);
+    return catalogue.parameter(bar.mark()).on(Scenario.FIRST).at(band);
   }
 
+  /** The share that is too little, as the step counts it. */
   double floor(Step.Bar bar) {
-    return catalogue.parameter(bar.floor()).on(FIRST).at(band);
+    return catalogue.parameter(bar.floor()).on(Scenario.FIRST).at(band);
   }
 
   /** The chance of what the bar hopes for: for takes and chases, of not doing it. */
@@ -88,68 +86,69 @@ final class Seasons {
     return fewer ? 1 - share : share;
   }
 
-  /**
-   * A club whose players are seasons.
-   *
-   * @param seeds one for each season
-   * @param tossesADay counted tosses of each kind on each practice day
-   * @param careless chance that a toss is written down the wrong way
-   * @param results receives, per season, good and bad in order, for baselines
-   */
-  ClubRecord club(
-      long[] seeds, Hitter hitter, int tossesADay, double careless, List<List<Boolean>> results) {
-    List<Player> players = new ArrayList<>();
-    List<Toss> tosses = new ArrayList<>();
-    for (int i = 0; i < seeds.length; i++) {
-      String id = id(i);
-      players.add(player(id));
-      List<Boolean> own = new ArrayList<>();
-      season(id, new SplittableRandom(seeds[i]), hitter, tossesADay, careless, tosses, own);
-      results.add(own);
+  /** The true chance of a good toss in that week, kept within 1 to 99 %. */
+  double chance(Scenario scenario, Step.Bar bar, int week) {
+    double floor = good(bar, floor(bar));
+    double mark = good(bar, mark(bar));
+    double level = scenario.hitter().level(bar.counted(), week, scenario.crossing());
+    return Math.min(1 - RARELY, Math.max(RARELY, floor + level * (mark - floor)));
+  }
+
+  /** The shares that a hitter is tried on. */
+  List<Step.Bar> tried(Hitter hitter) {
+    return step.bars().stream()
+        .filter(bar -> hitter.alone().filter(c -> c != bar.counted()).isEmpty())
+        .toList();
+  }
+
+  /** Wald's expected number for a hitter at the mark; for two kinds, twice the slower one's. */
+  double wald(Hitter hitter) {
+    double error = catalogue.parameter("decision-error").on(Scenario.FIRST).at(band);
+    List<Step.Bar> bars = tried(hitter);
+    double most = 0;
+    for (Step.Bar bar : bars) {
+      Wald test = new Wald(good(bar, floor(bar)), good(bar, mark(bar)), error, error);
+      most = Math.max(most, test.tossesAtP1());
     }
+    return most * bars.size();
+  }
+
+  /**
+   * One season of one player.
+   *
+   * @param good for each of the step's bars, whether each toss was good as it is written, in order
+   */
+  record Season(Player player, List<Toss> tosses, List<List<Boolean>> good) {}
+
+  /** A club whose players are seasons; no events, tallies or anything else. */
+  ClubRecord club(List<Season> seasons) {
     Club club =
         new Club(
             "Lab",
             "letter",
             List.of("en"),
             List.of("pitch-smart-2018"),
-            FIRST,
-            FIRST.plusWeeks(WEEKS),
+            Scenario.FIRST,
+            Scenario.FIRST.plusWeeks(Scenario.WEEKS),
             List.of(new Club.Group("g", "Lab", 7, 18, false, 2)),
             curriculum.id(),
             Map.of(),
             List.of(),
             Optional.empty());
+    List<Toss> tosses = new ArrayList<>();
+    seasons.forEach(s -> tosses.addAll(s.tosses()));
     return new ClubRecord(
-        club, players, List.of(), tosses, List.of(), List.of(), List.of(), List.of(), List.of(),
-        List.of(), List.of());
-  }
-
-  /** The id of the i-th season's player. */
-  static String id(int i) {
-    return "s" + i;
-  }
-
-  /** {@code club} less those seasons that are told already, since their step was proved. */
-  static ClubRecord without(ClubRecord club, LocalDate[] proved) {
-    Set<String> left = new HashSet<>();
-    for (int i = 0; i < proved.length; i++) {
-      if (proved[i] == null) {
-        left.add(id(i));
-      }
-    }
-    return new ClubRecord(
-        club.club(),
-        club.players().stream().filter(p -> left.contains(p.id())).toList(),
-        club.events(),
-        club.tosses().stream().filter(t -> left.contains(t.player())).toList(),
-        club.tallies(),
-        club.outings(),
-        club.wellness(),
-        club.otherSports(),
-        club.placements(),
-        club.unread(),
-        club.problems());
+        club,
+        seasons.stream().map(Season::player).toList(),
+        List.of(),
+        tosses,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   /** Born so that the age stays in the band all season. */
@@ -158,7 +157,7 @@ final class Seasons {
         id,
         "Lab",
         Optional.empty(),
-        FIRST.minusYears(band.from()).minusMonths(3),
+        Scenario.FIRST.minusYears(band.from()).minusMonths(3),
         Bats.RIGHT,
         Optional.empty(),
         OptionalInt.empty(),
@@ -173,32 +172,67 @@ final class Seasons {
         false);
   }
 
-  private void season(
-      String id,
-      SplittableRandom random,
-      Hitter hitter,
-      int tossesADay,
-      double careless,
-      List<Toss> tosses,
-      List<Boolean> results) {
-    for (int week = 0; week < WEEKS; week++) {
-      for (int day : DAYS) {
-        LocalDate date = FIRST.plusWeeks(week).plusDays(day);
-        for (Step.Bar bar : step.bars()) {
-          double chance = hitter.chance(week, good(bar, floor(bar)), good(bar, mark(bar)));
-          for (int i = 0; i < tossesADay; i++) {
-            boolean good = random.nextDouble() < chance;
-            boolean written = random.nextDouble() < careless ? !good : good;
-            tosses.add(toss(id, date, bar.counted(), written, i + 1));
-            results.add(written);
-          }
+  /** A season, told by its seed alone. */
+  Season season(String id, long seed, Scenario scenario) {
+    SplittableRandom random = new SplittableRandom(seed);
+    List<Toss> tosses = new ArrayList<>();
+    Pen pen = new Pen(random, scenario.misread());
+    List<List<Boolean>> good = new ArrayList<>();
+    step.bars().forEach(bar -> good.add(new ArrayList<>()));
+    for (Scenario.Day day : scenario.days()) {
+      for (Step.Bar bar : step.bars()) {
+        double chance = chance(scenario, bar, day.week());
+        boolean now = random.nextDouble() < chance;
+        for (int i = 0; i < scenario.tossesADay(); i++) {
+          boolean repeats = i > 0 && random.nextDouble() < scenario.hitter().runs();
+          now = (i == 0 || repeats) ? now : random.nextDouble() < chance;
+          tosses.add(toss(id, day, bar.counted(), now, i + 1, pen));
+          record(tosses.get(tosses.size() - 1), good);
         }
       }
     }
+    return new Season(player(id), tosses, good);
   }
 
-  private Toss toss(String id, LocalDate date, Step.Counted counted, boolean good, int order) {
+  private void record(Toss toss, List<List<Boolean>> good) {
+    for (int b = 0; b < good.size(); b++) {
+      written(step.bars().get(b).counted(), toss).ifPresent(good.get(b)::add);
+    }
+  }
+
+  /** Whether a toss is good as it is written; empty where it is of another kind. */
+  private Optional<Boolean> written(Step.Counted counted, Toss toss) {
+    return switch (counted) {
+      case CALLS -> {
+        Grain grain = step.grain().orElseThrow();
+        yield toss.answer(grain).map(grain.seen(toss.zone())::equals);
+      }
+      case TAKES -> toss.zone().beltHigh() ? Optional.of(toss.swing()) : Optional.empty();
+      case CHASES -> toss.zone().strike() ? Optional.empty() : Optional.of(!toss.swing());
+      case HARD_HITS -> toss.hit().map(h -> h == Hit.HARD);
+      case SENT -> Optional.of(toss.went().flatMap(Went::field).equals(toss.field()));
+    };
+  }
+
+  /**
+   * Who writes down: one label in so many becomes another one, each other label alike. For a call
+   * of nine spots that is right with chance a, and a zone that is written right with chance r, they
+   * agree with chance ar + (1-a)(1-r)/9.
+   */
+  record Pen(SplittableRandom random, double misread) {
+    <T> T write(T label, T[] labels) {
+      if (misread == 0 || random.nextDouble() >= misread) {
+        return label;
+      }
+      int other = random.nextInt(labels.length - 1);
+      return labels[other < Arrays.asList(labels).indexOf(label) ? other : other + 1];
+    }
+  }
+
+  private Toss toss(
+      String id, Scenario.Day day, Step.Counted counted, boolean good, int order, Pen pen) {
     Spot zone = counted == Step.Counted.CHASES ? Spot.BALL : Spot.BELT_MIDDLE;
+    boolean zoneIsTheLabel = counted != Step.Counted.HARD_HITS && counted != Step.Counted.SENT;
     boolean swing =
         switch (counted) {
           case CALLS -> false;
@@ -213,29 +247,35 @@ final class Seasons {
     boolean sent = counted == Step.Counted.SENT;
     Hit hit = counted == Step.Counted.HARD_HITS && good ? Hit.HARD : Hit.SOFT;
     return new Toss(
-        date,
+        day.date(),
         id,
         drill.id(),
         drill.kind(),
         12,
         !drill.swing(),
-        counted.id(),
+        "1",
         order,
         Side.RIGHT,
-        zone,
+        zoneIsTheLabel ? pen.write(zone, Spot.values()) : zone,
         false,
         called,
         sent ? Optional.of(Field.CENTER) : Optional.empty(),
         swing,
-        swing ? Optional.of(hit) : Optional.empty(),
-        sent ? Optional.of(good ? Went.CENTER : Went.LEFT) : Optional.empty(),
+        swing ? Optional.of(hit(counted, hit, pen)) : Optional.empty(),
+        sent
+            ? Optional.of(pen.write(good ? Went.CENTER : Went.LEFT, Went.values()))
+            : Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         OptionalDouble.empty(),
-        Optional.of(Place.FIELD),
+        Optional.of(day.place()),
         "lab",
-        Origin.of("lab"));
+        ORIGIN);
+  }
+
+  private static Hit hit(Step.Counted counted, Hit hit, Pen pen) {
+    return counted == Step.Counted.HARD_HITS ? pen.write(hit, new Hit[] {Hit.HARD, Hit.SOFT}) : hit;
   }
 
   /** A call that is wrong at every grain. */

@@ -16,6 +16,7 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
+import org.belthigh.model.AgeBand;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Grain;
 import org.belthigh.model.MeasureKind;
@@ -26,9 +27,11 @@ import org.belthigh.model.Side;
 public final class Measures {
   private final List<Toss> tosses;
   private final List<Tally> tallies;
+  private final Marks marks;
 
   private Measures(List<Toss> tosses, List<Tally> tallies) {
     this.tosses = tosses;
+    this.marks = Marks.of(tosses);
     this.tallies = tallies;
   }
 
@@ -50,19 +53,23 @@ public final class Measures {
                             tosses.getOrDefault(id, List.of()), tallies.getOrDefault(id, List.of()))
                         .of(id))
             .toList();
-    return inGroups(record, all);
+    return besideTheirAge(record, all);
   }
 
-  /** The same players, each beside the practice group. */
-  private static List<PlayerMeasures> inGroups(ClubRecord record, List<PlayerMeasures> all) {
-    Map<String, Map<MeasureKind, Shrinkage>> groups =
+  /** The same players, each beside those of the club in the same age band. */
+  private static List<PlayerMeasures> besideTheirAge(ClubRecord record, List<PlayerMeasures> all) {
+    LocalDate first = record.club().seasonFirst();
+    Map<String, AgeBand> bands =
+        record.players().stream()
+            .collect(Collectors.toMap(Player::id, p -> AgeBand.of(p.ageOn(first))));
+    Map<AgeBand, Map<MeasureKind, Shrinkage>> shrinkage =
         all.stream()
             .collect(
                 Collectors.groupingBy(
-                    m -> record.player(m.player()).group(),
+                    m -> bands.get(m.player()),
                     Collectors.collectingAndThen(Collectors.toList(), Measures::shrinkage)));
     return all.stream()
-        .map(m -> m.withGroup(inGroup(m, groups.get(record.player(m.player()).group()))))
+        .map(m -> m.withAgeBand(inAgeBand(m, shrinkage.get(bands.get(m.player())))))
         .toList();
   }
 
@@ -74,7 +81,7 @@ public final class Measures {
     return shrinkage;
   }
 
-  private static Map<MeasureKind, GroupEstimate> inGroup(
+  private static Map<MeasureKind, GroupEstimate> inAgeBand(
       PlayerMeasures measures, Map<MeasureKind, Shrinkage> group) {
     Map<MeasureKind, GroupEstimate> estimates = new EnumMap<>(MeasureKind.class);
     group.forEach(
@@ -232,7 +239,12 @@ public final class Measures {
         .toList();
   }
 
-  private record RoundKey(LocalDate date, String drill, String round) {}
+  /**
+   * A round.
+   *
+   * @param by who marked it, where two people did; else blank
+   */
+  private record RoundKey(LocalDate date, String drill, String round, String by) {}
 
   /** The tosses of that kind, one list per round, rounds and tosses in the record's order. */
   private Collection<List<Toss>> rounds(DrillKind kind) {
@@ -240,7 +252,12 @@ public final class Measures {
         .filter(toss -> toss.kind() == kind)
         .collect(
             Collectors.groupingBy(
-                toss -> new RoundKey(toss.date(), toss.drill(), toss.round()),
+                toss ->
+                    new RoundKey(
+                        toss.date(),
+                        toss.drill(),
+                        toss.round(),
+                        marks.people(toss) > 1 ? toss.by() : ""),
                 LinkedHashMap::new,
                 Collectors.toList()))
         .values();

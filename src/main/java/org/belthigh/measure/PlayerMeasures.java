@@ -19,7 +19,8 @@ import org.belthigh.model.Side;
  * @param skills the four skills, finer than the counts above
  * @param bySide the same per side of the plate, tallies where they say the side; empty unless the
  *     player has tosses from both
- * @param inGroup shares pulled a little towards those of the practice group, where there are any
+ * @param inAgeBand shares pulled a little towards those of the club in the age band of the season's
+ *     first day, where there are any
  */
 public record PlayerMeasures(
     String player,
@@ -33,15 +34,15 @@ public record PlayerMeasures(
     FieldCalls fieldCalls,
     Skills skills,
     Map<Side, Skills> bySide,
-    Map<MeasureKind, GroupEstimate> inGroup) {
+    Map<MeasureKind, GroupEstimate> inAgeBand) {
   public PlayerMeasures {
     recognition = Map.copyOf(recognition);
     bySide = Map.copyOf(bySide);
-    inGroup = Map.copyOf(inGroup);
+    inAgeBand = Map.copyOf(inAgeBand);
   }
 
-  /** These, seen beside those of the group. */
-  PlayerMeasures withGroup(Map<MeasureKind, GroupEstimate> estimates) {
+  /** These, seen beside those of the age band. */
+  PlayerMeasures withAgeBand(Map<MeasureKind, GroupEstimate> estimates) {
     return new PlayerMeasures(
         player,
         recognition,

@@ -1,6 +1,6 @@
 package org.belthigh.model;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** The age bands by which marks and ceilings are given, both ends included. */
@@ -12,6 +12,8 @@ public enum AgeBand implements Coded {
   AGE_15_16(15, 16),
   AGE_17_18(17, 18);
 
+  private static final List<AgeBand> ALL = List.of(values());
+
   private final int from;
   private final int to;
 
@@ -22,7 +24,13 @@ public enum AgeBand implements Coded {
 
   /** The band of {@code age} in whole years; the youngest below 7, the oldest above 18. */
   public static AgeBand of(int age) {
-    return Arrays.stream(values()).filter(b -> age <= b.to).findFirst().orElse(AGE_17_18);
+    // asked for every toss
+    for (AgeBand band : ALL) {
+      if (age <= band.to) {
+        return band;
+      }
+    }
+    return AGE_17_18;
   }
 
   /** The band written {@code 9-10}, or empty. */

@@ -13,4 +13,9 @@ public enum Ball implements Coded {
   public boolean atHome() {
     return this == PLASTIC || this == FOAM || this == NONE;
   }
+
+  /** Whether the air slows it down much on its way, so that the hitter has more time. */
+  public boolean slows() {
+    return this == PLASTIC || this == FOAM;
+  }
 }

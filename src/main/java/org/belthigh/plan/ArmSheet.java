@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Phrase;
 
@@ -55,15 +56,17 @@ public record ArmSheet(
   /**
    * A rule book for one age, to recompute by hand.
    *
+   * @param weeklyMax most pitches in any seven days; empty where neither book nor club says
    * @param ages the ages it is for
    * @param source rule book, edition and who publishes it
    */
-  public record PocketTable(Phrase ages, int dailyMax, List<RestLine> rest, Phrase source) {
+  public record PocketTable(
+      Phrase ages, int dailyMax, OptionalInt weeklyMax, List<RestLine> rest, Phrase source) {
     public PocketTable {
       rest = List.copyOf(rest);
     }
   }
 
   /** So many pitches, so many days of rest. {@code to} is empty for no upper end. */
-  public record RestLine(int from, java.util.OptionalInt to, int days) {}
+  public record RestLine(int from, OptionalInt to, int days) {}
 }

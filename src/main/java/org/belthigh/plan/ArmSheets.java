@@ -103,7 +103,9 @@ final class ArmSheets {
             .map(catalogue::ruleBook)
             .map(b -> b.title() + ", " + b.edition())
             .toList();
-    return Phrase.of("arm.source", "books", books);
+    return record.club().stricter().isNone()
+        ? Phrase.of("arm.source", "books", books)
+        : Phrase.of("arm.source.stricter", "books", books, "club", record.club().name());
   }
 
   /** The coach's sheet for a group. */
@@ -115,11 +117,26 @@ final class ArmSheets {
         days().stream().map(d -> event(season, d)).toList(),
         rows,
         tables(group),
-        List.of(
-            Phrase.of("arm.caution.anywhere"),
-            Phrase.of("arm.caution.first"),
-            Phrase.of("arm.caution.pain"),
-            Phrase.of("arm.caution.catch")));
+        cautions());
+  }
+
+  private List<Phrase> cautions() {
+    List<Phrase> cautions =
+        new ArrayList<>(
+            List.of(
+                Phrase.of("arm.caution.anywhere"),
+                Phrase.of("arm.caution.first"),
+                Phrase.of("arm.caution.pain"),
+                Phrase.of("arm.caution.catch")));
+    record
+        .club()
+        .stricter()
+        .daysInARow()
+        .ifPresent(
+            days ->
+                cautions.add(
+                    Phrase.of("arm.caution.row", "club", record.club().name(), "days", days)));
+    return cautions;
   }
 
   private static boolean throwsOrCatches(Player player) {
@@ -169,24 +186,48 @@ final class ArmSheets {
     return Phrase.of(status.askFirst() ? "arm.note.ask" : "arm.note.free");
   }
 
-  /** The rows of each rule book that the group's ages can fall into. */
+  /**
+   * The rows of each rule book that the group's ages can fall into, with the club's own numbers in
+   * their place where those are stricter.
+   */
   private List<ArmSheet.PocketTable> tables(Club.Group group) {
     List<ArmSheet.PocketTable> tables = new ArrayList<>();
     for (String id : record.club().ruleBooks()) {
       RuleBook book = catalogue.ruleBook(id);
       for (RuleBook.Band band : book.bands()) {
         if (band.ageFrom() <= group.ageTo() + 1 && band.ageTo() >= group.ageFrom()) {
-          tables.add(table(book, band));
+          strictest(band).forEach(b -> tables.add(table(book, b, !sameNumbers(b, band))));
         }
       }
     }
     return tables;
   }
 
-  private ArmSheet.PocketTable table(RuleBook book, RuleBook.Band band) {
+  /** {@code band} with the club's numbers; split by age where they differ from age to age. */
+  private List<RuleBook.Band> strictest(RuleBook.Band band) {
+    List<RuleBook.Band> bands = new ArrayList<>();
+    for (RuleBook.Band own : record.club().stricter().over(band)) {
+      int before = bands.size() - 1;
+      if (before >= 0 && sameNumbers(bands.get(before), own)) {
+        bands.set(before, bands.get(before).upTo(own.ageTo()));
+      } else {
+        bands.add(own);
+      }
+    }
+    return bands;
+  }
+
+  private static boolean sameNumbers(RuleBook.Band one, RuleBook.Band other) {
+    return one.dailyMax() == other.dailyMax()
+        && one.weeklyMax().equals(other.weeklyMax())
+        && one.rest().equals(other.rest());
+  }
+
+  private ArmSheet.PocketTable table(RuleBook book, RuleBook.Band band, boolean stricter) {
     return new ArmSheet.PocketTable(
-        Phrase.of("arm.table", "from", band.ageFrom(), "to", band.ageTo()),
+        ages(book, band, stricter),
         band.dailyMax(),
+        band.weeklyMax(),
         band.rest().stream().map(r -> new ArmSheet.RestLine(r.from(), r.to(), r.days())).toList(),
         Phrase.of(
             "arm.table.source",
@@ -196,5 +237,16 @@ final class ArmSheets {
             book.edition(),
             "organisation",
             book.organisation()));
+  }
+
+  /** The ages, and whose numbers they are where that is not plain. */
+  private Phrase ages(RuleBook book, RuleBook.Band band, boolean stricter) {
+    Phrase ages = Phrase.of("arm.table", "from", band.ageFrom(), "to", band.ageTo());
+    if (stricter) {
+      return Phrase.of("arm.table.of", "ages", ages, "book", record.club().name());
+    }
+    return record.club().ruleBooks().size() > 1
+        ? Phrase.of("arm.table.of", "ages", ages, "book", book.organisation())
+        : ages;
   }
 }

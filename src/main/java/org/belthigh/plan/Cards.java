@@ -60,7 +60,7 @@ final class Cards {
         last,
         idle
             ? Phrase.of(holds.stream().anyMatch(Hold::stopsSwinging) ? "aim.heal" : "aim.rest")
-            : Phrase.of("aim", "aim", lead.workOn().aim()),
+            : Phrase.of("aim", "aim", Focus.aim(lead)),
         idle
             ? LocalText.of("Watch a game and have fun", "Mira un juego y diviértete")
             : Focus.cue(lead),
@@ -244,6 +244,7 @@ final class Cards {
   /** The share that lies furthest above its floor, in plain counts. */
   private static Phrase wentWell(Player player, List<SkillDecision> decisions) {
     return decisions.stream()
+        .filter(d -> d.outcome() != Outcome.FIRM_UP)
         .flatMap(d -> d.evidence().bars().stream())
         .filter(r -> r.share().seen() >= 5)
         .filter(r -> lead(r) > 0)

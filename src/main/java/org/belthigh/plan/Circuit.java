@@ -2,34 +2,42 @@ package org.belthigh.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Player;
+import org.belthigh.model.AgeBand;
+import org.belthigh.model.Ball;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
+import org.belthigh.plan.practice.Arrangement;
+import org.belthigh.plan.practice.Hitter;
+import org.belthigh.plan.practice.Need;
+import org.belthigh.plan.practice.Objective;
+import org.belthigh.plan.practice.Practice;
+import org.belthigh.plan.practice.Search;
+import org.belthigh.plan.practice.Task;
 
 /**
  * One practice as a circuit: squads go round the stations, so that everybody has the same number of
  * visits and swings, every swing has a grown-up beside it, and no line is longer than two.
  *
- * <p>A coach explains few drills well: of the drills that serve a step, one that the station is
- * already set up for comes first, then one that another station has taught that day.
- *
- * <p>Squads are made of players who need the same skill on a like step, so that a station is set up
- * once. At a station with a grown-up a squad does what most of it needs; at a station without one
- * it watches and calls. Ties are broken by id: the order of the roster does not matter.
+ * <p>This class knows people, places and minutes: how many stations and rotations there are, and
+ * what each drill is to each player. Who goes with whom, and which squad does what, is decided in
+ * {@link org.belthigh.plan.practice} by one objective.
  */
 final class Circuit {
   /** Share of the hitting time that stays fill; the rest is for setting up. */
   private static final double NEARLY_FULL = 0.8;
+
+  /** Stations without a grown-up that one practice has at the most. */
+  private static final int MOST_WATCHED = 3;
 
   private final DrillChoice choice;
   private final Doses doses;
@@ -59,14 +67,19 @@ final class Circuit {
       all = List.copyOf(all);
     }
 
-    /** The rung that the player works on. */
-    int rung(Skill skill) {
-      return all.stream().filter(d -> d.skill() == skill).findFirst().orElseThrow().workOn().rung();
+    private SkillDecision decision(Skill skill) {
+      return all.stream().filter(d -> d.skill() == skill).findFirst().orElseThrow();
     }
 
-    /** Whether the week is about that skill. */
-    boolean works(Skill skill) {
+    private boolean works(Skill skill) {
       return focus.stream().anyMatch(d -> d.skill() == skill);
+    }
+
+    /** Sorts players of like need side by side: skill, then step, of both skills of the week. */
+    private String alike() {
+      return focus.stream()
+          .map(d -> d.skill().ordinal() + "." + d.workOn().rung())
+          .collect(Collectors.joining(" "));
     }
   }
 
@@ -74,16 +87,15 @@ final class Circuit {
    * Who is where, when, doing what.
    *
    * @param station 1 and up; stations up to {@code adults} have a grown-up
-   * @param drill empty where the squad watches, fields and writes
+   * @param drill empty where the squad fetches balls and writes
+   * @param swings of each who has that many left
    */
   record Post(
-      int rotation,
-      int station,
-      List<Entrant> squad,
-      Optional<Drill> drill,
-      Optional<Skill> skill,
-      int reps,
-      int swings) {}
+      int rotation, int station, List<Entrant> squad, Optional<Drill> drill, int reps, int swings) {
+    Optional<Skill> skill() {
+      return drill.map(Drill::skill);
+    }
+  }
 
   /**
    * A practice that is laid out.
@@ -99,39 +111,64 @@ final class Circuit {
       int rotations,
       int rotationMinutes,
       int change,
-      List<Post> posts) {}
+      List<Post> posts) {
+    Layout {
+      posts = List.copyOf(posts);
+    }
+
+    /** The posts of one player, first rotation first. */
+    List<Post> of(Entrant entrant) {
+      return posts.stream()
+          .filter(p -> p.squad().contains(entrant))
+          .sorted(Comparator.comparingInt(Post::rotation))
+          .toList();
+    }
+  }
 
   /**
    * Lays out a practice.
    *
    * @param entrants players who may swing
    * @param adults grown-ups who toss, at least 1
-   * @param venueStations how many stations the place can hold
+   * @param venueStations how many stations with a bat the place can hold
    * @param minutes hitting minutes
    */
   Layout lay(List<Entrant> entrants, Place place, int adults, int venueStations, int minutes) {
-    List<Entrant> sorted =
-        entrants.stream()
-            .sorted(
-                Comparator.<Entrant, Skill>comparing(e -> e.focus().get(0).skill())
-                    .thenComparing(e -> e.focus().get(0).workOn().rung())
-                    .thenComparing(e -> e.focus().get(1).skill())
-                    .thenComparing(e -> e.player().id()))
-            .toList();
+    int players = entrants.size();
     int youngest = entrants.stream().mapToInt(Entrant::age).min().orElse(10);
-    int tossed = Math.max(1, Math.min(adults, Math.min(venueStations, sorted.size())));
-    int stations = stations(sorted.size(), tossed, youngest);
+    // one who hits and one who writes: a station for a child alone waits for another day
+    int tossed = Math.max(1, Math.min(Math.min(adults, venueStations), players / 2));
+    int stations = stations(players, tossed, youngest, minutes);
     int change = stations > 1 ? doses.changeMinutes(youngest) : 0;
     int rotations = rotations(minutes, stations, tossed, change, youngest);
-    int stay = Math.min(doses.stationMinutes(youngest), minutes / rotations - change);
-    List<List<Entrant>> squads = squads(sorted, stations);
-    List<Post> posts = posts(squads, place, tossed, rotations, Math.max(1, stay));
-    return new Layout(stations, tossed, rotations, Math.max(1, stay), change, posts);
+    int stay = Math.max(1, Math.min(doses.stationMinutes(youngest), minutes / rotations - change));
+    int largest = (players + stations - 1) / stations;
+    List<Entrant> sorted =
+        entrants.stream().sorted(Comparator.comparing(e -> e.player().id())).toList();
+    List<Drill> drills = drills(sorted, place);
+    Practice practice =
+        new Practice(
+            sorted.stream().map(e -> hitter(e, drills)).toList(),
+            drills.stream().map(d -> task(d, place, stay, largest)).toList(),
+            stations,
+            tossed,
+            rotations,
+            doses.drillsPerPractice(true),
+            doses.drillsPerPractice(false),
+            choice.stock());
+    return new Layout(
+        stations, tossed, rotations, stay, change, posts(practice, sorted, drills, stay, largest));
   }
 
-  /** One more station than grown-ups, to watch from, where squads would grow too large. */
-  private int stations(int players, int tossed, int age) {
-    return players > tossed * doses.squadMost(age) ? tossed + 1 : tossed;
+  /**
+   * As many stations to watch from as keep squads small, where the minutes allow everybody a round
+   * of all of them.
+   */
+  private int stations(int players, int tossed, int age, int minutes) {
+    int wanted = (players + doses.squadMost(age) - 1) / doses.squadMost(age);
+    int round = doses.stationMinutesLeast(age) + doses.changeMinutes(age);
+    int most = Math.max(tossed + 1, Math.min(tossed + MOST_WATCHED, minutes / round));
+    return Math.max(tossed, Math.min(wanted, most));
   }
 
   /**
@@ -151,177 +188,113 @@ final class Circuit {
     return Math.max(1, most / step * step);
   }
 
-  /** Neighbours in need stay together; sizes differ by one at the most. */
-  private static List<List<Entrant>> squads(List<Entrant> sorted, int stations) {
-    List<List<Entrant>> squads = new ArrayList<>();
-    int from = 0;
-    for (int i = 0; i < stations; i++) {
-      int size = (sorted.size() - from) / (stations - i);
-      squads.add(sorted.subList(from, from + size));
-      from += size;
-    }
-    return squads;
+  /** What anybody who takes part may do there; the most fitting ones where there are too many. */
+  private List<Drill> drills(List<Entrant> entrants, Place place) {
+    return choice.drills(place).stream()
+        .filter(d -> entrants.stream().anyMatch(e -> need(e, d) != Need.NOT_YET))
+        .sorted(
+            Comparator.comparing(
+                d -> entrants.stream().map(e -> need(e, d)).sorted().findFirst().orElseThrow()))
+        .limit(Practice.MOST_TASKS)
+        .sorted(Comparator.comparing(Drill::id))
+        .toList();
   }
 
-  private List<Post> posts(
-      List<List<Entrant>> squads, Place place, int tossed, int rotations, int stay) {
-    int stations = squads.size();
-    int largest = squads.stream().mapToInt(List::size).max().orElse(1);
-    List<Map<String, Integer>> used = new ArrayList<>();
-    List<Integer> visits = new ArrayList<>();
-    for (List<Entrant> squad : squads) {
-      used.add(together(squad));
-      visits.add(0);
+  private Need need(Entrant entrant, Drill drill) {
+    SkillDecision decision = entrant.decision(drill.skill());
+    boolean today = decision.workOn().drills().contains(drill.id());
+    if (!today && decision.workOn().rung() < choice.easiestRung(drill)) {
+      return Need.NOT_YET;
     }
+    if (!entrant.works(drill.skill())) {
+      return Need.OTHER;
+    }
+    if (!today) {
+      return Need.EASIER;
+    }
+    return entrant.focus().get(0).skill() == drill.skill() ? Need.FIRST : Need.SECOND;
+  }
+
+  private Hitter hitter(Entrant entrant, List<Drill> drills) {
+    return new Hitter(
+        entrant.player().id(),
+        entrant.alike(),
+        entrant.player().bats(),
+        AgeBand.of(entrant.age()).ordinal(),
+        Math.max(1, entrant.swingsLeft()),
+        entrant.focus().stream().map(SkillDecision::skill).collect(Collectors.toSet()),
+        drills.stream().map(d -> need(entrant, d)).toList(),
+        drills.stream().map(d -> entrant.used().getOrDefault(d.id(), 0)).toList());
+  }
+
+  private Task task(Drill drill, Place place, int stay, int largest) {
+    boolean adult = drill.adults() > 0;
+    boolean hits = drill.skill() != Skill.SEE;
+    boolean idle = !drill.swing() || choice.ball(drill, place) == Ball.NONE;
+    Set<String> gear = new HashSet<>(drill.gear());
+    gear.retainAll(choice.stock().keySet());
+    return new Task(
+        drill.id(),
+        drill.skill(),
+        adult,
+        drill.swing() ? swings(drill, tosses(drill, stay, largest)) : 0,
+        !adult || (hits && idle),
+        gear);
+  }
+
+  /** Tosses of each in one visit; the largest squad sets the pace for all. */
+  private static int tosses(Drill drill, int stay, int largest) {
+    int each = (int) (stay * drill.perMinute() / (drill.adults() == 0 ? 1 : largest));
+    return Math.max(1, Math.min(each, drill.reps()));
+  }
+
+  private static int swings(Drill drill, int tosses) {
+    return Math.max(1, drill.swings() * tosses / drill.reps());
+  }
+
+  private static List<Post> posts(
+      Practice practice, List<Entrant> sorted, List<Drill> drills, int stay, int largest) {
+    Arrangement found = Search.best(practice);
+    int common = new Objective(practice).common(found);
     List<Post> posts = new ArrayList<>();
-    List<Set<String>> setUp = new ArrayList<>();
-    for (int s = 0; s < stations; s++) {
-      setUp.add(new HashSet<>());
-    }
-    for (int r = 0; r < rotations; r++) {
-      for (int s = 0; s < stations; s++) {
-        int q = Math.floorMod(s - r, stations);
-        boolean adult = s < tossed;
-        List<Entrant> squad = squads.get(q);
-        if (squad.isEmpty()) {
-          continue;
-        }
-        int visit = visits.get(q);
-        Comparator<Drill> order =
-            familiarFirst(
-                    setUp.get(s),
-                    adult ? setUp.subList(0, tossed) : setUp.subList(tossed, stations))
-                .thenComparing(DrillChoice.leastUsed(used.get(q), place));
-        Set<String> taught =
-            taught(adult ? setUp.subList(0, tossed) : setUp.subList(tossed, stations));
-        Optional<Found> found = find(squad, place, adult, visit, order);
-        if (found.filter(f -> !taught.contains(f.drill().id())).isPresent()
-            && taught.size() >= doses.drillsPerPractice(adult)) {
-          found =
-              known(squad, place, adult, taught, used.get(q))
-                  .or(() -> find(squad, place, adult, visit, order));
-        }
-        if (adult && found.isPresent()) {
-          visits.set(q, visit + 1);
-        }
-        Set<String> here = setUp.get(s);
-        found.ifPresent(f -> here.add(f.drill().id()));
-        posts.add(post(r + 1, s + 1, squad, found, stay, largest, rotations));
+    for (int q = 0; q < practice.stations(); q++) {
+      List<Entrant> squad = squad(sorted, found, q);
+      int[] shares = found.shares(practice, q, common);
+      for (int r = 0; r < practice.rotations(); r++) {
+        int task = found.posts()[q][r];
+        int station = practice.station(q, r) + 1;
+        posts.add(
+            task == Arrangement.FIELDS
+                    || (practice.tasks().get(task).swings() > 0 && shares[r] == 0)
+                ? new Post(r + 1, station, squad, Optional.empty(), 0, 0)
+                : post(r + 1, station, squad, drills.get(task), shares[r], stay, largest));
       }
     }
+    posts.sort(Comparator.comparingInt(Post::rotation).thenComparingInt(Post::station));
     return posts;
   }
 
-  /** Drills that a station is set up for, then those of its like that day, then all others. */
-  private static Comparator<Drill> familiarFirst(Set<String> here, List<Set<String>> like) {
-    return Comparator.comparingInt(
-        d -> here.contains(d.id()) ? 0 : like.stream().anyMatch(s -> s.contains(d.id())) ? 1 : 2);
+  private static List<Entrant> squad(List<Entrant> sorted, Arrangement found, int squad) {
+    return IntStream.range(0, sorted.size())
+        .filter(h -> found.squadOf()[h] == squad)
+        .mapToObj(sorted::get)
+        .toList();
   }
 
-  private static Set<String> taught(List<Set<String>> setUp) {
-    Set<String> all = new TreeSet<>();
-    setUp.forEach(all::addAll);
-    return all;
-  }
-
-  /**
-   * A drill that was taught already and that nobody of the squad is too new for: of a skill that
-   * the week is about where there is one. A coach explains few drills well.
-   */
-  private Optional<Found> known(
-      List<Entrant> squad,
-      Place place,
-      boolean adult,
-      Set<String> taught,
-      Map<String, Integer> used) {
-    return taught.stream()
-        .map(choice::drill)
-        .filter(d -> choice.fits(d, place, adult) && (adult || !d.swing()))
-        .filter(d -> squad.stream().allMatch(e -> e.rung(d.skill()) >= choice.easiestRung(d)))
-        .min(
-            Comparator.<Drill>comparingLong(
-                    d -> -squad.stream().filter(e -> e.works(d.skill())).count())
-                .thenComparing(DrillChoice.leastUsed(used, place))
-                .thenComparing(Drill::id))
-        .map(d -> new Found(d, d.skill()));
-  }
-
-  private static Map<String, Integer> together(List<Entrant> squad) {
-    Map<String, Integer> used = new HashMap<>();
-    squad.forEach(e -> e.used().forEach((drill, n) -> used.merge(drill, n, Integer::sum)));
-    return used;
-  }
-
-  private record Found(Drill drill, Skill skill) {}
-
-  /** What most of the squad needs, on the easiest step that any of those are on. */
-  private Optional<Found> find(
-      List<Entrant> squad, Place place, boolean adult, int visit, Comparator<Drill> order) {
-    Map<Skill, List<SkillDecision>> needs = new LinkedHashMap<>();
-    for (int turn : new int[] {visit % 2, 1 - visit % 2}) {
-      squad.forEach(
-          e ->
-              needs
-                  .computeIfAbsent(e.focus().get(turn).skill(), k -> new ArrayList<>())
-                  .add(e.focus().get(turn)));
-    }
-    Map<Skill, Long> wanted = new HashMap<>();
-    squad.forEach(e -> wanted.merge(e.focus().get(visit % 2).skill(), 1L, Long::sum));
-    return needs.entrySet().stream()
-        .sorted(
-            Comparator.<Map.Entry<Skill, List<SkillDecision>>>comparingLong(
-                    n -> -wanted.getOrDefault(n.getKey(), 0L))
-                .thenComparing(n -> n.getKey()))
-        .flatMap(
-            n ->
-                choice
-                    .of(
-                        easiest(n.getValue()).workOn(),
-                        place,
-                        adult,
-                        adult ? DrillChoice.Swings.WANTED : DrillChoice.Swings.BARRED,
-                        order)
-                    .map(d -> new Found(d, n.getKey()))
-                    .stream())
-        .findFirst();
-  }
-
-  private static SkillDecision easiest(List<SkillDecision> decisions) {
-    return decisions.stream().min(Comparator.comparingInt(d -> d.workOn().rung())).orElseThrow();
-  }
-
+  /** A squad that has fewer swings than its time would hold has fewer tosses too. */
   private static Post post(
       int rotation,
       int station,
       List<Entrant> squad,
-      Optional<Found> found,
+      Drill drill,
+      int swings,
       int stay,
-      int largest,
-      int rotations) {
-    if (found.isEmpty()) {
-      return new Post(rotation, station, squad, Optional.empty(), Optional.empty(), 0, 0);
-    }
-    Drill drill = found.get().drill();
-    // the largest squad sets the pace for all, so that swings come out equal
-    boolean together = drill.adults() == 0;
-    int reps = (int) (stay * drill.perMinute() / (together ? 1 : largest));
-    reps = Math.max(1, Math.min(reps, drill.reps()));
-    int swings = drill.swings() * reps / drill.reps();
-    int least = squad.stream().mapToInt(Entrant::swingsLeft).min().orElse(0) / rotations;
-    if (drill.swing() && swings > least) {
-      if (least == 0) {
-        return new Post(rotation, station, squad, Optional.empty(), Optional.empty(), 0, 0);
-      }
-      swings = least;
-      reps = Math.max(swings, swings * drill.reps() / Math.max(1, drill.swings()));
-    }
-    return new Post(
-        rotation,
-        station,
-        squad,
-        Optional.of(drill),
-        Optional.of(found.get().skill()),
-        reps,
-        swings);
+      int largest) {
+    int tosses = tosses(drill, stay, largest);
+    int reps =
+        drill.swing()
+            ? Math.min(tosses, (swings * drill.reps() + drill.swings() - 1) / drill.swings())
+            : tosses;
+    return new Post(rotation, station, squad, Optional.of(drill), Math.max(reps, swings), swings);
   }
 }

@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
@@ -17,6 +18,7 @@ import org.belthigh.model.Skill;
  * @param rules ids of the rules that fired
  * @param seen tosses counted at this step
  * @param lastSeen day of the newest of them
+ * @param readings the shares behind it, against mark and floor
  */
 public record DecisionLine(
     Skill skill,
@@ -29,8 +31,10 @@ public record DecisionLine(
     Optional<Phrase> settles,
     List<String> rules,
     int seen,
-    Optional<LocalDate> lastSeen) {
+    Optional<LocalDate> lastSeen,
+    List<Evidence.Reading> readings) {
   public DecisionLine {
     rules = List.copyOf(rules);
+    readings = List.copyOf(readings);
   }
 }

@@ -47,6 +47,11 @@ final class Doses {
     return age * catalogue.parameter("hours-per-week-per-year-of-age").on(on).at(AgeBand.of(age));
   }
 
+  /** Most months of the sport in any twelve. */
+  int sportMonthsPerYear(int age) {
+    return of("sport-months-per-year", age);
+  }
+
   /** Swings of a week that anybody may begin with. */
   int swingsPerWeekStart(int age) {
     return of("swings-week-start", age);

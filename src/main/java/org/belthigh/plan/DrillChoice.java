@@ -1,8 +1,10 @@
 package org.belthigh.plan;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
@@ -21,6 +23,10 @@ import org.belthigh.model.Skill;
 final class DrillChoice {
   /** What no family is asked to have; a tee and a net only where they say so. */
   private static final String MACHINE = "machine";
+
+  /** Gear that a station needs for itself, and the name under which a club counts it. */
+  private static final Map<String, String> COUNTED =
+      Map.of("tee", "tees", "net", "nets", "screen", "screens", "machine", "machines");
 
   private final Curriculum curriculum;
   private final Map<String, Integer> equipment;
@@ -136,6 +142,26 @@ final class DrillChoice {
         .mapToInt(Step::rung)
         .min()
         .orElse(Integer.MAX_VALUE);
+  }
+
+  /** All drills that can be done at {@code place} with a grown-up there, by id. */
+  List<Drill> drills(Place place) {
+    return curriculum.drills().values().stream()
+        .filter(d -> fits(d, place, true))
+        .sorted(Comparator.comparing(Drill::id))
+        .toList();
+  }
+
+  /**
+   * How many stations can use a thing at the same time, by gear; what the club does not count is
+   * enough.
+   */
+  Map<String, Integer> stock() {
+    Map<String, Integer> stock = new TreeMap<>();
+    if (!equipment.isEmpty()) {
+      COUNTED.forEach((gear, name) -> stock.put(gear, equipment.getOrDefault(name, 0)));
+    }
+    return stock;
   }
 
   /** Whether it can be done at {@code place} with the gear and the people there. */

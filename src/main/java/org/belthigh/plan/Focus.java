@@ -2,7 +2,9 @@ package org.belthigh.plan;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.model.LocalText;
@@ -51,11 +53,36 @@ final class Focus {
     return of(index).get(visit % 2);
   }
 
-  /** The cue of a decision: the simpler one where the step wavers, or after a dip. */
+  /** What the child tries to do. */
+  static LocalText aim(SkillDecision decision) {
+    Step step = decision.workOn();
+    return letGo(decision).map(Step.LetGo::aim).orElse(step.aim());
+  }
+
+  /**
+   * The cue of a decision: to let go, where that is what fails; else the simpler one where the step
+   * wavers, or after a dip.
+   */
   static LocalText cue(SkillDecision decision) {
     Step step = decision.workOn();
     boolean easy = decision.outcome() == Outcome.FIRM_UP || dip(decision);
-    return easy ? step.easyCue() : step.cue();
+    return letGo(decision).map(Step.LetGo::cue).orElse(easy ? step.easyCue() : step.cue());
+  }
+
+  /** The words for a hitter who swings at too many balls, and lets go no more than others. */
+  private static Optional<Step.LetGo> letGo(SkillDecision decision) {
+    double takes = place(decision, Step.Counted.TAKES);
+    double chases = place(decision, Step.Counted.CHASES);
+    boolean chasing = decision.next().isEmpty() && chases < 0 && chases < takes;
+    return chasing ? decision.step().letGo() : Optional.empty();
+  }
+
+  private static double place(SkillDecision decision, Step.Counted counted) {
+    return decision.evidence().bars().stream()
+        .filter(r -> r.counted() == counted)
+        .mapToDouble(Evidence.Reading::place)
+        .min()
+        .orElse(0);
   }
 
   /** Whether good weeks were followed by poor ones: less, and one simple cue. */

@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.model.Phrase;
 
@@ -11,9 +12,11 @@ import org.belthigh.model.Phrase;
  *
  * @param rows a row a player
  * @param totals how many decisions of each kind
+ * @param marks how far two people who marked the same tosses agree; empty where nobody did
  * @param setAside what was wrong in the input, as messages say it
  */
-public record Overview(List<Row> rows, Map<Outcome, Integer> totals, List<String> setAside) {
+public record Overview(
+    List<Row> rows, Map<Outcome, Integer> totals, Optional<Phrase> marks, List<String> setAside) {
   public Overview {
     rows = List.copyOf(rows);
     totals = Map.copyOf(totals);
@@ -25,18 +28,34 @@ public record Overview(List<Row> rows, Map<Outcome, Integer> totals, List<String
    *
    * @param holds what is on hold and from when free, without the cause
    * @param look why the player needs a look this week; empty where not
-   * @param why "why isn't X moving on?", one line for each skill that is not moving up
+   * @param why why each skill is where it is, and how sure that is
+   * @param unseen names the skills of which nothing was seen; empty where there are none
+   * @param year how many months of the sport are known
    */
   public record Row(
       Label who,
       List<DecisionLine> decisions,
       List<Phrase> holds,
       Optional<Phrase> look,
-      List<Phrase> why) {
+      List<Why> why,
+      Optional<Phrase> unseen,
+      SportYear year) {
     public Row {
       decisions = List.copyOf(decisions);
       holds = List.copyOf(holds);
       why = List.copyOf(why);
+    }
+  }
+
+  /**
+   * One skill of one player.
+   *
+   * @param sentence the reason, and what would settle it
+   * @param readings the shares behind it
+   */
+  public record Why(Phrase sentence, List<Evidence.Reading> readings) {
+    public Why {
+      readings = List.copyOf(readings);
     }
   }
 }

@@ -1,13 +1,17 @@
 package org.belthigh.plan;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.belthigh.decide.Outcome;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Toss;
+import org.belthigh.measure.MarkAgreement;
+import org.belthigh.measure.Marks;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Problem;
 
@@ -28,30 +32,56 @@ final class Overviews {
     return new Overview(
         players.stream().map(p -> row(p, on)).toList(),
         totals,
+        marks(players, record, on),
         record.problems().stream().filter(Problem::isFault).map(Problem::text).toList());
   }
 
-  private static Overview.Row row(PlayerPlan player, LocalDate on) {
-    List<Phrase> why = new ArrayList<>();
-    for (DecisionLine line : player.decisions()) {
-      if (line.outcome() == Outcome.KEEP_GOING || line.outcome() == Outcome.FIRM_UP) {
-        why.add(why(line));
-      }
+  private static Optional<Phrase> marks(List<PlayerPlan> players, ClubRecord record, LocalDate on) {
+    Set<String> ids = players.stream().map(p -> p.who().id()).collect(Collectors.toSet());
+    List<Toss> tosses =
+        record.tosses().stream()
+            .filter(t -> ids.contains(t.player()) && t.date().isBefore(on))
+            .toList();
+    MarkAgreement agreement = Marks.of(tosses).agreement();
+    if (agreement.tosses() == 0) {
+      return Optional.empty();
     }
+    return Optional.of(
+        Phrase.of(
+            "marks.agree",
+            "tosses",
+            agreement.tosses(),
+            "zone",
+            agreement.zone().same().made(),
+            "kappa",
+            agreement.zone().kappa().orElse(1),
+            "hits",
+            agreement.hard().same().seen(),
+            "hard",
+            agreement.hard().same().made()));
+  }
+
+  private static Overview.Row row(PlayerPlan player, LocalDate on) {
+    List<Overview.Why> why =
+        player.decisions().stream()
+            .filter(d -> d.seen() > 0)
+            .map(d -> new Overview.Why(why(d), d.readings()))
+            .toList();
     List<Phrase> unseen =
         player.decisions().stream()
-            .filter(d -> d.outcome() == Outcome.NOT_SEEN_ENOUGH)
+            .filter(d -> d.seen() == 0)
             .map(d -> Say.word("skill", d.skill()))
             .toList();
-    if (!unseen.isEmpty()) {
-      why.add(Phrase.of("why.unseen", "skills", unseen));
-    }
     return new Overview.Row(
         player.who(),
         player.decisions(),
         player.holds().stream().map(HoldLine::open).toList(),
         look(player, on),
-        why);
+        why,
+        unseen.isEmpty()
+            ? Optional.empty()
+            : Optional.of(Phrase.of("why.unseen", "skills", unseen)),
+        player.year());
   }
 
   private static Phrase why(DecisionLine line) {

@@ -302,16 +302,21 @@ public final class Planner {
 
     private List<Item> items(Circuit.Entrant entrant, Circuit.Layout layout, Place place) {
       Map<String, Item> items = new LinkedHashMap<>();
-      for (Circuit.Post post : layout.posts()) {
-        if (post.drill().isPresent() && post.squad().contains(entrant)) {
-          Item item = item(entrant, post, layout.rotationMinutes(), place);
+      int left = entrant.swingsLeft();
+      for (Circuit.Post post : layout.of(entrant)) {
+        int swings = Math.min(left, post.swings());
+        // whose swings of the day are used up writes at the stations with a bat
+        if (post.drill().isPresent() && (post.swings() == 0 || swings > 0)) {
+          left -= swings;
+          Item item = item(entrant, post, swings, layout.rotationMinutes(), place);
           items.merge(item.drill(), item, GroupWeeks::together);
         }
       }
       return List.copyOf(items.values());
     }
 
-    private Item item(Circuit.Entrant entrant, Circuit.Post post, int minutes, Place place) {
+    private Item item(
+        Circuit.Entrant entrant, Circuit.Post post, int swings, int minutes, Place place) {
       Drill drill = post.drill().orElseThrow();
       String step =
           decisions.get(entrant.player().id()).stream()
@@ -327,8 +332,8 @@ public final class Planner {
           choice.ball(drill, place),
           drill.feed(),
           Told.feet(drill, entrant.age()),
-          post.reps(),
-          post.swings(),
+          post.reps() - post.swings() + swings,
+          swings,
           minutes);
     }
 
@@ -492,7 +497,8 @@ public final class Planner {
                       sessions.get(p.id()),
                       home,
                       focus(p, request.from()),
-                      season.assumed()))
+                      season.assumed(),
+                      SportYear.of(record, season, p, days.get(p.id()).values(), request, doses)))
           .collect(Collectors.toList());
     }
   }

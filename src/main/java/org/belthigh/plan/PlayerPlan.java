@@ -9,6 +9,7 @@ import java.util.List;
  * @param days one entry for every date of the planned weeks
  * @param card the first week's
  * @param home one sheet per home day of the first week; empty where there is none
+ * @param year how many months of the sport are known
  */
 public record PlayerPlan(
     Label who,
@@ -16,7 +17,8 @@ public record PlayerPlan(
     List<HoldLine> holds,
     List<Day> days,
     Card card,
-    List<HomeSheet> home) {
+    List<HomeSheet> home,
+    SportYear year) {
   public PlayerPlan {
     decisions = List.copyOf(decisions);
     holds = List.copyOf(holds);
@@ -26,6 +28,6 @@ public record PlayerPlan(
 
   /** This plan with a card that others may see: no cause of a hold on it. */
   public PlayerPlan inTheOpen() {
-    return new PlayerPlan(who, decisions, holds, days, card.inTheOpen(), home);
+    return new PlayerPlan(who, decisions, holds, days, card.inTheOpen(), home, year);
   }
 }

@@ -24,12 +24,14 @@ import org.belthigh.model.Side;
  * @param noThrowing who must not throw
  * @param askFirst pitchers of whom too long nothing was heard
  * @param noSwinging who must not swing
+ * @param fewerSwings who stops earlier than the others, since the day allows no more
  * @param notToday who does nothing that day
  * @param resting who has no hitting work that day, so that the week leaves enough rest
  * @param oneAdult the same practice with one grown-up
  * @param rain one line
  * @param guests what to do with a guest or a latecomer
  * @param weather heat and lightning, each with its source
+ * @param heat what heat means for the practice, by the published tables
  * @param emergency place, address, whom to call, where the AED is
  * @param equipment what to bring
  */
@@ -50,12 +52,14 @@ public record PracticeSheet(
     List<Label> noThrowing,
     List<Label> askFirst,
     List<Label> noSwinging,
+    List<Fewer> fewerSwings,
     List<Label> notToday,
     List<Label> resting,
     List<Phrase> oneAdult,
     Phrase rain,
     List<Phrase> guests,
     List<Phrase> weather,
+    HeatBox heat,
     List<Phrase> emergency,
     List<Phrase> equipment) {
   public PracticeSheet {
@@ -67,6 +71,7 @@ public record PracticeSheet(
     noThrowing = List.copyOf(noThrowing);
     askFirst = List.copyOf(askFirst);
     noSwinging = List.copyOf(noSwinging);
+    fewerSwings = List.copyOf(fewerSwings);
     notToday = List.copyOf(notToday);
     resting = List.copyOf(resting);
     oneAdult = List.copyOf(oneAdult);
@@ -142,4 +147,7 @@ public record PracticeSheet(
    * @param needs what the coach should know; empty where nothing
    */
   public record PlayerCue(Label who, LocalText cue, Optional<String> needs) {}
+
+  /** Most swings of a player who has fewer than the group. */
+  public record Fewer(Label who, int swings) {}
 }

@@ -30,6 +30,7 @@ import org.belthigh.model.Skill;
 /** The coach's sheet for one practice, and the blank sheets to log it on. */
 final class PracticeSheets {
   private static final int LOG_TOSSES = 12;
+  private static final int YOUNGEST = 7;
 
   private final ClubRecord record;
   private final List<Hold> holds;
@@ -38,6 +39,7 @@ final class PracticeSheets {
   private final int ringFeet;
   private final Optional<Phrase> note;
   private final Function<LocalDate, List<Label>> askFirst;
+  private final HeatBoxes heat;
 
   PracticeSheets(
       ClubRecord record,
@@ -46,9 +48,11 @@ final class PracticeSheets {
       List<Hold> holds,
       List<Label> labels,
       Doses doses,
+      HeatBoxes heat,
       boolean assumed,
       Function<LocalDate, List<Label>> askFirst) {
     this.askFirst = askFirst;
+    this.heat = heat;
     this.record = record;
     this.ringFeet = doses.batRingFeet();
     this.note = assumed ? Optional.of(Phrase.of("practice.assumed")) : Optional.empty();
@@ -89,14 +93,27 @@ final class PracticeSheets {
         noThrowing,
         without(without(askFirst.apply(day), noThrowing), notToday),
         noSwinging,
+        fewerSwings(layout),
         notToday,
         resting(squads, noSwinging, notToday),
         oneAdult(layout),
         Phrase.of("practice.rain"),
         List.of(Phrase.of("practice.late"), Phrase.of("practice.guest")),
         List.of(Phrase.of("practice.lightning"), Phrase.of("practice.heat")),
+        heat.box(labels.values().stream().mapToInt(Label::age).min().orElse(YOUNGEST)),
         emergency(practice),
         equipment(drills.values().stream().toList(), practice.place(), age));
+  }
+
+  /** Whose arm or week allows fewer swings than the circuit has. */
+  private List<PracticeSheet.Fewer> fewerSwings(Circuit.Layout layout) {
+    return layout.posts().stream()
+        .flatMap(p -> p.squad().stream())
+        .distinct()
+        .filter(e -> e.swingsLeft() < layout.of(e).stream().mapToInt(Circuit.Post::swings).sum())
+        .sorted(Comparator.comparing(e -> e.player().id()))
+        .map(e -> new PracticeSheet.Fewer(labels.get(e.player().id()), e.swingsLeft()))
+        .toList();
   }
 
   private Optional<Club.Venue> venue(Planner.Practice practice) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
@@ -103,6 +104,14 @@ final class Season {
   boolean off(LocalDate day) {
     return on(day).stream()
         .anyMatch(e -> e.kind() == Event.Kind.BREAK || e.kind() == Event.Kind.OFF);
+  }
+
+  /** Days with a practice, a game or a tournament; none where practice days are assumed. */
+  Stream<LocalDate> sportDays() {
+    return (assumed ? List.<Event>of() : events)
+        .stream()
+            .filter(e -> e.kind() != Event.Kind.BREAK && e.kind() != Event.Kind.OFF)
+            .map(Event::date);
   }
 
   /** Minutes of organised sport on {@code day}; a game without minutes is taken for two hours. */

@@ -67,7 +67,8 @@ final class Sheets {
       Map<LocalDate, HomeWork.Session> sessions,
       HomeWork home,
       List<SkillDecision> focus,
-      boolean assumed) {
+      boolean assumed,
+      SportYear year) {
     List<SkillDecision> own = decisions.get(player.id());
     List<Hold> held = holds.stream().filter(h -> h.player().equals(player.id())).toList();
     LocalDate weekEnd = request.from().plusDays(6);
@@ -83,7 +84,8 @@ final class Sheets {
         held.stream().map(this::line).toList(),
         days,
         cards.card(player, days, focus, own, held, arms.box(player, held), assumed),
-        homeSheets);
+        homeSheets,
+        year);
   }
 
   /** An age group's sheets. */
@@ -101,6 +103,7 @@ final class Sheets {
             holds,
             labels,
             new Doses(catalogue, request.from()),
+            new HeatBoxes(catalogue, request.from()),
             season.assumed(),
             day -> arms.askFirst(labels, day));
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
@@ -167,7 +170,8 @@ final class Sheets {
         decision.settles(),
         decision.rules(),
         decision.evidence().seen(),
-        decision.evidence().last());
+        decision.evidence().last(),
+        decision.evidence().bars());
   }
 
   private HoldLine line(Hold hold) {

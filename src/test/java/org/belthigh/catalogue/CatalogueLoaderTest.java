@@ -81,7 +81,7 @@ class CatalogueLoaderTest {
             "unit: days",
             "unit: day",
             arm
-                + ", unit: 'day' is not a unit; unit must be one of share, count, days, hours,"
+                + ", unit: 'day' is not a unit; unit must be one of share, count, days, months, hours,"
                 + " minutes, swings, tosses, players, years, feet, inches, nats, degrees.\n"
                 + "Choose one of these, or add it to rules/units.yaml."),
         new Fault(
@@ -306,6 +306,16 @@ class CatalogueLoaderTest {
             curriculum
                 + ", ball: at home a baseball is used; at home the ball is plastic, foam or none.\n"
                 + "Write 'home: plastic', or take home out of the places."),
+        new Fault(
+            curriculum,
+            "- id: tee-countdown",
+            "    kind: countdown",
+            "    swings_per_week: 999\n    kind: countdown",
+            curriculum
+                + ", swings_per_week: this key is not known here; known keys are id, swing, reps, people,"
+                + " name, skill, kind, setup, cue, write, ball, places, feed, feet, decision_ms, mix,"
+                + " start_count, swings, minutes, per_minute, gear, safety, easier, harder, adapt.\n"
+                + "Take the key out."),
         new Fault(
             curriculum,
             "- id: tee-countdown",

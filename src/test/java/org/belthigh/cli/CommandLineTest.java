@@ -24,6 +24,7 @@ import org.belthigh.catalogue.CatalogueLoader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -332,6 +333,49 @@ class CommandLineTest {
         assertThat(player.has("known_to")).isTrue();
       }
     }
+  }
+
+  @Test
+  void another_book_is_shown_to_compare_and_what_the_club_forbids_is_said_with_it()
+      throws IOException {
+    String club = cleanDemo().toString();
+    String book = "babe-ruth-tournament-2018";
+
+    Ran ran = run("rest", club, "--on", "2027-04-05", "--days", "2", "--book", book);
+    Ran json = run("rest", club, "--on", "2027-04-05", "--book", book, "--json");
+
+    assertThat(ran.out())
+        .contains("Throwing on 2027-04-05, by " + book, "Throwing on 2027-04-06, by " + book)
+        .contains("To compare only: the club goes by pitch-smart-2018")
+        .contains("p03 Mateo: may pitch, 75 at most")
+        .contains("  By the club's own rules: no pitching before 2027-04-07; may catch.");
+    assertThat(json.json().get("rule_book").asText()).isEqualTo(book);
+    assertThat(json.json().get("players").get(2).get("may_pitch").asBoolean()).isTrue();
+    assertThat(json.json().get("club").get("rule_book").asText()).isEqualTo("pitch-smart-2018");
+    assertThat(json.json().get("club").get("players").get(2).get("may_pitch").asBoolean())
+        .isFalse();
+  }
+
+  @Test
+  void rest_for_several_days_goes_by_what_is_known_on_the_first() throws IOException {
+    String club = cleanDemo().toString();
+
+    JsonNode week = run("rest", club, "--on", "2027-04-02", "--days", "7", "--json").json();
+
+    assertThat(week.get("days")).hasSize(7);
+    assertThat(week.get("days").get(6).get("on").asText()).isEqualTo("2027-04-08");
+    // what he threw on the third is not known on the second
+    assertThat(week.get("days").get(2).get("players").get(2).get("known_to").asText())
+        .isEqualTo("2027-03-25");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"--book,pitch-smart-2081,maybe pitch-smart-2018", "--days,15,must be 1 to 14"})
+  void what_rest_cannot_show_is_2(String option, String value, String said) {
+    Ran ran = run("rest", "demo-players", option, value);
+
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).contains(said);
   }
 
   @Test

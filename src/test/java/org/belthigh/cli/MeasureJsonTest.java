@@ -17,6 +17,8 @@ import org.belthigh.measure.Detection;
 import org.belthigh.measure.Drive;
 import org.belthigh.measure.FieldCalls;
 import org.belthigh.measure.HardHits;
+import org.belthigh.measure.MarkAgreement;
+import org.belthigh.measure.Marks;
 import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.measure.Recognition;
 import org.belthigh.measure.See;
@@ -28,6 +30,7 @@ import org.belthigh.model.Share;
 import org.junit.jupiter.api.Test;
 
 class MeasureJsonTest {
+  private static final MarkAgreement NOTHING_TWICE = Marks.of(List.of()).agreement();
   private static final LocalDate DAY = LocalDate.of(2027, 3, 8);
 
   private static JsonNode player(
@@ -52,7 +55,7 @@ class MeasureJsonTest {
             skills(),
             Map.of(),
             Map.of());
-    return MeasureJson.of(DAY, List.of(measures)).get("players").get(0);
+    return MeasureJson.of(DAY, List.of(measures), NOTHING_TWICE).get("players").get(0);
   }
 
   private static Skills skills() {
@@ -170,7 +173,8 @@ class MeasureJsonTest {
 
   @Test
   void the_day_stands_first() {
-    assertThat(MeasureJson.of(DAY, List.of()).toString())
-        .isEqualTo("{\"as_of\":\"2027-03-08\",\"players\":[]}");
+    assertThat(MeasureJson.of(DAY, List.of(), NOTHING_TWICE).toString())
+        .startsWith("{\"as_of\":\"2027-03-08\",")
+        .endsWith("\"players\":[]}");
   }
 }

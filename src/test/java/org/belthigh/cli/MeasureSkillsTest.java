@@ -149,7 +149,7 @@ class MeasureSkillsTest {
     assertThat(ana.at("/skills/send/by_field/left/spot_suits/suits").asInt()).isZero();
     assertThat(ana.at("/skills/send/by_field/left/spots/low-middle").asInt()).isEqualTo(1);
     assertThat(ana.at("/skills/send/chance").asDouble()).isEqualTo(0.5);
-    assertThat(ana.at("/in_group/middle_take/players").asInt()).isEqualTo(2);
+    assertThat(ana.at("/in_age_band/middle_take/players").asInt()).isEqualTo(2);
   }
 
   @Test
@@ -160,7 +160,7 @@ class MeasureSkillsTest {
     assertThat(ben.at("/skills/choose/d_prime").isNull()).isTrue();
     assertThat(ben.at("/skills/drive/hard_hit/mean").isNull()).isTrue();
     assertThat(ben.at("/skills/send/chance").isNull()).isTrue();
-    assertThat(ben.at("/in_group/hard_hit").isNull()).isTrue();
+    assertThat(ben.at("/in_age_band/hard_hit").isNull()).isTrue();
     assertThat(measure("--player", "p02").lines()).hasSize(6);
   }
 }

@@ -387,6 +387,12 @@ class PlantedViolationsTest {
             p -> player(p, "p06").put("age", 15),
             "the age is 15; by the day of birth it is 9"),
         planted(
+            "months of the sport beyond the guidance, and nothing said",
+            p -> ((ObjectNode) player(p, "p19").get("sport_months")).putNull("remark"),
+            "p19 2026-05 to 2027-04: 9 months of the sport are known",
+            "at most 8 months in twelve",
+            "(NATA) 2019"),
+        planted(
             "a player of no such club",
             p -> player(p, "p06").put("player", "nobody"),
             "nobody: the roster has no such player in that group"));

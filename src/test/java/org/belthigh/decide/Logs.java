@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Placement;
@@ -130,6 +131,36 @@ final class Logs {
     placements.add(
         new Placement(
             day, PLAYER, skill, step, "Nelly", "saw it in the cage", Origin.of("coach.csv", 2)));
+    return this;
+  }
+
+  /** Changes the newest toss. */
+  Logs last(UnaryOperator<Toss> change) {
+    tosses.add(change.apply(tosses.remove(tosses.size() - 1)));
+    return this;
+  }
+
+  /** Every toss again, marked by somebody else; the first {@code wrong} of them as not hit hard. */
+  Logs markedAgain(int wrong) {
+    List<Toss> second = new ArrayList<>();
+    for (Toss toss : tosses) {
+      Hit hit = second.size() < wrong ? Hit.SOFT : toss.hit().orElseThrow();
+      second.add(
+          TossChange.of(toss).hit(hit).by("other").origin(Origin.of("logs/zz.csv", 2)).done());
+    }
+    List<Toss> both = new ArrayList<>();
+    for (int i = 0; i < tosses.size(); i++) {
+      both.add(tosses.get(i));
+      both.add(second.get(i));
+    }
+    tosses.clear();
+    tosses.addAll(both);
+    return this;
+  }
+
+  /** The same rows in the order that {@code random} gives. */
+  Logs shuffled(java.util.Random random) {
+    java.util.Collections.shuffle(tosses, random);
     return this;
   }
 

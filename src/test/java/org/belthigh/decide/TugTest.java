@@ -13,12 +13,15 @@ import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.Step;
 import org.belthigh.model.AgeBand;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TugTest {
   private static final LocalDate DAY = LocalDate.of(2027, 3, 9);
 
   /** Full weight, no decay, no later beginnings: the plain test of the books. */
-  private static final Weights FULL = new Weights(1, 1, 1, 0, Double.POSITIVE_INFINITY, 0);
+  private static final Weights FULL =
+      new Weights(1, 1, 1, 0, new Difficulty(0.25), Double.POSITIVE_INFINITY, 0);
 
   private static Tug tug(double mark, double floor, double error) {
     Catalogue catalogue =
@@ -93,6 +96,31 @@ class TugTest {
   @Test
   void the_bar_is_the_log_of_one_over_the_error() {
     assertThat(tug(0.8, 0.6, 0.05).markBar()).isCloseTo(Math.log(20), within(1e-12));
+  }
+
+  /**
+   * The lines between which Wald's test goes on: slope·n - low and slope·n + high successes.
+   * Sources: A. Wald 1947, from memory (0.1 against 0.3); NIST e-Handbook 6.2.6, from memory (0.01
+   * against 0.10); 0.60 against 0.80 computed.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "0.1, 0.3, 0.02, 0.03, 0.186169, 2.582626, 2.875389",
+    "0.01, 0.10, 0.05, 0.10, 0.039747, 0.938862, 1.205379",
+    "0.60, 0.80, 0.05, 0.10, 0.706695, 2.295294, 2.946865"
+  })
+  void the_lines_of_walds_test(
+      double floor, double mark, double a, double b, double slope, double low, double high) {
+    Tug tug = tug(mark, floor, a);
+    tug.add(1, 1, DAY, AgeBand.AGE_9_10, 0, 1);
+    double success = tug.proof();
+    tug.add(0, 1, DAY, AgeBand.AGE_9_10, 0, 1);
+    double failure = tug.proof() - success;
+    double each = success - failure;
+
+    assertThat(-failure / each).isCloseTo(slope, within(1e-6));
+    assertThat(-Math.log(b / (1 - a)) / each).isCloseTo(low, within(1e-6));
+    assertThat(Math.log((1 - b) / a) / each).isCloseTo(high, within(1e-6));
   }
 
   @Test

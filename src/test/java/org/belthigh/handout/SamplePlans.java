@@ -1,6 +1,7 @@
 package org.belthigh.handout;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ import org.belthigh.plan.Label;
 import org.belthigh.plan.Overview;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
+import org.belthigh.plan.SportYear;
 import org.belthigh.plan.SpotPicture;
 import org.belthigh.words.Words;
 
@@ -85,7 +87,7 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), Map.of(), List.of()),
+        new Overview(List.of(), Map.of(), Optional.empty(), List.of()),
         List.of());
   }
 
@@ -96,7 +98,8 @@ final class SamplePlans {
         List.of(),
         amount == Amount.EMPTY ? List.of() : List.of(game()),
         card(amount),
-        home);
+        home,
+        new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8));
   }
 
   static Label label(String language, String name) {

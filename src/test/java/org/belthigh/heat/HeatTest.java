@@ -188,4 +188,37 @@ class HeatTest {
         .allMatch(a -> a.table().reading() == HeatTable.Reading.HEAT_INDEX);
     assertThat(CATALOGUE.heatTables()).doesNotContainKey("wbgt-aap-2000");
   }
+
+  private static List<Double> borders(HeatTable.Reading reading, HeatCheck.Who who) {
+    return CHECK.bands(reading, who).stream().map(HeatCheck.Band::from).toList();
+  }
+
+  @Test
+  void bands_end_with_the_first_that_stops_all_practice() {
+    double any = Double.NEGATIVE_INFINITY;
+
+    assertThat(borders(HeatTable.Reading.WBGT, NOT_TOLD)).containsExactly(any, 82.0, 86.1);
+    assertThat(borders(HeatTable.Reading.WBGT, who(15, 1, 20, false)))
+        .containsExactly(any, 82.0, 86.1, 86.3);
+    assertThat(borders(HeatTable.Reading.WBGT, who(15, 2, 20, false)))
+        .containsExactly(any, 82.0, 86.1, 87.0, 90.0);
+    assertThat(borders(HeatTable.Reading.HEAT_INDEX, NOT_TOLD))
+        .containsExactly(any, 80.0, 90.0, 103.0);
+    assertThat(borders(HeatTable.Reading.HEAT_INDEX, who(15, 1, 20, false)))
+        .containsExactly(any, 80.0, 90.0, 103.0, 124.0);
+  }
+
+  @Test
+  void each_band_says_what_a_reading_in_it_would() {
+    for (HeatCheck.Who who : List.of(NOT_TOLD, who(15, 3, 20, false), who(15, 2, 3, true))) {
+      for (HeatCheck.Band band : CHECK.bands(HeatTable.Reading.WBGT, who)) {
+        assertThat(band.answers().stream().map(HeatCheck.Answer::row).toList())
+            .isEqualTo(
+                CHECK.wbgt(Math.max(band.from(), 60), who).stream()
+                    .map(HeatCheck.Answer::row)
+                    .toList());
+        assertThat(band.answers()).allMatch(a -> a.table().reading() == HeatTable.Reading.WBGT);
+      }
+    }
+  }
 }

@@ -224,6 +224,21 @@ class IntakeTest {
   }
 
   @Test
+  void two_people_who_say_who_they_are_may_mark_one_toss() {
+    club.with("logs/a.csv", TestClub.TOSSES, "2027-03-08,p01,zone-call,1,1,,5,5,no,");
+    club.with(
+        "logs/b.csv",
+        "date,player,drill,round,toss,zone,called,swing,by",
+        "2027-03-08,p02,zone-call,1,1,5,5,no,Ann",
+        "2027-03-08,p02,zone-call,1,1,4,5,no,Bo",
+        "2027-03-08,p02,zone-call,1,1,4,5,no,Bo",
+        "2027-03-08,p02,zone-call,1,1,4,5,no,");
+
+    assertThat(club.read().tosses()).extracting(Toss::by).containsExactly("", "Ann", "Bo");
+    assertThat(club.messages()).hasSize(2).allMatch(m -> m.contains("stands already on line"));
+  }
+
+  @Test
   void the_second_row_of_a_toss_is_set_aside_and_names_the_file_of_the_first() {
     club.with("logs/a.csv", TestClub.TOSSES, "2027-03-08,p01,zone-call,1,1,,5,5,no,");
     club.with("logs/b.csv", TestClub.TOSSES, "2027-03-08,p01,zone-call,1,1,,4,4,no,");

@@ -78,6 +78,7 @@ public final class TestCatalogue {
         TEXT,
         TEXT,
         TEXT,
+        Optional.empty(),
         Step.Measured.ZONE_CALL,
         Optional.of(Grain.NINE),
         7,

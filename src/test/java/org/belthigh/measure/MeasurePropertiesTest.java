@@ -176,7 +176,7 @@ class MeasurePropertiesTest {
       assertThat(one.skills().send().all()).isEqualTo(new FieldCalls(Share.none(), Share.none()));
       assertThat(one.skills().send().chance()).isEmpty();
       assertThat(one.bySide()).isEmpty();
-      assertThat(one.inGroup()).isEqualTo(Map.of());
+      assertThat(one.inAgeBand()).isEqualTo(Map.of());
     }
   }
 

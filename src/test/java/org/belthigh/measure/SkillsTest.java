@@ -295,7 +295,43 @@ class SkillsTest {
   }
 
   @Test
-  void shares_lean_on_the_practice_group() {
+  void two_people_may_mark_the_same_toss_and_are_compared() {
+    List<PlayerMeasures> all =
+        logged(
+            "toss,zone,called,swing,hit,by",
+            "p01,zone-call,1,5,5,yes,hard,Ann",
+            "p01,zone-call,2,1,1,no,,Ann",
+            "p01,zone-call,3,ball,9,no,,Ann",
+            "p01,zone-call,1,5,5,yes,soft,Bo",
+            "p01,zone-call,2,4,1,no,,Bo",
+            "p02,zone-call,1,5,5,no,,Bo");
+    MarkAgreement marks = Marks.of(club.read().tosses()).agreement();
+
+    assertThat(marks.tosses()).isEqualTo(2);
+    assertThat(marks.zone().same()).isEqualTo(new Share(1, 2));
+    assertThat(marks.swing().same()).isEqualTo(new Share(2, 2));
+    assertThat(marks.swing().kappa()).hasValue(1);
+    assertThat(marks.hard().same()).isEqualTo(new Share(0, 1));
+    assertThat(nine(all.get(0)).exact()).isEqualTo(new Share(3, 5)); // the counts take all rows
+  }
+
+  @Test
+  void a_countdown_that_two_people_marked_is_a_round_of_each() {
+    List<PlayerMeasures> all =
+        logged(
+            "toss,zone,swing,hit,by",
+            "p01,countdown,1,5,yes,hard,Ann",
+            "p01,countdown,2,5,yes,hard,Ann",
+            "p01,countdown,1,5,yes,hard,Bo",
+            "p01,countdown,2,5,yes,soft,Bo");
+
+    assertThat(all.get(0).countdown().rounds())
+        .extracting(Countdown.Round::swings)
+        .containsExactly(2, 2);
+  }
+
+  @Test
+  void shares_lean_on_those_of_the_same_age() {
     List<PlayerMeasures> all =
         logged(
             "zone,swing,hit",
@@ -304,9 +340,9 @@ class SkillsTest {
             "p02,tee-work,5,yes,hard",
             "p02,tee-work,5,yes,hard");
 
-    GroupEstimate ana = all.get(0).inGroup().get(MeasureKind.MIDDLE_TAKE);
+    GroupEstimate ana = all.get(0).inAgeBand().get(MeasureKind.MIDDLE_TAKE);
 
     assertThat(ana).isEqualTo(new GroupEstimate(0.75, 0.5, 2, 2));
-    assertThat(all.get(2).inGroup()).isEmpty();
+    assertThat(all.get(2).inAgeBand()).isEmpty();
   }
 }

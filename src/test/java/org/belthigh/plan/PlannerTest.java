@@ -220,4 +220,64 @@ class PlannerTest {
               assertThat(p.days().subList(7, 14)).allMatch(Day::provisional);
             });
   }
+
+  @Test
+  void a_clubs_stricter_numbers_stand_in_the_pocket_table_and_the_arm_box() throws Exception {
+    ClubRecord record = club("");
+    assertThat(pocket(record)).extracting(ArmSheet.PocketTable::dailyMax).containsExactly(75, 85);
+    assertThat(pocket(record)).allSatisfy(t -> assertThat(t.ages().key()).isEqualTo("arm.table"));
+
+    Files.writeString(
+        folder.resolve("club.yaml"),
+        Files.readString(folder.resolve("club.yaml"))
+            + """
+            stricter:
+              daily_max: [{ages: [9, 9], pitches: 60}]
+              weekly_max: [{ages: [9, 10], pitches: 100}]
+              rest_days_add: 1
+              days_in_a_row: 1
+            """);
+    ClubRecord stricter = Intake.read(folder, CATALOGUE);
+
+    assertThat(pocket(stricter))
+        .extracting(ArmSheet.PocketTable::dailyMax)
+        .containsExactly(60, 75, 85);
+    assertThat(pocket(stricter))
+        .allSatisfy(
+            t -> {
+              assertThat(t.ages().values()).containsEntry("book", "Two Files");
+              assertThat(t.rest().get(0).days()).isEqualTo(1);
+            });
+    assertThat(pocket(stricter).get(0).weeklyMax()).hasValue(100);
+    assertThat(pocket(stricter).get(2).weeklyMax()).isEmpty();
+    Plan plan = new Planner(CATALOGUE).plan(stricter, request(MONDAY, 1));
+    assertThat(plan.groups().get(0).arms().cautions())
+        .anySatisfy(c -> assertThat(c.key()).isEqualTo("arm.caution.row"));
+    assertThat(player(plan, "a1").card().arm().source().key()).isEqualTo("arm.source.stricter");
+  }
+
+  private static List<ArmSheet.PocketTable> pocket(ClubRecord record) {
+    return new Planner(CATALOGUE).plan(record, request(MONDAY, 1)).groups().get(0).arms().tables();
+  }
+
+  @Test
+  void a_practice_sheet_has_the_heat_tables_of_the_strictest_region_for_the_youngest()
+      throws Exception {
+    HeatBox heat =
+        new Planner(CATALOGUE)
+            .plan(club(""), request(MONDAY, 1))
+            .groups()
+            .get(0)
+            .practices()
+            .get(0)
+            .heat();
+
+    assertThat(heat.meter()).hasSize(3);
+    assertThat(heat.meter().get(2).reading().values()).containsEntry("from", 86.1);
+    assertThat(heat.meter().get(2).strictest().values()).containsEntry("table", "ACSM 2007");
+    assertThat(heat.meter().get(2).others()).hasSize(1);
+    assertThat(heat.index().get(3).reading().values()).containsEntry("from", 103.0);
+    assertThat(heat.notes()).extracting(n -> n.key()).contains("heat.sure.young");
+    assertThat(heat.mind().key()).isEqualTo("heat.shade");
+  }
 }

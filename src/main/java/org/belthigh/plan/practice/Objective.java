@@ -1,0 +1,278 @@
+package org.belthigh.plan.practice;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import org.belthigh.model.Bats;
+import org.belthigh.model.Skill;
+
+/**
+ * What makes one arrangement better than another: the only definition, for the search, for the
+ * proofs and for {@code docs/planning.md}.
+ *
+ * <p>Limits come first: an arrangement that breaks fewer is better, whatever it scores. Then points
+ * decide. All weights are ours, common practice.
+ */
+public final class Objective {
+  /** Each skill of the week that a hitter meets at all. */
+  static final int MET = 80;
+
+  /** Each swing that all hitters have, per hitter. */
+  static final int SWING = 2;
+
+  /** Each time that a hitter has had the task so far, up to {@link #MOST_HAD}, per visit. */
+  static final int HAD = 3;
+
+  static final int MOST_HAD = 4;
+
+  /** A second visit to the same task, per hitter. */
+  static final int AGAIN = 6;
+
+  /** A visit without a ball or a bat to a station with a grown-up, per hitter. */
+  static final int BARE = 15;
+
+  /** Each task that a coach has to explain. */
+  static final int EXPLAIN = 60;
+
+  /** Each task that one station has to be set up for. */
+  static final int SET_UP = 40;
+
+  /** Each time that a station goes from one task straight to another. */
+  static final int CHANGE = 15;
+
+  /** Each hitter of the rarer side in a squad: plate, screen and tee are moved for them. */
+  static final int SIDE = 8;
+
+  /** Each further distance that tosses come from in a squad. */
+  static final int DISTANCE = 25;
+
+  /** Most visits of a squad to one task. */
+  static final int VISITS = 2;
+
+  /** More than any points: one broken limit outweighs all of them. */
+  static final long FAULT = 1_000_000_000L;
+
+  /**
+   * A limit of safety, of gear or of reading, against a squad that does not bat: no bat without a
+   * grown-up so that everybody bats.
+   */
+  private static final int NEVER = 100;
+
+  private final Practice practice;
+  private final int stations;
+  private final int rotations;
+  private final int[] swings;
+  private final boolean[] adult;
+  private final boolean[] bare;
+  private final int[] skill;
+  private final List<String> gear;
+  private final int[] stock;
+  private final int[] takes;
+  private final int[] commonSwings;
+  private final int[][] visits;
+  private final boolean[][] barred;
+
+  /** The objective of {@code practice}. */
+  public Objective(Practice practice) {
+    this.practice = practice;
+    this.stations = practice.stations();
+    this.rotations = practice.rotations();
+    List<Task> tasks = practice.tasks();
+    this.swings = tasks.stream().mapToInt(Task::swings).toArray();
+    this.skill = tasks.stream().mapToInt(t -> t.skill().ordinal()).toArray();
+    this.adult = new boolean[tasks.size()];
+    this.bare = new boolean[tasks.size()];
+    this.takes = new int[tasks.size()];
+    this.gear = List.copyOf(new TreeSet<>(practice.stock().keySet()));
+    this.stock = gear.stream().mapToInt(practice.stock()::get).toArray();
+    for (int t = 0; t < adult.length; t++) {
+      adult[t] = tasks.get(t).adult();
+      bare[t] = tasks.get(t).bare();
+      for (int g = 0; g < stock.length; g++) {
+        takes[t] |= tasks.get(t).gear().contains(gear.get(g)) ? 1 << g : 0;
+      }
+    }
+    int hitters = practice.hitters().size();
+    this.visits = new int[hitters][adult.length];
+    this.barred = new boolean[hitters][adult.length];
+    for (int h = 0; h < hitters; h++) {
+      Hitter hitter = practice.hitters().get(h);
+      for (int t = 0; t < adult.length; t++) {
+        visits[h][t] = visit(hitter, t);
+        barred[h][t] = hitter.needs().get(t) == Need.NOT_YET;
+      }
+    }
+    int most = rotations * Arrays.stream(swings).max().orElse(0);
+    this.commonSwings = new int[most + 1];
+    for (int n = 0; n <= most; n++) {
+      for (Hitter hitter : practice.hitters()) {
+        commonSwings[n] += Math.min(n, hitter.swingsLeft());
+      }
+    }
+  }
+
+  /** What depends on who is in a squad, and not on what it does. */
+  static final class Squad {
+    int size;
+    int mixed;
+    final int[] visit;
+    final boolean[] barred;
+    final int[] meets = new int[Skill.values().length];
+
+    private Squad(int tasks) {
+      visit = new int[tasks];
+      barred = new boolean[tasks];
+    }
+  }
+
+  /** Sums up squad {@code number} of {@code squadOf}. */
+  Squad squad(int[] squadOf, int number) {
+    Squad squad = new Squad(swings.length);
+    int left = 0;
+    int right = 0;
+    long distances = 0;
+    for (int h = 0; h < squadOf.length; h++) {
+      if (squadOf[h] != number) {
+        continue;
+      }
+      Hitter hitter = practice.hitters().get(h);
+      squad.size++;
+      left += hitter.bats() == Bats.LEFT ? 1 : 0;
+      right += hitter.bats() == Bats.RIGHT ? 1 : 0;
+      distances |= 1L << hitter.distances();
+      for (Skill skill : hitter.week()) {
+        squad.meets[skill.ordinal()] += MET;
+      }
+      for (int t = 0; t < swings.length; t++) {
+        squad.visit[t] += visits[h][t];
+        squad.barred[t] |= barred[h][t];
+      }
+    }
+    squad.mixed =
+        SIDE * Math.min(left, right) + DISTANCE * Math.max(0, Long.bitCount(distances) - 1);
+    return squad;
+  }
+
+  /** What one visit to a task is worth to one hitter. */
+  private int visit(Hitter hitter, int task) {
+    return hitter.needs().get(task).points() - HAD * Math.min(MOST_HAD, hitter.had().get(task));
+  }
+
+  /** Points less broken limits; higher is better. */
+  long of(Squad[] squads, int[][] posts) {
+    long points = 0;
+    int faults = 0;
+    int common = commonSwings.length - 1;
+    for (int q = 0; q < stations; q++) {
+      Squad squad = squads[q];
+      int[] own = posts[q];
+      points -= squad.mixed;
+      int skills = 0;
+      int capacity = capacity(own);
+      for (int r = 0; r < rotations; r++) {
+        int t = own[r];
+        if (t < 0) {
+          continue;
+        }
+        int before = 0;
+        for (int e = 0; e < r; e++) {
+          before += own[e] == t ? 1 : 0;
+        }
+        faults += squad.barred[t] ? NEVER : 0;
+        boolean grownUp = practice.adultAt(practice.station(q, r));
+        faults += adult[t] && !grownUp ? NEVER : 0;
+        faults += before >= VISITS ? NEVER : 0;
+        points += squad.visit[t];
+        points -= before > 0 ? AGAIN * squad.size : 0;
+        points -= grownUp && bare[t] ? BARE * squad.size : 0;
+        skills |= 1 << skill[t];
+      }
+      for (int k = 0; k < squad.meets.length; k++) {
+        points += (skills & 1 << k) != 0 ? squad.meets[k] : 0;
+      }
+      faults += capacity == 0 ? 1 : 0;
+      common = capacity == 0 ? common : Math.min(common, capacity);
+    }
+    points += (long) SWING * commonSwings[common];
+    return points - stationCosts(posts) - FAULT * (faults + NEVER * shortages(posts));
+  }
+
+  /** What it costs to set up, to change and to explain. */
+  private long stationCosts(int[][] posts) {
+    long costs = 0;
+    long taught = 0;
+    long watched = 0;
+    for (int s = 0; s < stations; s++) {
+      long here = 0;
+      int last = -1;
+      for (int r = 0; r < rotations; r++) {
+        int t = posts[practice.squad(s, r)][r];
+        if (t >= 0) {
+          here |= 1L << t;
+          costs += last >= 0 && last != t ? CHANGE : 0;
+        }
+        last = t;
+      }
+      costs += (long) SET_UP * Long.bitCount(here);
+      if (practice.adultAt(s)) {
+        taught |= here;
+      } else {
+        watched |= here;
+      }
+    }
+    int tooMany =
+        Math.max(0, Long.bitCount(taught) - practice.taughtMost())
+            + Math.max(0, Long.bitCount(watched) - practice.watchedMost());
+    return costs + (long) EXPLAIN * Long.bitCount(taught | watched) + FAULT * NEVER * tooMany;
+  }
+
+  /** Stations that would need a thing which others use at the same time. */
+  private int shortages(int[][] posts) {
+    int missing = 0;
+    for (int g = 0; g < stock.length; g++) {
+      for (int r = 0; r < rotations; r++) {
+        int used = 0;
+        for (int q = 0; q < stations; q++) {
+          used += posts[q][r] >= 0 && (takes[posts[q][r]] & 1 << g) != 0 ? 1 : 0;
+        }
+        missing += Math.max(0, used - stock[g]);
+      }
+    }
+    return missing;
+  }
+
+  /** The score of a whole arrangement. */
+  long of(Arrangement arrangement) {
+    Squad[] squads = new Squad[stations];
+    for (int q = 0; q < stations; q++) {
+      squads[q] = squad(arrangement.squadOf(), q);
+    }
+    return of(squads, arrangement.posts());
+  }
+
+  /**
+   * Swings that every hitter has who may: those of the squad with the fewest. A squad for which no
+   * gear is left bats not at all, and takes no swing from the others.
+   */
+  public int common(Arrangement arrangement) {
+    int common = commonSwings.length - 1;
+    for (int[] own : arrangement.posts()) {
+      int capacity = capacity(own);
+      common = capacity == 0 ? common : Math.min(common, capacity);
+    }
+    return common;
+  }
+
+  private int capacity(int[] own) {
+    int capacity = 0;
+    for (int t : own) {
+      capacity += t < 0 ? 0 : swings[t];
+    }
+    return capacity;
+  }
+
+  /** How many limits an arrangement with that score breaks. */
+  static int faults(long score) {
+    return (int) Math.max(0, Math.round(-score / (double) FAULT));
+  }
+}

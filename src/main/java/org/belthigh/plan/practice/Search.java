@@ -1,0 +1,213 @@
+package org.belthigh.plan.practice;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+/**
+ * Finds a good arrangement: hitters of like need side by side, tasks filled in greedily, then small
+ * changes, of which a loss is accepted too as long as it is below a threshold that sinks to
+ * nothing.
+ *
+ * <p>Bounded by steps, never by the clock; whole numbers throughout; the draws come from a fixed
+ * seed, and hitters are sorted by id. So the same practice has the same answer everywhere.
+ */
+public final class Search {
+  private static final long SEED = 20270405L;
+
+  /** Where the threshold begins, in points. */
+  private static final long WIDEST = 150;
+
+  /** Fewest steps, some milliseconds: enough for a team of 14. */
+  private static final int LEAST_STEPS = 30_000;
+
+  /** Steps for each hitter and for each post; docs/planning.md shows the gap that they leave. */
+  private static final int STEPS_EACH = 960;
+
+  private final Practice practice;
+  private final Objective objective;
+  private final SplittableRandom draws = new SplittableRandom(SEED);
+  private final int tasks;
+  private final int squads;
+  private final int rotations;
+
+  private Arrangement now;
+  private Objective.Squad[] sums;
+  private long score;
+  private final int[][] before;
+
+  private Search(Practice practice) {
+    this.practice = practice;
+    this.objective = new Objective(practice);
+    this.tasks = practice.tasks().size();
+    this.squads = practice.stations();
+    this.rotations = practice.rotations();
+    this.before = new int[squads][rotations];
+  }
+
+  /** Steps that leave a small gap: more for a larger practice. */
+  static int steps(Practice practice) {
+    int posts = practice.stations() * practice.rotations();
+    return Math.max(LEAST_STEPS, STEPS_EACH * (posts + practice.hitters().size()));
+  }
+
+  /** A good arrangement of {@code practice}, found in a bounded number of steps. */
+  public static Arrangement best(Practice practice) {
+    Search search = new Search(practice);
+    search.begin();
+    return search.improve(steps(practice));
+  }
+
+  /** Squads of neighbours in need, whose sizes differ by one at the most, and tasks one by one. */
+  private void begin() {
+    int hitters = practice.hitters().size();
+    Integer[] order = IntStream.range(0, hitters).boxed().toArray(Integer[]::new);
+    Arrays.sort(order, Comparator.comparing(h -> practice.hitters().get(h).alike()));
+    int[] squadOf = new int[hitters];
+    int from = 0;
+    for (int q = 0; q < squads; q++) {
+      int to = from + (hitters - from) / (squads - q);
+      for (int i = from; i < to; i++) {
+        squadOf[order[i]] = q;
+      }
+      from = to;
+    }
+    int[][] posts = new int[squads][rotations];
+    for (int[] own : posts) {
+      Arrays.fill(own, Arrangement.FIELDS);
+    }
+    now = new Arrangement(squadOf, posts);
+    sums = new Objective.Squad[squads];
+    for (int q = 0; q < squads; q++) {
+      sums[q] = objective.squad(squadOf, q);
+    }
+    score = objective.of(sums, posts);
+    for (int r = 0; r < rotations; r++) {
+      for (int q = 0; q < squads; q++) {
+        fill(q, r);
+      }
+    }
+  }
+
+  /** The best task for one post as the others stand. */
+  private void fill(int squad, int rotation) {
+    int[] own = now.posts()[squad];
+    int best = own[rotation];
+    for (int t = Arrangement.FIELDS; t < tasks; t++) {
+      own[rotation] = t;
+      long tried = objective.of(sums, now.posts());
+      if (tried > score) {
+        score = tried;
+        best = t;
+      }
+    }
+    own[rotation] = best;
+  }
+
+  private Arrangement improve(int steps) {
+    Arrangement best = now.copy();
+    long bestScore = score;
+    for (int step = 0; step < steps; step++) {
+      long least = score - WIDEST * (steps - step) / steps;
+      boolean kept = draws.nextInt(4) == 0 ? exchange(least) : replan(least);
+      if (kept && score > bestScore) {
+        best = now.copy();
+        bestScore = score;
+      }
+    }
+    return best;
+  }
+
+  /** Two hitters change squads, or one moves over where squads stay within one of each other. */
+  private boolean exchange(long least) {
+    int[] squadOf = now.squadOf();
+    int one = draws.nextInt(squadOf.length);
+    int from = squadOf[one];
+    int to = draws.nextInt(squads);
+    if (from == to) {
+      return false;
+    }
+    int other = draws.nextInt(squadOf.length);
+    boolean moves = sums[from].size > sums[to].size && draws.nextInt(3) == 0;
+    if (!moves && squadOf[other] != to) {
+      return false;
+    }
+    Objective.Squad fromBefore = sums[from];
+    Objective.Squad toBefore = sums[to];
+    squadOf[one] = to;
+    if (!moves) {
+      squadOf[other] = from;
+    }
+    sums[from] = objective.squad(squadOf, from);
+    sums[to] = objective.squad(squadOf, to);
+    long tried = objective.of(sums, now.posts());
+    if (tried >= least) {
+      score = tried;
+      return true;
+    }
+    squadOf[one] = from;
+    if (!moves) {
+      squadOf[other] = to;
+    }
+    sums[from] = fromBefore;
+    sums[to] = toBefore;
+    return false;
+  }
+
+  /** Other tasks for a post, for two posts, for a whole station, or for all posts of a task. */
+  private boolean replan(long least) {
+    int[][] posts = now.posts();
+    for (int q = 0; q < squads; q++) {
+      System.arraycopy(posts[q], 0, before[q], 0, rotations);
+    }
+    int q = draws.nextInt(squads);
+    int r = draws.nextInt(rotations);
+    switch (draws.nextInt(8)) {
+      case 0, 1 -> posts[q][r] = anyTask();
+      case 2 -> posts[q][r] = usedTask();
+      case 3, 4 -> replace(posts, usedTask(), anyTask());
+      case 5 -> swap(posts, q, r, q, draws.nextInt(rotations));
+      case 6 -> swap(posts, q, r, draws.nextInt(squads), r);
+      default -> keep(posts, practice.station(q, r), draws.nextBoolean() ? usedTask() : anyTask());
+    }
+    long tried = objective.of(sums, posts);
+    if (tried >= least) {
+      score = tried;
+      return true;
+    }
+    for (int i = 0; i < squads; i++) {
+      System.arraycopy(before[i], 0, posts[i], 0, rotations);
+    }
+    return false;
+  }
+
+  private int anyTask() {
+    return draws.nextInt(tasks + 1) - 1;
+  }
+
+  private int usedTask() {
+    return now.posts()[draws.nextInt(squads)][draws.nextInt(rotations)];
+  }
+
+  private static void replace(int[][] posts, int old, int task) {
+    for (int[] own : posts) {
+      for (int r = 0; r < own.length; r++) {
+        own[r] = own[r] == old ? task : own[r];
+      }
+    }
+  }
+
+  private static void swap(int[][] posts, int q, int r, int otherSquad, int otherRotation) {
+    int task = posts[q][r];
+    posts[q][r] = posts[otherSquad][otherRotation];
+    posts[otherSquad][otherRotation] = task;
+  }
+
+  /** One station keeps one task all practice long. */
+  private void keep(int[][] posts, int station, int task) {
+    for (int r = 0; r < rotations; r++) {
+      posts[practice.squad(station, r)][r] = task;
+    }
+  }
+}
