@@ -85,7 +85,9 @@ final class DrillCheck {
         ball == Ball.BASEBALL
             && work.ball().equals("softball")
             && record.map(r -> r.club().group(person.group()).softball()).orElse(true);
-    if (!work.ball().equals(ball.id()) && !swapped) {
+    boolean softer =
+        place == Place.HOME && ball == Ball.PLASTIC && work.ball().equals(Ball.FOAM.id());
+    if (!work.ball().equals(ball.id()) && !swapped && !softer) {
       broken(where, "a " + work.ball(), "the ball of this drill there is " + ball.id());
     }
     if (!work.feed().equals(drill.feed().id())) {
@@ -105,7 +107,12 @@ final class DrillCheck {
     int told = drill.feet().getOrDefault(AgeBand.of(age), 0);
     int before = drill.feet().getOrDefault(AgeBand.of(age - 1), 0);
     boolean birthdayUnknown = record.isEmpty() && work.feet() == before;
-    if (work.feet() != told && !birthdayUnknown) {
+    // at home one may stand back a little, so that the ball does not drop steeply
+    int most =
+        place == Place.HOME && told > 0
+            ? Math.max(told, limits.whole("yard-toss-feet", age))
+            : told;
+    if ((work.feet() < told || work.feet() > most) && !birthdayUnknown) {
       broken(where, "tossed from " + work.feet() + " ft", "at age " + age + " from " + told);
     }
     boolean screened = place != Place.HOME && drill.gear().contains(SCREEN);

@@ -181,6 +181,7 @@ final class CurriculumFile {
         feet(f),
         f.optionalWhole("decision_ms", 200, 2000),
         mix(f),
+        f.optionalWord("fields", Drill.Fields.class),
         f.optionalWhole("start_count", 1, 50).orElse(START_COUNT),
         reps,
         f.whole("swings", 0, 100),

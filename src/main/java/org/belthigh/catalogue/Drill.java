@@ -21,6 +21,7 @@ import org.belthigh.model.Skill;
  * @param feet toss distance by age band, in feet; 0 for a tee
  * @param decisionMs flight time aimed at, in milliseconds
  * @param mix where the tosses go, in whole percent, adding up to 100
+ * @param fields which field is called before a toss; empty where none is, or the hitter picks
  * @param startCount where a countdown starts; 12 unless said
  * @param reps tosses per player and visit
  * @param swings full swings of those, at most {@code reps}; 0 without a swing
@@ -43,6 +44,7 @@ public record Drill(
     Map<AgeBand, Integer> feet,
     OptionalInt decisionMs,
     Mix mix,
+    Optional<Fields> fields,
     int startCount,
     int reps,
     int swings,
@@ -79,6 +81,16 @@ public record Drill(
             "A mix adds up to 100, but " + low + "+" + belt + "+" + high + "+" + ball + " do not");
       }
     }
+  }
+
+  /** Which field is called before a toss. */
+  public enum Fields implements Coded {
+    /** Always the pull side. */
+    PULL,
+    /** Always the opposite field. */
+    OPPOSITE,
+    /** One after the other in no order: three until 13, then five. */
+    ANY
   }
 
   /** An easier or a harder form: another drill, or just words. */

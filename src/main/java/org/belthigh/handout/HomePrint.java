@@ -171,6 +171,7 @@ final class HomePrint {
         sheet.drill().gear().stream().map(thing -> Text.of(voice.say(thing))).toList();
     flow.h2(voice.say("home.need"))
         .bullets(gear)
+        .bullets(voice.all(sheet.howTo()))
         .h2(voice.say("home.say", "minutes", minutes))
         .p(Text.bold(voice.say(sheet.drill().cue())))
         .h2(voice.say("home.write"))

@@ -20,6 +20,7 @@ import org.belthigh.model.Side;
  * @param language ISO 639 code of the family's language
  * @param homeDays days on which the family can; empty leaves the choice to the tool
  * @param needs what the coach should know, free text
+ * @param home where and with what the family can practise
  */
 public record Player(
     String id,
@@ -37,9 +38,48 @@ public record Player(
     String language,
     Set<DayOfWeek> homeDays,
     Optional<String> needs,
-    boolean guest) {
+    boolean guest,
+    Home home) {
   public Player {
     homeDays = Set.copyOf(homeDays);
+  }
+
+  /** A child of whose home the roster says nothing. */
+  public Player(
+      String id,
+      String firstName,
+      Optional<String> lastName,
+      LocalDate born,
+      Bats bats,
+      Optional<Side> throwsWith,
+      OptionalInt number,
+      String group,
+      boolean pitches,
+      boolean catches,
+      Optional<String> sex,
+      OptionalDouble heightCm,
+      String language,
+      Set<DayOfWeek> homeDays,
+      Optional<String> needs,
+      boolean guest) {
+    this(
+        id,
+        firstName,
+        lastName,
+        born,
+        bats,
+        throwsWith,
+        number,
+        group,
+        pitches,
+        catches,
+        sex,
+        heightCm,
+        language,
+        homeDays,
+        needs,
+        guest,
+        Home.USUAL);
   }
 
   /** Calendar age in whole years on {@code day}. */

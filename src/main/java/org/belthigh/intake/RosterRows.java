@@ -14,19 +14,22 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.belthigh.model.Bats;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
+import org.belthigh.model.Space;
 
 /** Reads the roster, and remembers whom it had to set aside. */
 final class RosterRows {
   static final String COLUMNS =
       "id* first_name* last_name born* bats* throws number group* pitches catches sex height_cm"
-          + " language home_days needs guest";
+          + " language home_days needs guest home_space home_gear";
 
   /** Ids name files, so they hold nothing that a path could be made of. */
   static final Pattern ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}_-]{0,39}");
 
   static final String ID_ALLOWED = "letters, digits, - and _, at most 40";
 
+  private static final List<String> GEAR = List.of("plastic", "foam", "tee", "net", "none");
   private static final int YOUNGEST = 5;
   private static final int OLDEST = 19;
   private static final int MOST_OFF_GROUP = 1;
@@ -99,7 +102,8 @@ final class RosterRows {
             language(spare),
             homeDays(spare),
             filled(cells, "needs"),
-            spare.yesNo("guest").orElse(false)));
+            spare.yesNo("guest").orElse(false),
+            home(spare)));
   }
 
   private static Optional<String> filled(Cells cells, String column) {
@@ -169,6 +173,26 @@ final class RosterRows {
     return cells
         .parsed("home_days", "days such as mon wed sun", List.of(), RosterRows::days)
         .orElse(Set.of());
+  }
+
+  private static Home home(Cells cells) {
+    return new Home(
+        cells.word("home_space", Space.class).orElse(Home.USUAL.space()),
+        cells
+            .parsed("home_gear", "of plastic foam tee net, or none", GEAR, RosterRows::gear)
+            .orElse(Home.USUAL.gear()));
+  }
+
+  private static Optional<Set<Home.Gear>> gear(String text) {
+    Set<Home.Gear> gear = EnumSet.noneOf(Home.Gear.class);
+    for (String word : text.toLowerCase(Locale.ROOT).split("[\\s,;/]+", -1)) {
+      Optional<Home.Gear> one = Coded.find(Home.Gear.class, word);
+      if (one.isEmpty() && !word.isEmpty() && !word.equals("none")) {
+        return Optional.empty();
+      }
+      one.ifPresent(gear::add);
+    }
+    return Optional.of(gear);
   }
 
   private static Optional<Set<DayOfWeek>> days(String text) {

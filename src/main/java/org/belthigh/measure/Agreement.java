@@ -30,6 +30,11 @@ final class Agreement {
     return Map.copyOf(truths);
   }
 
+  /** What was answered, and how often. */
+  Map<String, Integer> answers() {
+    return Map.copyOf(answers);
+  }
+
   /** The pairs whose truth and answer satisfy {@code made}, of those that satisfy {@code seen}. */
   Share share(BiPredicate<String, String> seen, BiPredicate<String, String> made) {
     int[] counts = new int[2];

@@ -21,6 +21,7 @@ import org.belthigh.model.Spot;
  *     for a spot or the other way round as wrong as the farthest spot (ours); empty likewise
  * @param ballOrStrike balls called a ball against strikes called a ball
  * @param recall for each answer that was tossed, how often it was called
+ * @param precision for each answer that was given, how often it was right
  * @param mix what was tossed, and what blind calls would score on it
  */
 public record Calls(
@@ -30,9 +31,11 @@ public record Calls(
     OptionalDouble weightedKappa,
     Detection ballOrStrike,
     Map<String, Share> recall,
+    Map<String, Share> precision,
     TossMix mix) {
   public Calls {
     recall = Map.copyOf(recall);
+    precision = Map.copyOf(precision);
     if (exact.seen() != mix.tosses()) {
       throw new IllegalArgumentException(
           exact.seen() + " calls cannot be of " + mix.tosses() + " tosses");
@@ -65,6 +68,11 @@ public record Calls(
                 Collectors.toMap(
                     spot -> spot,
                     spot -> agreement.share((t, a) -> t.equals(spot), String::equals))),
+        agreement.answers().keySet().stream()
+            .collect(
+                Collectors.toMap(
+                    answer -> answer,
+                    answer -> agreement.share((t, a) -> a.equals(answer), String::equals))),
         new TossMix(grain, tossed));
   }
 

@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.model.AgeBand;
+import org.belthigh.model.Space;
 
 /** The numbers of {@code rules/parameters/load.yaml} in force on the day a plan is made for. */
 final class Doses {
@@ -107,6 +108,21 @@ final class Doses {
   /** Most drills that a coach explains in one practice, at stations with or without an adult. */
   int drillsPerPractice(boolean adult) {
     return of(adult ? "drills-per-practice" : "watched-drills-per-practice", 10);
+  }
+
+  /** Seconds that an easy toss at home is in the air. */
+  double easyTossSeconds(int age) {
+    return of("easy-toss-ms", age) / 1000.0;
+  }
+
+  /** Least seconds that a quick toss at home is in the air. */
+  double quickTossSeconds(int age) {
+    return of("quick-toss-ms", age) / 1000.0;
+  }
+
+  /** Farthest toss, in feet, that the room at home has. */
+  int tossFeet(Space space) {
+    return of(space.id() + "-toss-feet", 10);
   }
 
   int batRingFeet() {

@@ -4,11 +4,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
+import org.belthigh.intake.Home;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Place;
@@ -21,8 +21,8 @@ import org.belthigh.model.Skill;
  * go to the order of the curriculum.
  */
 final class DrillChoice {
-  /** What no driveway can be asked to have. */
-  private static final Set<String> NOT_AT_HOME = Set.of("tee", "net", "machine");
+  /** What no family is asked to have; a tee and a net only where they say so. */
+  private static final String MACHINE = "machine";
 
   /** Gear that a station needs for itself, and the name under which a club counts it. */
   private static final Map<String, String> COUNTED =
@@ -31,6 +31,9 @@ final class DrillChoice {
   private final Curriculum curriculum;
   private final Map<String, Integer> equipment;
   private final boolean softball;
+  private final Home home;
+  private final int reach;
+  private final int age;
 
   /**
    * A choice for one group.
@@ -39,9 +42,47 @@ final class DrillChoice {
    *     tees, nets and screens enough, and no machine
    */
   DrillChoice(Curriculum curriculum, Map<String, Integer> equipment, boolean softball) {
+    this(curriculum, equipment, softball, Home.USUAL, Integer.MAX_VALUE, 10);
+  }
+
+  private DrillChoice(
+      Curriculum curriculum,
+      Map<String, Integer> equipment,
+      boolean softball,
+      Home home,
+      int reach,
+      int age) {
     this.curriculum = curriculum;
     this.equipment = equipment;
     this.softball = softball;
+    this.home = home;
+    this.reach = reach;
+    this.age = age;
+  }
+
+  /**
+   * The same choice for one family.
+   *
+   * @param room farthest toss, in feet, that they have room for
+   * @param years age of the hitter
+   */
+  DrillChoice in(Home family, int room, int years) {
+    return new DrillChoice(curriculum, equipment, softball, family, room, years);
+  }
+
+  /** Whether the family has the ball, the gear and the room. */
+  private boolean atHome(Drill drill) {
+    Ball needed = drill.balls().get(Place.HOME);
+    return !drill.gear().contains(MACHINE)
+        && has(drill, Home.Gear.TEE)
+        && has(drill, Home.Gear.NET)
+        && (needed == Ball.NONE || home.instead(needed) != Ball.NONE)
+        && Told.feet(drill, age) <= reach
+        && (home.swings() || !drill.swing());
+  }
+
+  private boolean has(Drill drill, Home.Gear thing) {
+    return !drill.gear().contains(thing.id()) || home.gear().contains(thing);
   }
 
   /** What a player may do just now. */
@@ -129,7 +170,7 @@ final class DrillChoice {
       return false;
     }
     return place == Place.HOME
-        ? drill.gear().stream().noneMatch(NOT_AT_HOME::contains)
+        ? atHome(drill)
         : has(drill, "tee", "tees") && has(drill, "net", "nets") && screened(drill) && fed(drill);
   }
 
@@ -151,6 +192,9 @@ final class DrillChoice {
   /** The ball in hand: a softball group hits softballs where others hit baseballs. */
   Ball ball(Drill drill, Place place) {
     Ball ball = drill.balls().get(place);
+    if (place == Place.HOME) {
+      return home.instead(ball);
+    }
     return softball && ball == Ball.BASEBALL ? Ball.SOFTBALL : ball;
   }
 }

@@ -9,33 +9,66 @@ import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Step;
 import org.belthigh.decide.SkillDecision;
+import org.belthigh.flight.Delivery;
+import org.belthigh.flight.Projectile;
+import org.belthigh.intake.Home;
 import org.belthigh.intake.Player;
+import org.belthigh.measure.Calls;
+import org.belthigh.measure.PlayerMeasures;
+import org.belthigh.model.Ball;
 import org.belthigh.model.Bats;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
+import org.belthigh.model.Row;
 import org.belthigh.model.Side;
 import org.belthigh.model.Skill;
 import org.belthigh.model.Spot;
 
-/** One session in the driveway: which drill, how much of it, and the sheet that says so. */
+/** One session at home: which drill, how much of it, and the sheet that says so. */
 final class HomeWork {
-  private final DrillChoice choice;
+  private final DrillChoice clubs;
   private final Doses doses;
   private final Told told;
   private final Growth growth;
+  private final Map<String, PlayerMeasures> measures;
 
-  HomeWork(DrillChoice choice, Doses doses, Told told, Growth growth) {
-    this.choice = choice;
+  /**
+   * Home sessions of one group.
+   *
+   * @param measures of each player, for the spots to toss more often
+   */
+  HomeWork(
+      DrillChoice choice,
+      Doses doses,
+      Told told,
+      Growth growth,
+      Map<String, PlayerMeasures> measures) {
+    this.clubs = choice;
     this.doses = doses;
     this.told = told;
     this.growth = growth;
+    this.measures = Map.copyOf(measures);
   }
 
-  /** What a session consists of. */
-  record Session(Drill drill, SkillDecision decision, Item item) {}
+  /**
+   * What a session consists of.
+   *
+   * @param delivery how to toss; empty where nobody does
+   * @param script each toss in order; empty where nobody tosses
+   */
+  record Session(
+      Drill drill,
+      SkillDecision decision,
+      Item item,
+      Optional<Delivery> delivery,
+      List<HomeToss> script) {
+    Session {
+      script = List.copyOf(script);
+    }
+  }
 
   /**
    * The session of {@code day}.
@@ -51,6 +84,8 @@ final class HomeWork {
       Map<String, Integer> used,
       int swingsLeft) {
     int age = player.ageOn(day);
+    Home home = player.home();
+    DrillChoice choice = clubs.in(home, doses.tossFeet(home.space()), age);
     for (SkillDecision decision : focus) {
       // after a dip two thirds are enough
       int tosses = doses.homeTosses(age) * (Focus.dip(decision) ? 2 : 3) / 3;
@@ -58,7 +93,7 @@ final class HomeWork {
         Optional<Session> session =
             choice
                 .of(decision.workOn(), Place.HOME, true, swings, used)
-                .map(d -> session(d, decision, age, tosses));
+                .map(d -> session(player, day, d, choice.ball(d, Place.HOME), decision, tosses));
         if (session.filter(s -> s.item().swings() <= swingsLeft).isPresent()) {
           return session;
         }
@@ -73,56 +108,92 @@ final class HomeWork {
         : List.of(DrillChoice.Swings.BARRED);
   }
 
-  private Session session(Drill drill, SkillDecision decision, int age, int tosses) {
-    int swings = drill.swing() ? swings(drill, tosses) : 0;
+  private Session session(
+      Player player, LocalDate day, Drill drill, Ball ball, SkillDecision decision, int tosses) {
+    int age = player.ageOn(day);
+    boolean tossed = drill.feed() != Feed.NONE && drill.feed() != Feed.TEE;
+    List<HomeToss> script =
+        tossed
+            ? HomeToss.script(law(player, drill, decision, tosses), drill, player, day)
+            : List.of();
+    Optional<Delivery> delivery =
+        tossed
+            ? Projectile.of(ball).flatMap(b -> delivery(player, day, drill, b))
+            : Optional.empty();
+    // every strike of the list may be swung at, so that the limit holds whatever the hitter does
+    int strikes = (int) script.stream().filter(t -> t.spot().strike()).count();
+    int swings = tossed ? strikes : tosses;
     Item item =
         new Item(
             drill.id(),
             drill.skill(),
             decision.workOn().id(),
-            choice.ball(drill, Place.HOME),
+            ball,
             drill.feed(),
-            Told.feet(drill, age),
+            delivery.map(Delivery::feet).orElse(Told.feet(drill, age)),
             tosses,
-            swings,
+            drill.swing() ? swings : 0,
             doses.homeMinutes(age));
-    return new Session(drill, decision, item);
+    return new Session(drill, decision, item, delivery, script);
   }
 
-  /** Every strike of the list may be swung at, so that the limit holds whatever the hitter does. */
-  private static int swings(Drill drill, int tosses) {
-    Drill.Mix mix = drill.mix();
-    int[] counts =
-        TossScript.counts(new int[] {mix.low(), mix.belt(), mix.high(), mix.ball()}, tosses);
-    return tosses - counts[3];
+  /** The law of a drill's mix, turned towards what the hitter calls wrong where calls are made. */
+  private TossLaw law(Player player, Drill drill, SkillDecision decision, int tosses) {
+    Map<Spot, Double> shares = TossLaw.shares(drill.mix());
+    PlayerMeasures known = measures.get(player.id());
+    if (known == null || drill.kind() != DrillKind.ZONE_CALL) {
+      return new TossLaw(shares, tosses);
+    }
+    Grain grain = grain(decision);
+    Calls calls = known.skills().see().at(grain).all();
+    return new TossLaw(WeakSpots.turned(shares, grain, calls), tosses);
+  }
+
+  /**
+   * How to toss so that the ball is in the air as long as step and age ask for. A quick toss that
+   * no arm can make from where the drill has it becomes an easy one.
+   */
+  private Optional<Delivery> delivery(Player player, LocalDate day, Drill drill, Projectile ball) {
+    int age = player.ageOn(day);
+    int nearest = Told.feet(drill, age);
+    int farthest = Math.max(nearest, doses.tossFeet(player.home().space()));
+    double belt = Body.beltMetres(Body.stature(player, growth, day));
+    double easy = doses.easyTossSeconds(age);
+    double wanted = quick(drill) ? Math.max(quickest(drill), doses.quickTossSeconds(age)) : easy;
+    return Delivery.of(ball, nearest, farthest, wanted, belt)
+        .or(() -> Delivery.of(ball, nearest, farthest, easy, belt));
+  }
+
+  private static boolean quick(Drill drill) {
+    return drill.decisionMs().isPresent();
+  }
+
+  private static double quickest(Drill drill) {
+    return drill.decisionMs().orElseThrow() / 1000.0;
   }
 
   /** The sheet of a session. */
   HomeSheet sheet(Player player, LocalDate day, Session session) {
     Drill drill = session.drill();
-    int age = player.ageOn(day);
     Grain grain = grain(session.decision());
-    List<Spot> spots = TossScript.of(drill.mix(), session.item().reps(), player.id() + '|' + day);
-    DrillText text = told.of(drill, Place.HOME, age);
-    boolean tossed = drill.feed() != Feed.NONE && drill.feed() != Feed.TEE;
+    Item item = session.item();
+    DrillText text = told.of(drill, item.ball(), Place.HOME, item.feet());
+    double stature = Body.stature(player, growth, day);
+    boolean tossed = !session.script().isEmpty();
     return new HomeSheet(
         day,
         text,
-        session.item().minutes(),
-        checks(drill, tossed),
+        item.minutes(),
+        checks(player.home(), drill, tossed),
         doses.batRingFeet(),
         doses.homeClearFeet(),
         tossed,
-        tossed ? script(spots, grain) : List.of(),
+        script(session.script(), grain),
         answers(drill),
         new SpotPicture(
-            grain,
-            side(player),
-            List.of(),
-            Body.rows(Body.stature(player, growth, day)),
-            player.heightCm().isEmpty()),
-        howTo(player, drill, text, tossed),
-        stop(),
+            grain, side(player), List.of(), Body.rows(stature), player.heightCm().isEmpty()),
+        tossed ? howTo(player, stature, session, text) : tee(drill, stature),
+        stop(drill),
         Phrase.of("home.afterwards"));
   }
 
@@ -137,22 +208,22 @@ final class HomeWork {
     return player.bats() == Bats.LEFT ? Side.LEFT : Side.RIGHT;
   }
 
-  private static List<HomeSheet.ScriptToss> script(List<Spot> spots, Grain grain) {
+  private static List<HomeSheet.ScriptToss> script(List<HomeToss> tosses, Grain grain) {
     List<HomeSheet.ScriptToss> script = new ArrayList<>();
-    for (int i = 0; i < spots.size(); i++) {
-      script.add(new HomeSheet.ScriptToss(i + 1, Phrase.of("target." + grain.seen(spots.get(i)))));
+    for (int i = 0; i < tosses.size(); i++) {
+      script.add(new HomeSheet.ScriptToss(i + 1, tosses.get(i).target(grain)));
     }
     return script;
   }
 
-  private static List<Phrase> checks(Drill drill, boolean tossed) {
+  private static List<Phrase> checks(Home home, Drill drill, boolean tossed) {
     return java.util.stream.Stream.of(
             Optional.of("home.check.adult"),
             tossed ? Optional.of("home.check.ball") : Optional.<String>empty(),
             tossed ? Optional.of("home.check.eyes") : Optional.<String>empty(),
             drill.swing() ? Optional.of("home.check.helmet") : Optional.<String>empty(),
             drill.swing() ? Optional.of("home.check.ring") : Optional.<String>empty(),
-            Optional.of("home.check.ground"),
+            Optional.of(home.swings() ? "home.check.ground" : "home.check.hall"),
             Optional.of("home.check.light"),
             Optional.of("home.check.pain"))
         .flatMap(Optional::stream)
@@ -171,15 +242,17 @@ final class HomeWork {
     return List.of(Phrase.of(marks + ".one"), Phrase.of(marks + ".two"));
   }
 
-  private static List<Phrase> howTo(Player player, Drill drill, DrillText text, boolean tossed) {
-    if (!tossed) {
-      return List.of();
-    }
+  private static List<Phrase> howTo(
+      Player player, double stature, Session session, DrillText text) {
+    Drill drill = session.drill();
     List<Phrase> lines = new ArrayList<>();
     lines.add(Phrase.of("home.how.stand", "distance", Say.distance(text.feet())));
-    boolean quick = drill.decisionMs().isPresent();
-    lines.add(Phrase.of(quick ? "home.how.firm" : "home.how.arc"));
+    session.delivery().map(delivery -> arc(drill, delivery, stature)).ifPresent(lines::add);
     lines.add(Phrase.of("home.how.aim"));
+    if (session.delivery().filter(delivery -> delivery.toss().steep()).isPresent()) {
+      lines.add(Phrase.of("home.how.lob"));
+    }
+    drill.fields().ifPresent(fields -> lines.addAll(fields(fields, player)));
     if (player.bats() == Bats.SWITCH && drill.swing()) {
       lines.add(Phrase.of("home.how.sides"));
     }
@@ -187,8 +260,49 @@ final class HomeWork {
     return lines;
   }
 
-  private static List<Phrase> stop() {
-    return List.of(
-        Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired"), Phrase.of("home.stop.dark"));
+  private static Phrase arc(Drill drill, Delivery delivery, double stature) {
+    Phrase top = Body.reach(delivery.toss().flight().top(), stature);
+    return Phrase.of(quick(drill) ? "home.how.firm" : "home.how.arc", "top", top);
+  }
+
+  /** What suits which field, for the side the hitter stands on. */
+  private static List<Phrase> fields(Drill.Fields fields, Player player) {
+    String suits =
+        switch (fields) {
+          case PULL -> "home.suits.pull";
+          case OPPOSITE -> "home.suits.opposite";
+          case ANY ->
+              player.bats() == Bats.SWITCH
+                  ? "home.suits.any"
+                  : "home.suits.any." + side(player).id();
+        };
+    return List.of(Phrase.of(suits), Phrase.of("home.how.belt"));
+  }
+
+  /** Where to set a tee: the middle of each row. */
+  private static List<Phrase> tee(Drill drill, double stature) {
+    if (drill.feed() != Feed.TEE) {
+      return List.of();
+    }
+    List<Phrase> lines = new ArrayList<>();
+    for (Row row : Row.values()) {
+      long cm = Math.round(100 * Body.middleMetres(row, stature));
+      lines.add(
+          Phrase.of("home.tee." + row.id(), "inches", Math.round(cm / 2.54), "centimetres", cm));
+    }
+    return lines;
+  }
+
+  private static List<Phrase> stop(Drill drill) {
+    List<Phrase> lines =
+        new ArrayList<>(
+            List.of(
+                Phrase.of("home.stop.pain"),
+                Phrase.of("home.stop.tired"),
+                Phrase.of("home.stop.dark")));
+    if (drill.swing() && drill.feed() != Feed.NONE) {
+      lines.add(Phrase.of("home.stop.watch"));
+    }
+    return lines;
   }
 }

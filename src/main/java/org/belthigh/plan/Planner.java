@@ -27,6 +27,8 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.OtherSport;
 import org.belthigh.intake.Player;
+import org.belthigh.measure.Measures;
+import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
@@ -155,7 +157,13 @@ public final class Planner {
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
       this.circuit = new Circuit(choice, doses);
-      this.home = new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth());
+      this.home =
+          new HomeWork(
+              choice, doses, new Told(curriculum, choice), catalogue.growth(), measures(record));
+    }
+
+    private static Map<String, PlayerMeasures> measures(ClubRecord record) {
+      return Measures.of(record).stream().collect(Collectors.toMap(PlayerMeasures::player, m -> m));
     }
 
     void plan() {

@@ -24,6 +24,11 @@ final class Told {
 
   /** {@code drill} as it is done at {@code place} by hitters of {@code age}. */
   DrillText of(Drill drill, Place place, int age) {
+    return of(drill, choice.ball(drill, place), place, feet(drill, age));
+  }
+
+  /** {@code drill} as it is done with {@code ball} from {@code feet} away. */
+  DrillText of(Drill drill, Ball ball, Place place, int feet) {
     return new DrillText(
         drill.id(),
         drill.skill(),
@@ -31,13 +36,13 @@ final class Told {
         drill.setup(),
         drill.cue(),
         drill.write(),
-        choice.ball(drill, place),
+        ball,
         drill.feed(),
-        feet(drill, age),
+        feet,
         drill.swing(),
         mix(drill),
-        safety(drill, place),
-        gear(drill, place),
+        safety(drill, ball, place),
+        gear(drill, ball, place),
         drill.easier().text(),
         drill.harder().text(),
         drill.adapt());
@@ -68,23 +73,20 @@ final class Told {
     return new Object[] {"low", tens[0], "belt", tens[1], "high", tens[2], "ball", tens[3]};
   }
 
-  private List<Phrase> safety(Drill drill, Place place) {
+  private static List<Phrase> safety(Drill drill, Ball ball, Place place) {
     String where = place == Place.HOME ? "home" : "field";
     List<Phrase> lines = new ArrayList<>();
     if (drill.swing()) {
       lines.add(Phrase.of("safety.swing"));
     }
-    boolean bare = !drill.swing() && choice.ball(drill, place) == Ball.NONE;
+    boolean bare = !drill.swing() && ball == Ball.NONE;
     lines.add(Phrase.of(bare ? "safety.bare" : "safety." + drill.safety().id() + "." + where));
     return lines;
   }
 
-  private List<LocalText> gear(Drill drill, Place place) {
+  private List<LocalText> gear(Drill drill, Ball ball, Place place) {
     Map<String, LocalText> names = curriculum.gear();
-    return drill.gear().stream()
-        .filter(g -> used(g, choice.ball(drill, place), place))
-        .map(names::get)
-        .toList();
+    return drill.gear().stream().filter(g -> used(g, ball, place)).map(names::get).toList();
   }
 
   /** Balls that this place does not use, and the screens that no driveway has, are left out. */

@@ -2,61 +2,112 @@ package org.belthigh.plan;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.function.IntFunction;
 import java.util.zip.CRC32;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.Column;
+import org.belthigh.model.Field;
 import org.belthigh.model.Row;
+import org.belthigh.model.Side;
 import org.belthigh.model.Spot;
 
 /**
- * The order in which a parent tosses.
+ * The order in which one who tosses goes through the spots.
  *
- * <p>The counts follow the drill's mix, by largest remainder; the sides come evenly. Among all
- * orders of those counts that keep runs short, each is equally likely: whole orders are shuffled
- * from a seed and thrown away until one will do, which favours none of them. The seed is made from
- * the player and the day, so that the same sheet can be printed again.
+ * <p>Drawn by a {@link TossLaw} from a seed that is made of the player and the day, so that the
+ * same sheet can be printed again.
  */
 final class TossScript {
-  private static final int SAME_SPOT = 2;
-  private static final int SAME_ROW = 3;
-  private static final int TRIES = 10_000;
+  /** A field is called at most so often in a row; of common practice. */
+  private static final int SAME_FIELD = 3;
+
+  /** Of four belt-high tosses three suit the field that was called; the fourth is to be let go. */
+  private static final int SUIT = 3;
+
+  private static final int SUIT_OF = 4;
+
+  /** Until this age only left, centre and right are called; of common practice. */
+  private static final int FEW_FIELDS = 12;
 
   private TossScript() {}
 
   /** {@code tosses} spots in order for {@code seed}, any text. */
   static List<Spot> of(Drill.Mix mix, int tosses, String seed) {
-    SplittableRandom random = new SplittableRandom(seed(seed));
-    List<Spot> order = new ArrayList<>(spots(mix, tosses, random));
-    for (int i = 0; i < TRIES; i++) {
-      shuffle(order, random);
-      if (steady(order)) {
-        return List.copyOf(order);
-      }
-    }
-    throw new IllegalStateException(
-        "No order of " + tosses + " tosses with the mix " + mix + " keeps runs short");
+    return of(TossLaw.of(mix, tosses), seed);
   }
 
-  private static long seed(String text) {
+  /** Spots in order for {@code seed}, any text, drawn by {@code law}. */
+  static List<Spot> of(TossLaw law, String seed) {
+    return law.draw(new SplittableRandom(seed(seed)));
+  }
+
+  /**
+   * One toss of the field-call drill.
+   *
+   * @param field called before the toss
+   * @param suits whether the spot suits it, so that it is to be hit
+   */
+  record Called(Field field, Spot spot, boolean suits) {}
+
+  /**
+   * The fields to call and where to toss for each: the heights as {@code law} has them; most of the
+   * belt-high ones suit the field, some do not and are to be let go.
+   *
+   * @param age of the hitter: three fields until {@value #FEW_FIELDS}, then five
+   * @param side where the hitter stands at a toss, 0 for the first
+   */
+  static List<Called> called(
+      TossLaw law, Drill.Fields which, int age, IntFunction<Side> side, String seed) {
+    SplittableRandom random = new SplittableRandom(seed(seed));
+    List<Called> calls = new ArrayList<>();
+    int run = 0;
+    for (Spot spot : law.draw(random)) {
+      Side here = side.apply(calls.size());
+      Field last = calls.isEmpty() ? null : calls.get(calls.size() - 1).field();
+      List<Field> fields = fields(which, age, here);
+      List<Field> open =
+          run < SAME_FIELD || fields.size() == 1
+              ? fields
+              : fields.stream().filter(f -> f != last).toList();
+      Field field = open.get(random.nextInt(open.size()));
+      run = field == last ? run + 1 : 1;
+      Spot aimed = spot.beltHigh() ? belt(field, here, random) : spot;
+      calls.add(new Called(field, aimed, field.wants(aimed, here)));
+    }
+    return List.copyOf(calls);
+  }
+
+  private static List<Field> fields(Drill.Fields which, int age, Side side) {
+    Field pull = side == Side.RIGHT ? Field.LEFT : Field.RIGHT;
+    Field opposite = side == Side.RIGHT ? Field.RIGHT : Field.LEFT;
+    return switch (which) {
+      case PULL -> List.of(pull);
+      case OPPOSITE -> List.of(opposite);
+      case ANY ->
+          age <= FEW_FIELDS
+              ? List.of(Field.LEFT, Field.CENTER, Field.RIGHT)
+              : List.of(Field.values());
+    };
+  }
+
+  private static Spot belt(Field field, Side side, SplittableRandom random) {
+    boolean suiting = random.nextInt(SUIT_OF) < SUIT;
+    Map<Boolean, List<Spot>> spots =
+        java.util.stream.Stream.of(Column.values())
+            .map(c -> Spot.at(Row.BELT, c))
+            .collect(java.util.stream.Collectors.partitioningBy(s -> field.wants(s, side)));
+    List<Spot> from = suiting || spots.get(false).isEmpty() ? spots.get(true) : spots.get(false);
+    return from.get(random.nextInt(from.size()));
+  }
+
+  /** A seed from any text. */
+  static long seed(String text) {
     CRC32 crc = new CRC32();
     crc.update(text.getBytes(StandardCharsets.UTF_8));
     return crc.getValue();
-  }
-
-  private static List<Spot> spots(Drill.Mix mix, int tosses, SplittableRandom random) {
-    int[] counts = counts(new int[] {mix.low(), mix.belt(), mix.high(), mix.ball()}, tosses);
-    List<Spot> spots = new ArrayList<>(Collections.nCopies(counts[3], Spot.BALL));
-    for (Row row : Row.values()) {
-      // the odd tosses of a row fall to any of the three sides alike
-      int turn = random.nextInt(3);
-      for (int i = 0; i < counts[row.ordinal()]; i++) {
-        spots.add(Spot.at(row, Column.values()[(turn + i) % 3]));
-      }
-    }
-    return spots;
   }
 
   /** Whole counts in the proportion of {@code percent}, by largest remainder, ties to the first. */
@@ -78,33 +129,5 @@ final class TossScript {
       given++;
     }
     return counts;
-  }
-
-  private static void shuffle(List<Spot> order, SplittableRandom random) {
-    for (int i = order.size() - 1; i > 0; i--) {
-      Collections.swap(order, i, random.nextInt(i + 1));
-    }
-  }
-
-  private static boolean steady(List<Spot> order) {
-    int spot = 0;
-    int row = 0;
-    for (int i = 0; i < order.size(); i++) {
-      Spot here = order.get(i);
-      boolean first = i == 0;
-      spot = !first && here == order.get(i - 1) ? spot + 1 : 1;
-      row = !first && here.row().equals(order.get(i - 1).row()) ? row + 1 : 1;
-      if ((here.strike() && spot > SAME_SPOT) || row > longest(order, here)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Longest run allowed of a row, or of balls: three, or what a one-sided mix cannot avoid. */
-  private static int longest(List<Spot> order, Spot spot) {
-    int same = (int) order.stream().filter(s -> s.row().equals(spot.row())).count();
-    int gaps = order.size() - same + 1;
-    return Math.max(SAME_ROW, (same + gaps - 1) / gaps + 2);
   }
 }

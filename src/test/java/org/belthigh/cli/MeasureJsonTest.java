@@ -71,6 +71,7 @@ class MeasureJsonTest {
               OptionalDouble.empty(),
               nothing,
               Map.of(),
+              Map.of(),
               new TossMix(grain, Map.of()));
       grains.put(grain, new See.Reading(calls, calls, calls));
     }

@@ -107,6 +107,7 @@ public final class TestCatalogue {
         Map.of(),
         OptionalInt.empty(),
         new Drill.Mix(20, 50, 10, 20),
+        Optional.empty(),
         start,
         12,
         12,
