@@ -62,7 +62,8 @@ class ArchitectureTest {
           .whereLayer("flight")
           .mayOnlyAccessLayers("model")
           .whereLayer("plan")
-          .mayOnlyAccessLayers("model", "catalogue", "intake", "measure", "decide", "flight", "heat")
+          .mayOnlyAccessLayers(
+              "model", "catalogue", "intake", "measure", "decide", "flight", "heat")
           .whereLayer("handout")
           .mayOnlyAccessLayers("model", "words", "plan", "decide")
           .whereLayer("audit")

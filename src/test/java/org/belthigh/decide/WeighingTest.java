@@ -118,6 +118,7 @@ class WeighingTest {
         Map.of(AgeBand.AGE_9_10, feet),
         d.decisionMs(),
         d.mix(),
+        d.fields(),
         d.startCount(),
         d.reps(),
         d.swings(),
