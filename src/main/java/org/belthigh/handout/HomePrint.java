@@ -2,9 +2,7 @@ package org.belthigh.handout;
 
 import static java.util.stream.Collectors.joining;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
 import org.belthigh.handout.kit.Columns;
@@ -14,7 +12,6 @@ import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.handout.kit.Tick;
-import org.belthigh.model.Grain;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
@@ -26,11 +23,8 @@ final class HomePrint {
 
   private static final double PICTURE = 140;
 
-  /** Columns of the script; one more where it is long and its words are short. */
+  /** Columns of the script: four would break "ball: away" in two. */
   private static final int PARTS = 3;
-
-  private static final int MANY = 18;
-  private static final Set<Grain> SHORT_WORDED = EnumSet.of(Grain.STRIKE, Grain.ROW);
 
   private static final double WRITE_MM = 12;
 
@@ -76,7 +70,8 @@ final class HomePrint {
     Text easier = runIn("home.easier", voice.say(sheet.drill().easier()));
     if (fit.tight()) {
       Text notes = Text.of(picture().notes(who.bats()));
-      flow.p(stop.and("  ").and(after).and("  ").and(easier).and("  ").and(notes));
+      Text must = stop.and("  ").and(after);
+      flow.p((fit == Fit.BARE ? must : must.and("  ").and(easier)).and("  ").and(notes));
     } else {
       flow.p(stop).p(after).p(easier);
     }
@@ -123,9 +118,7 @@ final class HomePrint {
 
   private void script(Flow flow) {
     List<HomeSheet.ScriptToss> script = sheet.script();
-    boolean narrow = script.size() > MANY && SHORT_WORDED.contains(sheet.picture().grain());
-    int parts = narrow ? PARTS + 1 : PARTS;
-    int part = (script.size() + parts - 1) / parts;
+    int part = (script.size() + PARTS - 1) / PARTS;
     flow.h2(voice.say("home.script"))
         .p(voice.say("home.legend", "tick", answer(0), "write", answer(1)))
         .columns(

@@ -193,7 +193,7 @@ final class HomeWork {
         new SpotPicture(
             grain, side(player), List.of(), Body.rows(stature), player.heightCm().isEmpty()),
         tossed ? howTo(player, stature, session, text) : tee(drill, stature),
-        stop(drill),
+        stop(),
         Phrase.of("home.afterwards"));
   }
 
@@ -252,7 +252,7 @@ final class HomeWork {
     if (session.delivery().filter(delivery -> delivery.toss().steep()).isPresent()) {
       lines.add(Phrase.of("home.how.lob"));
     }
-    drill.fields().ifPresent(fields -> lines.addAll(fields(fields, player)));
+    drill.fields().ifPresent(fields -> lines.add(fields(fields, player)));
     if (player.bats() == Bats.SWITCH && drill.swing()) {
       lines.add(Phrase.of("home.how.sides"));
     }
@@ -266,7 +266,7 @@ final class HomeWork {
   }
 
   /** What suits which field, for the side the hitter stands on. */
-  private static List<Phrase> fields(Drill.Fields fields, Player player) {
+  private static Phrase fields(Drill.Fields fields, Player player) {
     String suits =
         switch (fields) {
           case PULL -> "home.suits.pull";
@@ -276,7 +276,7 @@ final class HomeWork {
                   ? "home.suits.any"
                   : "home.suits.any." + side(player).id();
         };
-    return List.of(Phrase.of(suits), Phrase.of("home.how.belt"));
+    return Phrase.of(suits);
   }
 
   /** Where to set a tee: the middle of each row. */
@@ -293,16 +293,8 @@ final class HomeWork {
     return lines;
   }
 
-  private static List<Phrase> stop(Drill drill) {
-    List<Phrase> lines =
-        new ArrayList<>(
-            List.of(
-                Phrase.of("home.stop.pain"),
-                Phrase.of("home.stop.tired"),
-                Phrase.of("home.stop.dark")));
-    if (drill.swing() && drill.feed() != Feed.NONE) {
-      lines.add(Phrase.of("home.stop.watch"));
-    }
-    return lines;
+  private static List<Phrase> stop() {
+    return List.of(
+        Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired"), Phrase.of("home.stop.dark"));
   }
 }

@@ -178,7 +178,7 @@ final class SamplePlans {
         List.of(
             Phrase.of(
                 "home.how.stand", "distance", Phrase.of("distance", "feet", 15, "metres", 4.6)),
-            Phrase.of("home.how.arc"),
+            Phrase.of("home.how.arc", "top", Phrase.of("reach.eyes")),
             Phrase.of("home.how.aim")),
         List.of(Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired")),
         Phrase.of("home.afterwards"));
