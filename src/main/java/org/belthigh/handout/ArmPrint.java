@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
+import org.belthigh.handout.kit.Columns;
 import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
@@ -23,6 +24,9 @@ import org.belthigh.words.Words;
 
 /** The arm sheet: who may pitch and catch on each day of the week, and how to work it out again. */
 final class ArmPrint {
+  /** Pitchers side by side on the page of a tournament day. */
+  private static final int ABREAST = 3;
+
   private final TeamPage page;
   private final ArmSheet sheet;
 
@@ -62,6 +66,77 @@ final class ArmPrint {
                     left ->
                         left.hatchedBox(page.say("arms.cautions"), box -> box.bullets(cautions())))
                 .column(3, this::pocket));
+    sheet.tournament().forEach(day -> gameByGame(flow, day));
+  }
+
+  /** A page for a tournament day, with its own pocket table: it may hang alone in the dugout. */
+  private void gameByGame(Flow flow, ArmSheet.GameDay day) {
+    flow.pageBreak().h2(page.say("arms.games.day", "date", day.day()));
+    if (day.pitchers().isEmpty()) {
+      flow.lead(page.say("arms.games.nobody"));
+      return;
+    }
+    flow.p(page.say("arms.games.how"));
+    List<Text> cautions = page.say(day.cautions()).stream().map(Text::of).toList();
+    flow.columns(c -> c.column(2, left -> left.bullets(cautions)).column(3, this::pocket));
+    List<ArmSheet.Pitcher> pitchers = day.pitchers();
+    for (int from = 0; from < pitchers.size(); from += ABREAST) {
+      List<ArmSheet.Pitcher> row =
+          pitchers.subList(from, Math.min(from + ABREAST, pitchers.size()));
+      flow.together(block -> block.columns(columns -> abreast(columns, row)));
+    }
+  }
+
+  private void abreast(Columns columns, List<ArmSheet.Pitcher> pitchers) {
+    for (int i = 0; i < ABREAST; i++) {
+      List<ArmSheet.Pitcher> here = pitchers.subList(Math.min(i, pitchers.size()), pitchers.size());
+      columns.column(1, column -> here.stream().limit(1).forEach(p -> games(column, p)));
+    }
+  }
+
+  /** One pitcher's lines: what was thrown in each game, the day's total, what is left. */
+  private void games(Flow column, ArmSheet.Pitcher pitcher) {
+    column.h3(
+        page.say(
+            "arms.games." + pitcher.cell().answer().id(),
+            "name",
+            page.name(pitcher.who()),
+            "pitches",
+            pitcher.cell().pitches() + pitcher.reported()));
+    column.p(
+        pitcher
+            .knownTo()
+            .map(d -> page.say("arms.games.known", "day", page.say("arms.day", "date", d)))
+            .orElse(page.say("arms.known.never")));
+    column.table(table -> games(table, pitcher));
+  }
+
+  private void games(Table table, ArmSheet.Pitcher pitcher) {
+    Col column = Col.share(1).centred();
+    table
+        .columns(column, column, column, column)
+        .head(
+            page.say("arms.games.game"),
+            page.say("arms.games.pitches"),
+            page.say("arms.games.total"),
+            page.say("arms.games.left"))
+        .rowHeaders()
+        .boxed()
+        .writable();
+    int total = 0;
+    for (ArmSheet.Game game : pitcher.games()) {
+      total += game.pitches().orElse(0);
+      boolean known = game.pitches().isPresent();
+      boolean latest = known && total == pitcher.reported();
+      table.row(
+          game.name(),
+          known ? String.valueOf(game.pitches().getAsInt()) : "",
+          known ? String.valueOf(total) : "",
+          latest && pitcher.cell().answer() != ArmSheet.Answer.ASK
+              ? String.valueOf(pitcher.cell().pitches())
+              : "");
+    }
+    table.row(page.say("arms.games.rest"), "", page.say("arms.games.again"), "");
   }
 
   private List<Text> cautions() {

@@ -117,7 +117,11 @@ final class ArmSheets {
         days().stream().map(d -> event(season, d)).toList(),
         rows,
         tables(group),
-        cautions());
+        cautions(),
+        days().stream()
+            .filter(d -> season.tournament(d).isPresent())
+            .map(d -> new GameDays(catalogue, record, d).of(rows, days().indexOf(d), first))
+            .toList());
   }
 
   private List<Phrase> cautions() {

@@ -86,7 +86,7 @@ final class SamplePlans {
         "u10",
         "Under 10",
         List.of(),
-        new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of()),
+        new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
         new Overview(List.of(), Map.of(), Optional.empty(), List.of()),
         List.of());
   }
