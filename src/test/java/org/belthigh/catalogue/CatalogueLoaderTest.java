@@ -82,7 +82,7 @@ class CatalogueLoaderTest {
             "unit: day",
             arm
                 + ", unit: 'day' is not a unit; unit must be one of share, count, days, months, hours,"
-                + " minutes, swings, tosses, players, years, feet, inches, nats, degrees.\n"
+                + " minutes, swings, tosses, players, years, feet, inches, nats, degrees, milliseconds.\n"
                 + "Choose one of these, or add it to rules/units.yaml."),
         new Fault(
             arm,
@@ -314,6 +314,7 @@ class CatalogueLoaderTest {
             curriculum
                 + ", swings_per_week: this key is not known here; known keys are id, swing, reps, people,"
                 + " name, skill, kind, setup, cue, write, ball, places, feed, feet, decision_ms, mix,"
+                + " fields,"
                 + " start_count, swings, minutes, per_minute, gear, safety, easier, harder, adapt.\n"
                 + "Take the key out."),
         new Fault(

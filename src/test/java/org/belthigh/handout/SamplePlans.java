@@ -175,13 +175,17 @@ final class SamplePlans {
         IntStream.range(0, tosses).mapToObj(i -> toss(grain, i)).toList(),
         List.of(Phrase.of("home.marks.see.one"), Phrase.of("home.marks.see.two")),
         picture(grain, List.of()),
-        List.of(
-            Phrase.of(
-                "home.how.stand", "distance", Phrase.of("distance", "feet", 15, "metres", 4.6)),
-            Phrase.of("home.how.arc", "top", Phrase.of("reach.eyes")),
-            Phrase.of("home.how.aim")),
+        tossed ? howTo() : List.of(),
         List.of(Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired")),
         Phrase.of("home.afterwards"));
+  }
+
+  private static List<Phrase> howTo() {
+    Phrase distance = Phrase.of("distance", "feet", 15, "metres", 4.6);
+    return List.of(
+        Phrase.of("home.how.stand", "distance", distance),
+        Phrase.of("home.how.arc", "top", Phrase.of("reach.eyes")),
+        Phrase.of("home.how.aim"));
   }
 
   private static HomeSheet.ScriptToss toss(Grain grain, int index) {
