@@ -31,6 +31,8 @@ import org.belthigh.intake.Unread;
 import org.belthigh.intake.Wellness;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Call;
+import org.belthigh.model.DrillKind;
+import org.belthigh.model.Field;
 import org.belthigh.model.Hit;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Origin;
@@ -378,7 +380,9 @@ final class RandomClub {
               zone,
               false,
               chance(skill) ? Call.parse(zone.id()) : Optional.empty(),
-              Optional.empty(),
+              drill.kind() == DrillKind.FIELD_CALL
+                  ? Optional.of(Field.values()[i % Field.values().length])
+                  : Optional.empty(),
               swing,
               swing ? Optional.of(chance(skill) ? Hit.HARD : Hit.SOFT) : Optional.empty(),
               Optional.empty(),
