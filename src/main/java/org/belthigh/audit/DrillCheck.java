@@ -12,6 +12,7 @@ import org.belthigh.model.Ball;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Place;
+import org.belthigh.model.Space;
 
 /** Each drill with its own ball, where it may be done, from as far as it says, with an adult. */
 final class DrillCheck {
@@ -55,6 +56,9 @@ final class DrillCheck {
         if (day.atHome() && !HOME_BALLS.contains(work.ball())) {
           broken(where, "a " + work.ball() + " at home", "at home it is plastic, foam or none");
         }
+        if (day.atHome() && indoors(person)) {
+          hallway(where, work);
+        }
         if (work.minutes() < 1) {
           findings.fault(where, "no minutes for it", "each drill takes a minute or more");
         }
@@ -66,6 +70,22 @@ final class DrillCheck {
           place.ifPresent(p -> work(where, person, day.date(), p, work, drill.get()));
         }
       }
+    }
+  }
+
+  /** Whether the family has no room but a hallway. */
+  private boolean indoors(FinishedPlan.Person person) {
+    return record.stream()
+        .flatMap(r -> r.players().stream())
+        .anyMatch(p -> p.id().equals(person.id()) && p.home().space() == Space.HALLWAY);
+  }
+
+  private void hallway(String where, FinishedPlan.Work work) {
+    if (work.swings() > 0) {
+      broken(where, work.swings() + " swings in a hallway", "indoors there is no bat");
+    }
+    if (!work.ball().equals(Ball.FOAM.id()) && !work.ball().equals(Ball.NONE.id())) {
+      broken(where, "a " + work.ball() + " ball in a hallway", "indoors it is foam or none");
     }
   }
 

@@ -95,7 +95,7 @@ final class WhatIfCommand implements Callable<Integer> {
     PlanRequest request =
         new PlanRequest(first, weeks, Set.of(), Set.of(), Optional.empty(), Optional.empty());
     History history = History.before(club.folder(), first, problem -> {});
-    ClubRecord other = changed();
+    ClubRecord other = changed(record);
     Planner planner = new Planner(club.catalogue());
     List<PlayerPlan> now = planner.plan(record, request, history).players();
     List<PlayerPlan> then = planner.plan(other, request, history).players();
@@ -131,10 +131,16 @@ final class WhatIfCommand implements Callable<Integer> {
     throw new ParameterException(spec.commandLine(), message);
   }
 
-  private ClubRecord changed() {
-    ClubRecord record = calendar == null ? club.read() : withCalendar();
+  private ClubRecord changed(ClubRecord now) {
+    ClubRecord record = calendar == null ? now : withCalendar();
     if (adults != null) {
-      record = record.withEvents(record.events().stream().map(e -> e.withAdults(adults)).toList());
+      record =
+          record
+              .withEvents(record.events().stream().map(e -> e.withAdults(adults)).toList())
+              .withClub(record.club().withTossers(adults));
+    }
+    if (stations != null && record.club().places().isEmpty()) {
+      refuse("--stations needs places in club.yaml, and there are none");
     }
     return stations == null ? record : record.withClub(record.club().withStations(stations));
   }

@@ -17,7 +17,7 @@ public record Toss(double metres, Launch launch, Flight flight) {
   private static final int ROUNDS = 30;
   private static final double NUDGE = 1e-4;
 
-  /** Depth of the plate, metres: 17 inches. Source: from memory, {@code hitting-science} a. */
+  /** Depth of the plate, metres: 17 inches. By the playing rules, from memory. */
   private static final double PLATE_DEPTH = 0.4318;
 
   /**

@@ -2,12 +2,12 @@ package org.belthigh.history;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.belthigh.files.Csv;
 import org.belthigh.files.Folder;
+import org.belthigh.files.Output;
 import org.belthigh.files.Table;
 import org.belthigh.model.Problem;
 
@@ -175,7 +176,7 @@ public final class History {
   public static Optional<String> keep(Path club, Handed handed) throws IOException {
     byte[] days = csv(DAYS, handed.sessions(), History::cells);
     byte[] steps = csv(STEPS, handed.steps(), History::cells);
-    Path folder = Files.createDirectories(club.resolve(FOLDER));
+    Path folder = club.resolve(FOLDER);
     for (int number = 1; ; number++) {
       String stem = handed.from() + (number == 1 ? "" : "-" + number);
       Path stepsFile = folder.resolve(stem + "-steps.csv");
@@ -183,35 +184,19 @@ public final class History {
         return Optional.empty();
       }
       if (!Files.exists(stepsFile)) {
-        // the steps come last: an entry without them was cut off, and is not read
-        place(folder.resolve(stem + "-days.csv"), days, true);
-        if (place(stepsFile, steps, false)) {
-          return Optional.of(FOLDER + "/" + stem);
+        try (Output output = Output.into(folder)) {
+          output.put(stem + "-days.csv", days);
+          // the steps come last: an entry without them was cut off, and is not read
+          output.put(stem + "-steps.csv", steps);
+          output.commit();
         }
+        return Optional.of(FOLDER + "/" + stem);
       }
     }
   }
 
   private static boolean same(Path file, byte[] bytes) throws IOException {
-    return Files.exists(file) && java.util.Arrays.equals(Files.readAllBytes(file), bytes);
-  }
-
-  /** Writes beside and moves in place; false where somebody else was first. */
-  private static boolean place(Path file, byte[] bytes, boolean leftover) throws IOException {
-    Path beside = Files.createTempFile(file.getParent(), ".belthigh-", "");
-    try {
-      Files.write(beside, bytes);
-      if (leftover) {
-        Files.move(beside, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-      } else {
-        Files.move(beside, file);
-      }
-      return true;
-    } catch (FileAlreadyExistsException e) {
-      return false;
-    } finally {
-      Files.deleteIfExists(beside);
-    }
+    return Files.exists(file) && Arrays.equals(Files.readAllBytes(file), bytes);
   }
 
   private static <T> byte[] csv(List<String> head, List<T> rows, Function<T, List<String>> cells) {

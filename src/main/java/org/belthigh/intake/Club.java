@@ -40,27 +40,25 @@ public record Club(
 
   /** The same club, at each of whose places so many stations can run at once. */
   public Club withStations(int number) {
-    List<Venue> venues =
+    return with(
+        ruleBooks,
+        groups,
         places.stream()
             .map(v -> new Venue(v.id(), v.name(), v.cage(), v.address(), v.aed(), number, v.note()))
-            .toList();
-    return new Club(
-        name,
-        paper,
-        languages,
-        ruleBooks,
-        seasonFirst,
-        seasonLast,
-        groups,
-        curriculum,
-        equipment,
-        venues,
-        emergency,
-        stricter);
+            .toList());
+  }
+
+  /** The same club, where so many grown-ups toss at a practice that does not say. */
+  public Club withTossers(int number) {
+    return with(ruleBooks, groups.stream().map(g -> g.withTossers(number)).toList(), places);
   }
 
   /** The same club by other rule books, its own stricter numbers kept: to compare. */
   public Club by(List<String> books) {
+    return with(books, groups, places);
+  }
+
+  private Club with(List<String> books, List<Group> otherGroups, List<Venue> venues) {
     return new Club(
         name,
         paper,
@@ -68,10 +66,10 @@ public record Club(
         books,
         seasonFirst,
         seasonLast,
-        groups,
+        otherGroups,
         curriculum,
         equipment,
-        places,
+        venues,
         emergency,
         stricter);
   }
@@ -106,7 +104,11 @@ public record Club(
 
   /** An age group. {@code ageFrom} to {@code ageTo} in whole years, both included. */
   public record Group(
-      String id, String name, int ageFrom, int ageTo, boolean softball, int tossers) {}
+      String id, String name, int ageFrom, int ageTo, boolean softball, int tossers) {
+    Group withTossers(int number) {
+      return new Group(id, name, ageFrom, ageTo, softball, number);
+    }
+  }
 
   /**
    * A field or a cage.

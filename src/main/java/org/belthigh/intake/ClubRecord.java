@@ -58,18 +58,7 @@ public record ClubRecord(
 
   /** The same folder by other rule books: to compare. */
   public ClubRecord by(List<String> ruleBooks) {
-    return new ClubRecord(
-        club.by(ruleBooks),
-        players,
-        events,
-        tosses,
-        tallies,
-        outings,
-        wellness,
-        otherSports,
-        placements,
-        unread,
-        problems);
+    return withClub(club.by(ruleBooks));
   }
 
   private static <T> List<T> until(List<T> rows, Function<T, LocalDate> date, LocalDate lastDay) {

@@ -91,7 +91,8 @@ public final class Lab {
         old.rules(),
         old.precedence(),
         curricula,
-        old.growth());
+        old.growth(),
+        old.heatTables());
   }
 
   /** Whether a skill is judged at all on the step that the age begins on. */

@@ -120,7 +120,7 @@ final class HomeWork {
         tossed
             ? Projectile.of(ball).flatMap(b -> delivery(player, day, drill, b))
             : Optional.empty();
-    // every strike of the list may be swung at, so that the limit holds whatever the hitter does
+    // a swing for each strike; a bat is only handed out where a swing at every toss would fit
     int strikes = (int) script.stream().filter(t -> t.spot().strike()).count();
     int swings = tossed ? strikes : tosses;
     Item item =

@@ -180,6 +180,9 @@ class CommandLineTest {
     assertThat(rain.get("then")).isNotEqualTo(rain.get("now"));
     assertThat(club.resolve("history")).doesNotExist();
     assertThat(run(base).status()).isEqualTo(2);
+    Files.delete(club.resolve("calendar.csv")); // two assumed practices a week
+    JsonNode assumed = run(with(base, "--adults", "0")).json().get("players").get(0);
+    assertThat(assumed.at("/then/swings").asInt()).isLessThan(assumed.at("/now/swings").asInt());
     assertThat(run(with(base, "--calendar", "nowhere.csv")).status()).isEqualTo(2);
   }
 

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +24,7 @@ import org.belthigh.model.Problem;
 import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -393,6 +396,29 @@ class PlantedViolationsTest {
             "at most 8 months in twelve",
             "(NATA) 2019"),
         planted(
+            "tossed at home from farther than a yard has room for",
+            p ->
+                work(
+                    day(p, "p06", "2027-04-05"),
+                    "home",
+                    "zone-call",
+                    "plastic",
+                    "front-toss",
+                    26,
+                    0),
+            "tossed from 26 ft; at age 9 from 15"),
+        planted(
+            "tossed at home from nearer than the drill has it",
+            p ->
+                work(day(p, "p06", "2027-04-05"), "home", "zone-call", "foam", "front-toss", 14, 0),
+            "tossed from 14 ft; at age 9 from 15"),
+        planted(
+            "foam outside home, where the drill has baseballs",
+            p ->
+                work(
+                    day(p, "p06", "2027-04-06"), "field", "zone-call", "foam", "front-toss", 15, 0),
+            "a foam; the ball of this drill there is"),
+        planted(
             "a player of no such club",
             p -> player(p, "p06").put("player", "nobody"),
             "nobody: the roster has no such player in that group"));
@@ -425,6 +451,43 @@ class PlantedViolationsTest {
       assertThat(look(plan, Optional.empty()).replace("at age 10", "at age 9"))
           .contains(planted.said());
     }
+  }
+
+  /** Foam without a bat in a hallway: common practice, no source. */
+  @Test
+  void a_bat_or_a_hard_shell_in_a_hallway_is_found(@TempDir Path folder) throws Exception {
+    Files.writeString(
+        folder.resolve("club.yaml"),
+        """
+        name: Two Files
+        rule_book: pitch-smart-2018
+        season: {first: "2027-03-01", last: "2027-05-24"}
+        groups:
+          - {id: u10, name: Under 10, age: [9, 10]}
+        """);
+    Files.writeString(
+        folder.resolve("roster.csv"),
+        "id,first_name,born,bats,group,home_space\na1,Ada,2017-06-05,R,u10,hallway\n");
+    ClubRecord record = Intake.read(folder, CATALOGUE);
+    ObjectNode plan = plan(record, APRIL);
+
+    assertThat(look(plan, Optional.of(record))).isEmpty();
+    List<JsonNode> home = new ArrayList<>();
+    player(plan, "a1").get("days").forEach(d -> home.add(d));
+    home.removeIf(d -> !d.get("place").asText().equals("home"));
+    assertThat(home)
+        .isNotEmpty()
+        .allSatisfy(
+            d -> {
+              assertThat(d.get("swings").asInt()).isZero();
+              assertThat(d.at("/items/0/ball").asText()).isIn("foam", "none");
+            });
+
+    tee((ObjectNode) home.get(0), "home", 10);
+
+    assertThat(look(plan, Optional.of(record)))
+        .contains("10 swings in a hallway; indoors there is no bat (ours, common practice)")
+        .contains("a plastic ball in a hallway; indoors it is foam or none");
   }
 
   @Test

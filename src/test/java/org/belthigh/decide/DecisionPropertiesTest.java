@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.belthigh.catalogue.Catalogue;
@@ -86,7 +85,7 @@ class DecisionPropertiesTest {
 
   /** How far up the ladder, and, on the same step, how much has been proved at best. */
   private static void assertNotLower(SkillDecision after, SkillDecision before, String log) {
-    assertThat(after.workOn().rung()).as(log).isGreaterThanOrEqualTo(before.step().rung());
+    assertThat(after.workOn().rung()).as(log).isGreaterThanOrEqualTo(before.workOn().rung());
     if (after.step().equals(before.step())) {
       for (int i = 0; i < before.evidence().bars().size(); i++) {
         Evidence.Reading one = before.evidence().bars().get(i);
@@ -193,8 +192,8 @@ class DecisionPropertiesTest {
   }
 
   @Test
-  void a_different_seed_draws_a_different_log() {
+  void another_seed_draws_another_log_and_the_same_seed_the_same() {
     assertThat(draw(new Random(1))).isNotEqualTo(draw(new Random(2)));
-    assertThat(Collections.frequency(List.of(draw(new Random(3))), draw(new Random(3)))).isOne();
+    assertThat(draw(new Random(3))).isEqualTo(draw(new Random(3)));
   }
 }
