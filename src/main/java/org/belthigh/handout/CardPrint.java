@@ -167,17 +167,26 @@ final class CardPrint {
     return Text.bold(date).and(" " + voice.say(day.note().orElseThrow()));
   }
 
+  private ZonePicture picture() {
+    return new ZonePicture(
+        card.picture().orElseThrow(),
+        ZonePicture.View.HITTER,
+        ZonePicture.WIDE,
+        fit.of(PICTURE_HEIGHT),
+        voice);
+  }
+
   private void picture(Flow flow) {
-    ZonePicture picture =
-        new ZonePicture(
-            card.picture().orElseThrow(),
-            ZonePicture.View.HITTER,
-            ZonePicture.WIDE,
-            fit.of(PICTURE_HEIGHT),
-            voice);
     flow.h2(voice.say("card.where"));
-    picture.addTo(flow);
-    flow.p(picture.notes(player.who().bats()));
+    picture().addTo(flow);
+    if (!fit.tight()) {
+      notes(flow);
+    }
+  }
+
+  /** Under the picture; where room is short below the words beside it, which are fewer. */
+  private void notes(Flow flow) {
+    flow.p(picture().notes(player.who().bats()));
   }
 
   private void words(Flow flow) {
@@ -186,6 +195,9 @@ final class CardPrint {
       flow.h2(voice.say("card.moves")).bullets(voice.all(card.movesOn()));
     }
     flow.h2(voice.say("card.well")).p(voice.say(card.wentWell()));
+    if (card.picture().isPresent() && fit.tight()) {
+      notes(flow);
+    }
   }
 
   private void look(Flow flow) {

@@ -120,6 +120,11 @@ class HandoutsTest {
   void sheets_keep_to_the_pages_they_are_promised(String paper, String language) {
     Map<String, byte[]> prints = print(Path.of("demo-players"), paper, language);
 
+    assertPagesAsPromised(prints);
+  }
+
+  /** A card and a home sheet have one page, a practice sheet two at the most. */
+  private static void assertPagesAsPromised(Map<String, byte[]> prints) {
     prints.forEach(
         (path, pdf) -> {
           Matcher page = PAGE_OF.matcher(text(pdf));
@@ -131,6 +136,46 @@ class HandoutsTest {
           }
           assertThat(seen).as("pages of %s", path).isPositive();
         });
+  }
+
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("papers_and_languages")
+  void a_tournament_a_hallway_and_a_long_name_fit_and_follow_both_standards(
+      String paper, String language) throws IOException {
+    Files.writeString(
+        folder.resolve("club.yaml"),
+        """
+        name: Two Rivers
+        rule_book: pitch-smart-2018
+        season: {first: "2027-03-01", last: "2027-05-24"}
+        groups:
+          - {id: u10, name: Under 10, age: [9, 10]}
+        """);
+    Files.writeString(
+        folder.resolve("roster.csv"),
+        """
+        id,first_name,born,bats,number,group,pitches,catches,home_space,home_gear
+        a1,Maximiliano-Alejandro Ezequiel,2017-01-05,S,33,u10,yes,yes,hallway,foam
+        a2,Bo,2017-02-05,L,2,u10,yes,no,yard,plastic
+        """);
+    Files.writeString(
+        folder.resolve("calendar.csv"),
+        """
+        date,group,kind,start,minutes,adults
+        2027-04-06,u10,practice,17:30,90,2
+        2027-04-10,u10,tournament,09:00,240,2
+        2027-04-11,u10,tournament,09:00,240,2
+        """);
+    Files.writeString(
+        folder.resolve("throws.csv"), "date,player,pitches\n2027-04-03,a1,20\n2027-04-04,a2,31\n");
+
+    Map<String, byte[]> prints = print(folder, paper, language);
+
+    assertPagesAsPromised(prints);
+    byte[] packet = prints.get("u10/packet.pdf");
+    assertThat(text(packet)).contains(language.equals("es") ? "juego por juego" : "game by game");
+    assertThat(Conformance.faults(packet, PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(Conformance.faults(packet, PDFAFlavour.PDFA_2_A)).isEmpty();
   }
 
   @ParameterizedTest(name = "{0}, {1}")
