@@ -20,6 +20,9 @@ public final class Arms {
   /** Rules that keep a pitcher back for a number of days, and no more. */
   private static final Set<String> REST_RULES = Set.of("ARM-004", "ARM-005", "ARM-020", "ARM-026");
 
+  /** Those of them that look at days before alone, so that an outing on the day changes nothing. */
+  private static final Set<String> OWED_BEFORE = Set.of("ARM-004", "ARM-005");
+
   /** Rules of which the strictest book's answer stands for all, the club's own among them. */
   private static final Set<String> STRICTEST_SPEAKS =
       Set.of("ARM-004", "ARM-005", "ARM-006", "ARM-010", "ARM-026");
@@ -129,8 +132,9 @@ public final class Arms {
   }
 
   /**
-   * The rest days of whoever pitched as stops on throwing, from the day after the last outing up to
-   * {@code on}; in roster order. No stop where no rest is owed on {@code on} or after it.
+   * The rest days of whoever pitched as stops on throwing, in roster order: from the day after the
+   * last outing, or from {@code on} itself where a child pitched on a day of rest. No stop where no
+   * rest is owed on {@code on} or after it.
    */
   public List<Hold> restHolds(ClubRecord record, LocalDate on) {
     ArmRun run = run(record, on);
@@ -142,17 +146,23 @@ public final class Arms {
     if (last.isEmpty()) {
       return Optional.empty();
     }
-    LocalDate from = last.get().plusDays(1);
+    LocalDate after = last.get().plusDays(1);
     List<ArmVerdict> resting =
         run.days(log.player().id()).stream()
-            .filter(d -> !d.isBefore(from))
             .flatMap(d -> run.verdicts(log.player().id(), Reckoning.BOOK, d).stream())
-            .filter(v -> REST_RULES.contains(v.rule()))
+            .filter(
+                v ->
+                    (v.about().day().isBefore(after) ? OWED_BEFORE : REST_RULES).contains(v.rule()))
             .toList();
-    return resting.stream()
-        .map(v -> v.about().day())
-        .max(Comparator.naturalOrder())
-        .map(until -> restHold(from, until, resting.stream().sorted(LONGEST).toList().get(0)));
+    List<LocalDate> days = resting.stream().map(v -> v.about().day()).sorted().toList();
+    return days.stream()
+        .findFirst()
+        .map(first -> first.isBefore(after) ? first : after)
+        .map(from -> restHold(from, days.get(days.size() - 1), strictest(resting)));
+  }
+
+  private static ArmVerdict strictest(List<ArmVerdict> resting) {
+    return resting.stream().sorted(LONGEST).findFirst().orElseThrow();
   }
 
   private static Hold restHold(LocalDate from, LocalDate until, ArmVerdict verdict) {

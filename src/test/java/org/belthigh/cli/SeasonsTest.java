@@ -34,6 +34,12 @@ class SeasonsTest {
     play(250, PLAY::whole, 2_000);
   }
 
+  /** Found by a longer run: a child pitched on a day of rest, the first day of the plan. */
+  @Test
+  void a_day_of_rest_on_which_a_child_pitched_keeps_its_fewer_swings() {
+    assertThat(PLAY.weekByWeek(300_329).found()).isEmpty();
+  }
+
   @Test
   void seasons_planned_week_by_week_keep_every_limit_across_the_weeks_too() {
     play(60, PLAY::weekByWeek, 500);

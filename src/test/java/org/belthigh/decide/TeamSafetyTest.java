@@ -276,7 +276,7 @@ class TeamSafetyTest {
   }
 
   @Test
-  void no_stop_is_made_of_a_rest_that_is_over_before_it_could_begin() {
+  void a_broken_rest_day_stays_a_rest_day_and_goes_on_into_the_next() {
     ClubRecord record =
         team(
             "pitch-smart-2018",
@@ -288,11 +288,11 @@ class TeamSafetyTest {
 
     assertThat(holds)
         .extracting(RuleCase::shown)
-        .containsExactly("throwing 2026-04-07 to 2026-04-07");
+        .containsExactly("throwing 2026-04-06 to 2026-04-07");
   }
 
   @Test
-  void under_a_book_without_that_rule_a_broken_rest_leaves_no_stop() {
+  void under_a_book_without_that_rule_it_ends_with_the_day() {
     ClubRecord record =
         team(
             "babe-ruth-tournament-2018",
@@ -300,6 +300,8 @@ class TeamSafetyTest {
             List.of(outing("p01", MONDAY.minusDays(1), 41), outing("p01", MONDAY, 1)),
             List.of());
 
-    assertThat(new Arms(RuleCase.CATALOGUE).restHolds(record, MONDAY)).isEmpty();
+    assertThat(new Arms(RuleCase.CATALOGUE).restHolds(record, MONDAY))
+        .extracting(RuleCase::shown)
+        .containsExactly("throwing 2026-04-06 to 2026-04-06");
   }
 }
