@@ -94,10 +94,10 @@ class FlightTest {
 
       assertThat(ours.isPresent()).isEqualTo(theirs[2] > 0);
       if (ours.isPresent()) {
-        assertThat(ours.get().seconds()).isCloseTo(theirs[0], within(1e-6));
-        assertThat(ours.get().height()).isCloseTo(theirs[2], within(1e-5));
+        assertThat(ours.get().seconds()).isCloseTo(theirs[0], within(1e-8));
+        assertThat(ours.get().height()).isCloseTo(theirs[2], within(1e-7));
         assertThat(ours.get().descent())
-            .isCloseTo(Math.toDegrees(Math.atan2(-theirs[4], theirs[3])), within(1e-3));
+            .isCloseTo(Math.toDegrees(Math.atan2(-theirs[4], theirs[3])), within(1e-6));
       }
     }
   }
