@@ -39,7 +39,8 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  belthigh plan demo-players --out target/demo --from 2027-04-05",
-      "  belthigh plan my-club --out next-week --group u10 --paper a4 --lang es"
+      "  belthigh plan my-club --out next-week --group u10 --paper a4 --lang es",
+      "  belthigh plan my-club --out next-week --book little-league-reg-vi"
     })
 final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_WEEKS = 6;
@@ -64,6 +65,14 @@ final class PlanCommand implements Callable<Integer> {
 
   @Option(names = "--player", paramLabel = "ID", description = "Only this player; may be repeated.")
   private Set<String> players = new LinkedHashSet<>();
+
+  @Option(
+      names = "--book",
+      paramLabel = "ID",
+      description =
+          "Hold this plan to another rule book too, as for a tournament; may be repeated. The club's"
+              + " own stay in force, and the strictest wins.")
+  private Set<String> books = new LinkedHashSet<>();
 
   @Option(names = "--paper", paramLabel = "letter|a4", description = "Paper; the club's own.")
   private String paper;
@@ -90,7 +99,8 @@ final class PlanCommand implements Callable<Integer> {
             players,
             Optional.ofNullable(paper),
             Optional.ofNullable(lang));
-    ClubRecord record = club.read();
+    Books.refuseUnknown(spec, club.catalogue(), books);
+    ClubRecord record = heldTo(club.read());
     Players.refuseUnknown(record, players);
     refuseUnknownGroups(record);
     Words words = club.words();
@@ -111,6 +121,13 @@ final class PlanCommand implements Callable<Integer> {
     }
     keep(plan).ifPresent(problems::add);
     return ClubOptions.report(problems, err);
+  }
+
+  /** The folder by its own rule books and by those that the command line adds. */
+  private ClubRecord heldTo(ClubRecord record) {
+    Set<String> all = new LinkedHashSet<>(record.club().ruleBooks());
+    all.addAll(books);
+    return record.by(List.copyOf(all));
   }
 
   /** Keeps what is handed out; a club folder that cannot be written to loses the look back only. */

@@ -12,7 +12,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.belthigh.decide.ArmStatus;
 import org.belthigh.decide.Arms;
-import org.belthigh.files.Nearest;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.LocalText;
 import org.belthigh.words.Words;
@@ -69,7 +68,7 @@ final class RestCommand implements Callable<Integer> {
     if (days < 1 || days > MOST_DAYS) {
       refuse("--days must be 1 to " + MOST_DAYS + ", not " + days);
     }
-    refuseUnknownBooks();
+    Books.refuseUnknown(spec, club.catalogue(), books);
     LocalDate first = on == null ? club.today() : on;
     ClubRecord record = club.read();
     ClubRecord known = record.upTo(first);
@@ -86,22 +85,6 @@ final class RestCommand implements Callable<Integer> {
               + " doctor's word come first.");
     }
     return ClubOptions.report(record.problems(), spec.commandLine().getErr());
-  }
-
-  private void refuseUnknownBooks() {
-    for (String book : books) {
-      if (!club.catalogue().ruleBooks().containsKey(book)) {
-        refuse(
-            "--book must be one of "
-                + String.join(", ", club.catalogue().ruleBooks().keySet())
-                + ", not '"
-                + book
-                + "'"
-                + Nearest.to(book, club.catalogue().ruleBooks().keySet())
-                    .map(near -> "; maybe " + near)
-                    .orElse(""));
-      }
-    }
   }
 
   private void refuse(String message) {

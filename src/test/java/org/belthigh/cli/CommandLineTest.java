@@ -465,6 +465,36 @@ class CommandLineTest {
   }
 
   @Test
+  void a_plan_can_be_held_to_another_book_too() throws IOException {
+    String club = cleanDemo().toString();
+    String out = folder.resolve("both").toString();
+
+    Ran ran =
+        run(
+            "plan",
+            club,
+            "--out",
+            out,
+            "--from",
+            "2027-04-05",
+            "--weeks",
+            "1",
+            "--no-history",
+            "--book",
+            "piaa-2017",
+            "--group",
+            "u14");
+    Ran unknown = run("plan", club, "--out", out, "--book", "piaa-2071");
+
+    assertThat(ran.status()).isLessThan(2);
+    assertThat(new ObjectMapper().readTree(Path.of(out, "plan.json").toFile()).get("rule_books"))
+        .extracting(JsonNode::asText)
+        .containsExactly("pitch-smart-2018", "piaa-2017");
+    assertThat(unknown.status()).isEqualTo(2);
+    assertThat(unknown.err()).contains("--book must be one of", "maybe piaa-2017");
+  }
+
+  @Test
   void rest_for_several_days_goes_by_what_is_known_on_the_first() throws IOException {
     String club = cleanDemo().toString();
 
