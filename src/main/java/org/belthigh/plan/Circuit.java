@@ -67,7 +67,7 @@ final class Circuit {
       all = List.copyOf(all);
     }
 
-    private SkillDecision decision(Skill skill) {
+    SkillDecision decision(Skill skill) {
       return all.stream().filter(d -> d.skill() == skill).findFirst().orElseThrow();
     }
 

@@ -15,7 +15,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
-import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.Arms;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
@@ -107,13 +106,14 @@ public final class Planner {
   private final class GroupWeeks {
     private final History history;
     private final ClubRecord record;
-    private final Club.Group group;
     private final PlanRequest request;
     private final List<Player> players;
     private final Map<String, List<SkillDecision>> decisions;
-    private final List<Hold> holds;
+    private final Stops stops;
     private final List<Hold> restHolds;
     private final Season season;
+    private final Ground ground;
+    private final IdleDays idle;
     private final Doses doses;
 
     /** Weeks since the season began: skills take turns over weeks that are planned one by one. */
@@ -139,10 +139,9 @@ public final class Planner {
         History history) {
       this.history = history;
       this.record = record;
-      this.group = group;
       this.request = request;
       this.decisions = decisions;
-      this.holds = holds;
+      this.stops = new Stops(holds);
       this.restHolds = restHolds;
       this.players =
           record.players().stream()
@@ -151,6 +150,8 @@ public final class Planner {
               .toList();
       this.season =
           Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
+      this.ground = new Ground(record.club(), group);
+      this.idle = new IdleDays(season, ground, stops);
       this.doses = new Doses(catalogue, request.from());
       this.turn =
           Math.max(0, (int) ChronoUnit.WEEKS.between(record.club().seasonFirst(), request.from()));
@@ -282,20 +283,6 @@ public final class Planner {
       }
     }
 
-    private boolean barred(Player player, LocalDate day) {
-      return holds.stream()
-          .anyMatch(
-              h ->
-                  h.player().equals(player.id())
-                      && h.kind() == Hold.Kind.EVERYTHING
-                      && h.holds(day));
-    }
-
-    private boolean swingsBarred(Player player, LocalDate day) {
-      return holds.stream()
-          .anyMatch(h -> h.player().equals(player.id()) && h.stopsSwinging() && h.holds(day));
-    }
-
     private int week(LocalDate day) {
       return (int) (day.toEpochDay() - request.from().toEpochDay()) / 7;
     }
@@ -325,14 +312,14 @@ public final class Planner {
 
     private void practise(LocalDate day) {
       Optional<Event> event = season.practice(day);
-      int adults = event.map(this::adults).orElse(0);
+      int adults = event.map(ground::adults).orElse(0);
       if (adults < 1 || event.get().hittingMinutes() < 1) {
         return;
       }
-      Place place = place(event.get());
+      Place place = ground.place(event.get());
       List<Circuit.Entrant> entrants =
           players.stream()
-              .filter(p -> !swingsBarred(p, day))
+              .filter(p -> !stops.swings(p, day))
               .filter(p -> books.get(p.id()).fits(day, 0) && enoughSwings(p, day))
               .map(
                   p ->
@@ -349,19 +336,15 @@ public final class Planner {
       }
       Circuit.Layout layout =
           circuit.lay(
-              entrants, place, adults, venueStations(event.get()), event.get().hittingMinutes());
+              entrants, place, adults, ground.stations(event.get()), event.get().hittingMinutes());
       practices.put(day, new Practice(event.get(), place, adults, layout, practices.size()));
+      PracticeItems doing = new PracticeItems(choice, layout, place);
       for (Circuit.Entrant entrant : entrants) {
-        List<Item> items = items(entrant, layout, place);
+        List<Item> items = doing.of(entrant);
         if (!items.isEmpty()) {
           put(entrant.player(), day, place, items, note(entrant.player(), day, "day.practice"), 0);
         }
       }
-    }
-
-    /** Grown-ups at a practice. With none there is no hitting: each bat has one beside it. */
-    private int adults(Event event) {
-      return event.adults().orElse(group.tossers());
     }
 
     /** Whether a player has swings enough left to go round with the others. */
@@ -374,56 +357,6 @@ public final class Planner {
       return Phrase.of(books.get(player.id()).armRests(day) ? kind + ".rested" : kind);
     }
 
-    private List<Item> items(Circuit.Entrant entrant, Circuit.Layout layout, Place place) {
-      Map<String, Item> items = new LinkedHashMap<>();
-      int left = entrant.swingsLeft();
-      for (Circuit.Post post : layout.of(entrant)) {
-        int swings = Math.min(left, post.swings());
-        // whose swings of the day are used up writes at the stations with a bat
-        if (post.drill().isPresent() && (post.swings() == 0 || swings > 0)) {
-          left -= swings;
-          Item item = item(entrant, post, swings, layout.rotationMinutes(), place);
-          items.merge(item.drill(), item, GroupWeeks::together);
-        }
-      }
-      return List.copyOf(items.values());
-    }
-
-    private Item item(
-        Circuit.Entrant entrant, Circuit.Post post, int swings, int minutes, Place place) {
-      Drill drill = post.drill().orElseThrow();
-      String step =
-          decisions.get(entrant.player().id()).stream()
-              .filter(d -> d.skill() == post.skill().orElseThrow())
-              .findFirst()
-              .orElseThrow()
-              .workOn()
-              .id();
-      return new Item(
-          drill.id(),
-          drill.skill(),
-          step,
-          choice.ball(drill, place),
-          drill.feed(),
-          Told.feet(drill, entrant.age()),
-          post.reps() - post.swings() + swings,
-          swings,
-          minutes);
-    }
-
-    private static Item together(Item a, Item b) {
-      return new Item(
-          a.drill(),
-          a.skill(),
-          a.step(),
-          a.ball(),
-          a.feed(),
-          a.feet(),
-          a.reps() + b.reps(),
-          a.swings() + b.swings(),
-          a.minutes() + b.minutes());
-    }
-
     private void put(
         Player player, LocalDate day, Place place, List<Item> items, Phrase note, double extra) {
       Day planned = new Day(day, place, items, week(day) > 0, Optional.of(note));
@@ -433,23 +366,6 @@ public final class Planner {
         rises.get(player.id()).practised(day);
       }
       items.forEach(i -> used.get(player.id()).merge(i.drill(), 1, Integer::sum));
-    }
-
-    private Place place(Event event) {
-      return venue(event)
-          .map(v -> v.cage() ? Place.CAGE : Place.FIELD)
-          .orElse(
-              event.place().toLowerCase(java.util.Locale.ROOT).contains("cage")
-                  ? Place.CAGE
-                  : Place.FIELD);
-    }
-
-    private Optional<Club.Venue> venue(Event event) {
-      return record.club().places().stream().filter(v -> v.id().equals(event.place())).findFirst();
-    }
-
-    private int venueStations(Event event) {
-      return venue(event).map(Club.Venue::stations).orElse(4);
     }
 
     /** Home days of a week: as far from other work as can be, earliest first among equals. */
@@ -468,7 +384,7 @@ public final class Planner {
     private Optional<LocalDate> homeDay(Player player, LocalDate first) {
       return first
           .datesUntil(first.plusDays(7))
-          .filter(d -> openForHome(player, d) && !barred(player, d))
+          .filter(d -> openForHome(player, d) && !stops.all(player, d))
           .filter(d -> !days.get(player.id()).containsKey(d))
           .filter(d -> books.get(player.id()).fits(d, doses.homeMinutes(player.ageOn(d))))
           .max(
@@ -500,7 +416,7 @@ public final class Planner {
       }
       LocalDate first = request.from().plusDays(7L * week(day));
       boolean maySwing =
-          !swingsBarred(player, day) && homeSwingDays(player, first) > swung(player, first);
+          !stops.swings(player, day) && homeSwingDays(player, first) > swung(player, first);
       int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
           home.session(player, day, focus, used.get(player.id()), swingsLeft);
@@ -532,34 +448,9 @@ public final class Planner {
     private void fillUp(Player player) {
       for (LocalDate d = request.from(); !d.isAfter(request.last()); d = d.plusDays(1)) {
         if (!days.get(player.id()).containsKey(d)) {
-          days.get(player.id()).put(d, idle(player, d));
+          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0));
         }
       }
-    }
-
-    private Day idle(Player player, LocalDate day) {
-      boolean provisional = week(day) > 0;
-      if (barred(player, day)) {
-        return rest(day, "day.held", provisional);
-      }
-      Optional<Event> game = season.game(day);
-      if (game.isPresent()) {
-        String note = "day." + game.get().kind().id();
-        return new Day(day, Place.FIELD, List.of(), provisional, Optional.of(Phrase.of(note)));
-      }
-      if (season.practice(day).isPresent()) {
-        String note =
-            adults(season.practice(day).get()) < 1
-                ? "day.no-adult"
-                : swingsBarred(player, day) ? "day.helps" : "day.sits-out";
-        Place place = place(season.practice(day).get());
-        return new Day(day, place, List.of(), provisional, Optional.of(Phrase.of(note)));
-      }
-      return rest(day, season.off(day) ? "day.off" : "day.rest", provisional);
-    }
-
-    private static Day rest(LocalDate day, String note, boolean provisional) {
-      return new Day(day, Place.REST, List.of(), provisional, Optional.of(Phrase.of(note)));
     }
 
     List<PlayerPlan> players(Sheets sheets) {
