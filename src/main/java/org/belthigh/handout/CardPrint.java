@@ -60,6 +60,7 @@ final class CardPrint {
         .p(voice.say("card.week", "group", group, "first", card.first(), "last", card.last()));
     hold(flow);
     flow.h2(voice.say("card.aim")).lead(voice.say(card.aim())).p(cue());
+    card.week().ifPresent(says -> flow.p(voice.say(says)));
     if (!card.things().isEmpty()) {
       things(flow);
     }

@@ -46,6 +46,7 @@ final class OverviewPrint {
     flow.lead(page.say("overview.totals") + ": " + totals());
     looks(flow);
     back(flow);
+    ahead(flow);
     timeOff(flow);
     flow.h2(page.say("overview.players"));
     if (overview.rows().isEmpty()) {
@@ -100,6 +101,14 @@ final class OverviewPrint {
             .toList();
     if (!lines.isEmpty()) {
       flow.h2(page.say("overview.back")).bullets(lines).p(page.say("overview.back.how"));
+    }
+  }
+
+  /** What is other than usual in the planned weeks. */
+  private void ahead(Flow flow) {
+    if (!overview.ahead().isEmpty()) {
+      flow.h2(page.say("overview.ahead"))
+          .bullets(overview.ahead().stream().map(page::say).map(Text::of).toList());
     }
   }
 

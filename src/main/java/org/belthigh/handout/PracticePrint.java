@@ -80,7 +80,7 @@ final class PracticePrint {
 
   private void write(Flow flow) {
     flow.h1(page.say("practice.title", "date", sheet.date())).lead(facts());
-    sheet.note().ifPresent(note -> flow.p(Text.bold(page.say(note))));
+    sheet.notes().forEach(note -> flow.p(Text.bold(page.say(note))));
     held(flow);
     squads(flow);
     timetable(flow);

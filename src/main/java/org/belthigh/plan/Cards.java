@@ -49,6 +49,7 @@ final class Cards {
       List<SkillDecision> decisions,
       List<Hold> holds,
       ArmBox arm,
+      Optional<Phrase> weekSays,
       boolean assumed) {
     LocalDate last = first.plusDays(6);
     List<Day> week = days.stream().filter(d -> !d.date().isAfter(last)).toList();
@@ -64,6 +65,7 @@ final class Cards {
         idle
             ? LocalText.of("Watch a game and have fun", "Mira un juego y diviértete")
             : Focus.cue(lead),
+        weekSays,
         things,
         idle ? Optional.empty() : Optional.of(picture(player, lead)),
         movesOn(focus, idle),

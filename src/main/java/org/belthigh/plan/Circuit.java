@@ -132,8 +132,15 @@ final class Circuit {
    * @param adults grown-ups who toss, at least 1
    * @param venueStations how many stations with a bat the place can hold
    * @param minutes hitting minutes
+   * @param share part of the usual tosses that the day has, above 0 and at most 1
    */
-  Layout lay(List<Entrant> entrants, Place place, int adults, int venueStations, int minutes) {
+  Layout lay(
+      List<Entrant> entrants,
+      Place place,
+      int adults,
+      int venueStations,
+      int minutes,
+      double share) {
     int players = entrants.size();
     int youngest = entrants.stream().mapToInt(Entrant::age).min().orElse(10);
     // one who hits and one who writes: a station for a child alone waits for another day
@@ -142,14 +149,14 @@ final class Circuit {
     int change = stations > 1 ? doses.changeMinutes(youngest) : 0;
     int rotations = rotations(minutes, stations, tossed, change, youngest);
     int stay = Math.max(1, Math.min(doses.stationMinutes(youngest), minutes / rotations - change));
-    int largest = (players + stations - 1) / stations;
+    Visit visit = new Visit(stay, (players + stations - 1) / stations, share);
     List<Entrant> sorted =
         entrants.stream().sorted(Comparator.comparing(e -> e.player().id())).toList();
     List<Drill> drills = drills(sorted, place);
     Practice practice =
         new Practice(
             sorted.stream().map(e -> hitter(e, drills)).toList(),
-            drills.stream().map(d -> task(d, place, stay, largest)).toList(),
+            drills.stream().map(d -> task(d, place, visit)).toList(),
             stations,
             tossed,
             rotations,
@@ -157,7 +164,7 @@ final class Circuit {
             doses.drillsPerPractice(false),
             choice.stock());
     return new Layout(
-        stations, tossed, rotations, stay, change, posts(practice, sorted, drills, stay, largest));
+        stations, tossed, rotations, stay, change, posts(practice, sorted, drills, visit));
   }
 
   /**
@@ -227,7 +234,7 @@ final class Circuit {
         drills.stream().map(d -> entrant.used().getOrDefault(d.id(), 0)).toList());
   }
 
-  private Task task(Drill drill, Place place, int stay, int largest) {
+  private Task task(Drill drill, Place place, Visit visit) {
     boolean adult = drill.adults() > 0;
     boolean hits = drill.skill() != Skill.SEE;
     boolean idle = !drill.swing() || choice.ball(drill, place) == Ball.NONE;
@@ -237,23 +244,33 @@ final class Circuit {
         drill.id(),
         drill.skill(),
         adult,
-        drill.swing() ? swings(drill, tosses(drill, stay, largest)) : 0,
+        drill.swing() ? visit.swings(drill) : 0,
         !adult || (hits && idle),
         gear);
   }
 
-  /** Tosses of each in one visit; the largest squad sets the pace for all. */
-  private static int tosses(Drill drill, int stay, int largest) {
-    int each = (int) (stay * drill.perMinute() / (drill.adults() == 0 ? 1 : largest));
-    return Math.max(1, Math.min(each, drill.reps()));
-  }
+  /**
+   * What one stay at a station holds.
+   *
+   * @param stay minutes
+   * @param largest players of the largest squad, who sets the pace for all
+   * @param share part of the usual tosses
+   */
+  private record Visit(int stay, int largest, double share) {
+    /** Tosses of each; a light day has fewer where there is a bat. */
+    int tosses(Drill drill) {
+      int each = (int) (stay * drill.perMinute() / (drill.adults() == 0 ? 1 : largest));
+      int usual = Math.max(1, Math.min(each, drill.reps()));
+      return drill.swing() ? Math.max(1, (int) (share * usual)) : usual;
+    }
 
-  private static int swings(Drill drill, int tosses) {
-    return Math.max(1, drill.swings() * tosses / drill.reps());
+    int swings(Drill drill) {
+      return Math.max(1, drill.swings() * tosses(drill) / drill.reps());
+    }
   }
 
   private static List<Post> posts(
-      Practice practice, List<Entrant> sorted, List<Drill> drills, int stay, int largest) {
+      Practice practice, List<Entrant> sorted, List<Drill> drills, Visit visit) {
     Arrangement found = Search.best(practice);
     int common = new Objective(practice).common(found);
     List<Post> posts = new ArrayList<>();
@@ -267,7 +284,7 @@ final class Circuit {
             task == Arrangement.FIELDS
                     || (practice.tasks().get(task).swings() > 0 && shares[r] == 0)
                 ? new Post(r + 1, station, squad, Optional.empty(), 0, 0)
-                : post(r + 1, station, squad, drills.get(task), shares[r], stay, largest));
+                : post(r + 1, station, squad, drills.get(task), shares[r], visit));
       }
     }
     posts.sort(Comparator.comparingInt(Post::rotation).thenComparingInt(Post::station));
@@ -283,14 +300,8 @@ final class Circuit {
 
   /** A squad that has fewer swings than its time would hold has fewer tosses too. */
   private static Post post(
-      int rotation,
-      int station,
-      List<Entrant> squad,
-      Drill drill,
-      int swings,
-      int stay,
-      int largest) {
-    int tosses = tosses(drill, stay, largest);
+      int rotation, int station, List<Entrant> squad, Drill drill, int swings, Visit visit) {
+    int tosses = visit.tosses(drill);
     int reps =
         drill.swing()
             ? Math.min(tosses, (swings * drill.reps() + drill.swings() - 1) / drill.swings())

@@ -75,6 +75,7 @@ final class HomeWork {
    *
    * @param focus skills to work on, the one that comes first tried first
    * @param swingsLeft most swings the load allows that day
+   * @param share part of the usual tosses that the day has
    * @return empty where no drill fits
    */
   Optional<Session> session(
@@ -82,13 +83,13 @@ final class HomeWork {
       LocalDate day,
       List<SkillDecision> focus,
       Map<String, Integer> used,
-      int swingsLeft) {
+      int swingsLeft,
+      double share) {
     int age = player.ageOn(day);
+    int tosses = (int) (share * doses.homeTosses(age));
     Home home = player.home();
     DrillChoice choice = clubs.in(home, doses.tossFeet(home.space()), age);
     for (SkillDecision decision : focus) {
-      // after a dip two thirds are enough
-      int tosses = doses.homeTosses(age) * (Focus.dip(decision) ? 2 : 3) / 3;
       for (DrillChoice.Swings swings : tries(swingsLeft, tosses)) {
         Optional<Session> session =
             choice

@@ -11,13 +11,19 @@ import org.belthigh.model.Phrase;
  * One coordinator, one age group.
  *
  * @param rows a row a player
+ * @param ahead what is other than usual in the weeks ahead, for the whole group
  * @param totals how many decisions of each kind
  * @param marks how far two people who marked the same tosses agree; empty where nobody did
  * @param setAside what was wrong in the input, as messages say it
  */
 public record Overview(
-    List<Row> rows, Map<Outcome, Integer> totals, Optional<Phrase> marks, List<String> setAside) {
+    List<Row> rows,
+    List<Phrase> ahead,
+    Map<Outcome, Integer> totals,
+    Optional<Phrase> marks,
+    List<String> setAside) {
   public Overview {
+    ahead = List.copyOf(ahead);
     rows = List.copyOf(rows);
     totals = Map.copyOf(totals);
     setAside = List.copyOf(setAside);

@@ -31,9 +31,18 @@ final class Overviews {
         .forEach(d -> totals.merge(d.outcome(), 1, Integer::sum));
     return new Overview(
         players.stream().map(p -> row(p, on)).toList(),
+        ahead(players),
         totals,
         marks(players, record, on),
         record.problems().stream().filter(Problem::isFault).map(Problem::text).toList());
+  }
+
+  private static List<Phrase> ahead(List<PlayerPlan> players) {
+    return players.stream()
+        .flatMap(p -> p.weeks().stream())
+        .flatMap(w -> w.ahead().stream())
+        .distinct()
+        .toList();
   }
 
   private static Optional<Phrase> marks(List<PlayerPlan> players, ClubRecord record, LocalDate on) {

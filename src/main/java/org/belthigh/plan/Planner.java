@@ -88,7 +88,7 @@ public final class Planner {
                 .filter(
                     p -> request.players().isEmpty() || request.players().contains(p.who().id()))
                 .toList());
-        groups.add(sheets.group(group, weeks.season, weeks.practices, own));
+        groups.add(sheets.group(group, weeks.season, weeks.rhythm, weeks.practices, own));
       }
     }
     players.sort(Comparator.comparingInt(p -> rank(record, p.who().id())));
@@ -115,6 +115,8 @@ public final class Planner {
     private final Ground ground;
     private final IdleDays idle;
     private final Doses doses;
+    private final Rhythm rhythm;
+    private final WeekKinds kinds;
 
     /** Weeks since the season began: skills take turns over weeks that are planned one by one. */
     private final int turn;
@@ -153,6 +155,8 @@ public final class Planner {
       this.ground = new Ground(record.club(), group);
       this.idle = new IdleDays(season, ground, stops);
       this.doses = new Doses(catalogue, request.from());
+      this.rhythm = new Rhythm(record.club().seasonFirst(), season, doses);
+      this.kinds = new WeekKinds(rhythm);
       this.turn =
           Math.max(0, (int) ChronoUnit.WEEKS.between(record.club().seasonFirst(), request.from()));
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
@@ -336,7 +340,12 @@ public final class Planner {
       }
       Circuit.Layout layout =
           circuit.lay(
-              entrants, place, adults, ground.stations(event.get()), event.get().hittingMinutes());
+              entrants,
+              place,
+              adults,
+              ground.stations(event.get()),
+              event.get().hittingMinutes(),
+              rhythm.share(day));
       practices.put(day, new Practice(event.get(), place, adults, layout, practices.size()));
       PracticeItems doing = new PracticeItems(choice, layout, place);
       for (Circuit.Entrant entrant : entrants) {
@@ -354,7 +363,10 @@ public final class Planner {
     }
 
     private Phrase note(Player player, LocalDate day, String kind) {
-      return Phrase.of(books.get(player.id()).armRests(day) ? kind + ".rested" : kind);
+      if (books.get(player.id()).armRests(day)) {
+        return Phrase.of(kind + ".rested");
+      }
+      return Phrase.of(rhythm.light(day) ? kind + ".lighter" : kind);
     }
 
     private void put(
@@ -386,10 +398,21 @@ public final class Planner {
           .datesUntil(first.plusDays(7))
           .filter(d -> openForHome(player, d) && !stops.all(player, d))
           .filter(d -> !days.get(player.id()).containsKey(d))
+          .filter(d -> !rhythm.light(d) || lightHomeDays(player, first) < doses.lighterHomeDays())
           .filter(d -> books.get(player.id()).fits(d, doses.homeMinutes(player.ageOn(d))))
           .max(
               Comparator.<LocalDate>comparingInt(d -> distance(player, d))
                   .thenComparing(Comparator.reverseOrder()));
+    }
+
+    /** Home sessions on light days that the week from {@code first} has already. */
+    private int lightHomeDays(Player player, LocalDate first) {
+      return (int)
+          first
+              .datesUntil(first.plusDays(7))
+              .filter(rhythm::light)
+              .filter(d -> sessions.get(player.id()).containsKey(d))
+              .count();
     }
 
     /** Whether the family can, nothing is on, and no tournament begins on the next day. */
@@ -419,7 +442,7 @@ public final class Planner {
           !stops.swings(player, day) && homeSwingDays(player, first) > swung(player, first);
       int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
-          home.session(player, day, focus, used.get(player.id()), swingsLeft);
+          home.session(player, day, focus, used.get(player.id()), swingsLeft, rhythm.share(day));
       session.ifPresent(
           s -> {
             sessions.get(player.id()).put(day, s);
@@ -460,6 +483,7 @@ public final class Planner {
                   sheets.player(
                       p,
                       List.copyOf(days.get(p.id()).values()),
+                      kinds.of(request),
                       sessions.get(p.id()),
                       home,
                       focus(p, request.from()),

@@ -1,0 +1,157 @@
+package org.belthigh.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Intake;
+import org.belthigh.model.Place;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Weeks that are other than usual, and what holds from week to week. */
+class WeeksTest {
+  private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
+  private static final LocalDate FIRST = LocalDate.of(2027, 3, 1);
+  private static final LocalDate FOURTH = FIRST.plusWeeks(3);
+
+  @TempDir private Path folder;
+
+  private void write(String file, String text) throws Exception {
+    Files.createDirectories(folder.resolve(file).getParent());
+    Files.writeString(folder.resolve(file), text);
+  }
+
+  /** Three hitters who practise on Tuesdays and Thursdays; {@code more} calendar rows. */
+  private ClubRecord club(String... more) throws Exception {
+    write(
+        "club.yaml",
+        """
+        name: Weeks
+        rule_book: pitch-smart-2018
+        season: {first: "2027-03-01", last: "2027-05-24"}
+        groups:
+          - {id: u10, name: Under 10, age: [9, 10]}
+        """);
+    write(
+        "roster.csv",
+        """
+        id,first_name,born,bats,group
+        a1,Ada,2017-01-05,R,u10
+        a2,Bo,2017-02-05,L,u10
+        a3,Cy,2016-12-05,R,u10
+        """);
+    StringBuilder calendar = new StringBuilder("date,group,kind,minutes,hitting_minutes,adults\n");
+    for (LocalDate d = FIRST; !d.isAfter(LocalDate.of(2027, 5, 24)); d = d.plusDays(1)) {
+      if (d.getDayOfWeek() == DayOfWeek.TUESDAY || d.getDayOfWeek() == DayOfWeek.THURSDAY) {
+        calendar.append(d).append(",u10,practice,90,40,2\n");
+      }
+    }
+    for (String row : more) {
+      calendar.append(row).append('\n');
+    }
+    write("calendar.csv", calendar.toString());
+    return Intake.read(folder, CATALOGUE);
+  }
+
+  private static Plan plan(ClubRecord record, LocalDate from, int weeks) {
+    PlanRequest request =
+        new PlanRequest(from, weeks, Set.of(), Set.of(), Optional.empty(), Optional.empty());
+    return new Planner(CATALOGUE).plan(record, request);
+  }
+
+  private static List<Day> week(PlayerPlan player, LocalDate first) {
+    return player.days().stream()
+        .filter(d -> !d.date().isBefore(first) && d.date().isBefore(first.plusDays(7)))
+        .toList();
+  }
+
+  private static int tosses(List<Day> days) {
+    return days.stream().flatMap(d -> d.items().stream()).mapToInt(Item::reps).sum();
+  }
+
+  private static int swings(List<Day> days) {
+    return days.stream().mapToInt(Day::swings).sum();
+  }
+
+  private static long atHome(List<Day> days) {
+    return days.stream().filter(d -> d.place() == Place.HOME).count();
+  }
+
+  @Test
+  void every_fourth_week_of_the_season_is_lighter_whatever_day_the_plan_begins_on()
+      throws Exception {
+    ClubRecord record = club();
+    Plan whole = plan(record, FIRST, 12);
+
+    for (PlayerPlan player : whole.players()) {
+      for (int w = 0; w < 12; w++) {
+        List<Day> days = week(player, FIRST.plusWeeks(w));
+        boolean lighter = w % 4 == 3;
+        assertThat(atHome(days)).as("week %s", w).isEqualTo(lighter ? 1 : 2);
+        assertThat(player.weeks().get(w).kind())
+            .isEqualTo(lighter ? PlannedWeek.Kind.LIGHTER : PlannedWeek.Kind.USUAL);
+        if (lighter) {
+          assertThat(tosses(days))
+              .as("week %s", w)
+              .isLessThan(tosses(week(player, FIRST.plusWeeks(w - 1))));
+          assertThat(swings(days)).isGreaterThan(0);
+        }
+      }
+    }
+    for (int shift = 1; shift < 7; shift++) {
+      Plan other = plan(record, FOURTH.minusDays(shift), 3);
+      for (PlayerPlan player : other.players()) {
+        assertThat(player.days())
+            .filteredOn(
+                d -> !d.items().isEmpty() && d.note().orElseThrow().key().endsWith("lighter"))
+            .isNotEmpty()
+            .allMatch(d -> !d.date().isBefore(FOURTH) && d.date().isBefore(FOURTH.plusWeeks(1)));
+        assertThat(atHome(week(player, FOURTH))).isLessThanOrEqualTo(2);
+      }
+    }
+  }
+
+  @Test
+  void the_card_of_a_lighter_week_says_so_and_the_coach_sheet_too() throws Exception {
+    Plan lighter = plan(club(), FOURTH, 1);
+    Plan usual = plan(club(), FOURTH.minusWeeks(1), 1);
+
+    assertThat(lighter.players())
+        .allSatisfy(p -> assertThat(p.card().week().orElseThrow().key()).isEqualTo("week.lighter"));
+    assertThat(lighter.groups().get(0).practices())
+        .allSatisfy(
+            s -> assertThat(s.notes()).extracting(n -> n.key()).contains("practice.lighter"));
+    assertThat(lighter.groups().get(0).overview().ahead())
+        .extracting(p -> p.key())
+        .containsExactly("ahead.lighter");
+    assertThat(usual.players()).allSatisfy(p -> assertThat(p.card().week()).isEmpty());
+    assertThat(usual.groups().get(0).practices()).allSatisfy(s -> assertThat(s.notes()).isEmpty());
+  }
+
+  @Test
+  void the_days_before_a_tournament_have_fewer_tosses_and_at_most_one_home_day() throws Exception {
+    Plan plain = plan(club(), FIRST, 1);
+    Plan before = plan(club("2027-03-06,u10,tournament,300,,"), FIRST, 1);
+    LocalDate thursday = FIRST.plusDays(3);
+
+    for (int i = 0; i < plain.players().size(); i++) {
+      Day usual = plain.players().get(i).days().get(3);
+      Day near = before.players().get(i).days().get(3);
+      assertThat(near.date()).isEqualTo(thursday);
+      assertThat(swings(List.of(near))).isBetween(1, swings(List.of(usual)) - 1);
+      assertThat(atHome(before.players().get(i).days().subList(2, 5))).isLessThanOrEqualTo(1);
+      assertThat(before.players().get(i).days().get(4).items()).as("the eve").isEmpty();
+      assertThat(before.players().get(i).card().week().orElseThrow().key())
+          .isEqualTo("week.before-tournament");
+    }
+  }
+}
