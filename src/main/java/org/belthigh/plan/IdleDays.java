@@ -33,6 +33,9 @@ final class IdleDays {
     if (practice.isPresent()) {
       return idle(day, ground.place(practice.get()), why(player, practice.get()), provisional);
     }
+    if (season.timeOff().on(day)) {
+      return idle(day, Place.REST, "day.time-off", provisional);
+    }
     return idle(day, Place.REST, season.off(day) ? "day.off" : "day.rest", provisional);
   }
 

@@ -116,6 +116,15 @@ final class Overviews {
     if (last.get().isBefore(on.minusDays(STALE_DAYS))) {
       return Optional.of(Phrase.of("look.stale", "date", last.get()));
     }
+    Optional<Phrase> easy =
+        player.weeks().stream()
+            .filter(w -> w.kind() == PlannedWeek.Kind.EASY)
+            .flatMap(w -> w.says().stream())
+            .map(says -> new Phrase("look.easy", says.values()))
+            .findFirst();
+    if (easy.isPresent()) {
+      return easy;
+    }
     return player.decisions().stream()
         .filter(d -> d.outcome() == Outcome.FIRM_UP)
         .findFirst()

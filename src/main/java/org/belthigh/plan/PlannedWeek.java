@@ -14,6 +14,10 @@ import org.belthigh.model.Phrase;
 public record PlannedWeek(LocalDate first, Kind kind, Optional<Phrase> says) {
   /** Kinds of weeks; where several would do, the one that comes first is said. */
   public enum Kind implements Coded {
+    /** No work at all: the season is over, or has not begun. */
+    TIME_OFF,
+    /** After a dip: one skill, fewer and easier tosses. */
+    EASY,
     /** Days before a tournament: fewer tosses, to play fresh. */
     BEFORE_TOURNAMENT,
     /** The season's rhythm: fewer tosses, fewer home days. */
@@ -29,6 +33,7 @@ public record PlannedWeek(LocalDate first, Kind kind, Optional<Phrase> says) {
 
   /** The same for the coordinator; empty where it is no matter of the whole group. */
   Optional<Phrase> ahead() {
-    return says.map(p -> new Phrase("ahead." + kind.id(), p.values()));
+    return says.filter(p -> kind != Kind.EASY)
+        .map(p -> new Phrase("ahead." + kind.id(), p.values()));
   }
 }

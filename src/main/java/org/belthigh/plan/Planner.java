@@ -117,6 +117,8 @@ public final class Planner {
     private final Doses doses;
     private final Rhythm rhythm;
     private final WeekKinds kinds;
+    private final FirstLook firstLook;
+    private final Map<String, EasyWeek> easy = new HashMap<>();
 
     /** Weeks since the season began: skills take turns over weeks that are planned one by one. */
     private final int turn;
@@ -156,10 +158,15 @@ public final class Planner {
       this.idle = new IdleDays(season, ground, stops);
       this.doses = new Doses(catalogue, request.from());
       this.rhythm = new Rhythm(record.club().seasonFirst(), season, doses);
-      this.kinds = new WeekKinds(rhythm);
+      this.kinds = new WeekKinds(rhythm, season.timeOff());
+      this.firstLook = new FirstLook(record.club().seasonFirst(), season);
       this.turn =
           Math.max(0, (int) ChronoUnit.WEEKS.between(record.club().seasonFirst(), request.from()));
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
+      players.forEach(
+          p ->
+              EasyWeek.of(decisions.get(p.id()), curriculum)
+                  .ifPresent(week -> easy.put(p.id(), week)));
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
       this.circuit = new Circuit(choice, doses);
       this.home =
@@ -296,6 +303,10 @@ public final class Planner {
      * not met yet takes the place of the less pressing one, so that none is left out.
      */
     private List<SkillDecision> focus(Player player, LocalDate day) {
+      Optional<EasyWeek> easyWeek = easy(player, day);
+      if (easyWeek.isPresent()) {
+        return easyWeek.get().focus();
+      }
       Focus focus = new Focus(decisions.get(player.id()));
       List<SkillDecision> two = focus.of(turn + week(day));
       return week(day) == 0
@@ -306,6 +317,26 @@ public final class Planner {
               .filter(d -> !two.contains(d))
               .map(d -> List.of(two.get(0), d))
               .orElse(two);
+    }
+
+    /** An easy week is the first one: what follows it depends on how it goes. */
+    private Optional<EasyWeek> easy(Player player, LocalDate day) {
+      return Optional.ofNullable(easy.get(player.id())).filter(e -> week(day) == 0);
+    }
+
+    /** What is worked on in the week of {@code day}, skill by skill. */
+    private List<SkillDecision> working(Player player, LocalDate day) {
+      return easy(player, day).map(EasyWeek::decisions).orElse(decisions.get(player.id()));
+    }
+
+    /** Part of the usual tosses that a home session of {@code day} has. */
+    private double share(Player player, LocalDate day) {
+      return easy(player, day).isPresent() ? doses.lighterShare() : rhythm.share(day);
+    }
+
+    private int homeDays(Player player, LocalDate first) {
+      int usual = doses.homeDaysPerWeek(player.ageOn(first));
+      return easy(player, first).isPresent() ? Math.min(usual, doses.lighterHomeDays()) : usual;
     }
 
     private boolean met(Player player, Skill skill) {
@@ -321,6 +352,7 @@ public final class Planner {
         return;
       }
       Place place = ground.place(event.get());
+      boolean look = firstLook.on(day);
       List<Circuit.Entrant> entrants =
           players.stream()
               .filter(p -> !stops.swings(p, day))
@@ -330,8 +362,8 @@ public final class Planner {
                       new Circuit.Entrant(
                           p,
                           p.ageOn(day),
-                          focus(p, day),
-                          decisions.get(p.id()),
+                          look ? FirstLook.focus(working(p, day)) : focus(p, day),
+                          working(p, day),
                           used.get(p.id()),
                           books.get(p.id()).swingsLeft(day)))
               .toList();
@@ -384,7 +416,7 @@ public final class Planner {
     private void planHome(Player player) {
       for (int week = 0; week < request.weeks(); week++) {
         LocalDate first = request.from().plusDays(7L * week);
-        for (int n = 0; n < doses.homeDaysPerWeek(player.ageOn(first)); n++) {
+        for (int n = 0; n < homeDays(player, first); n++) {
           Optional<LocalDate> day = homeDay(player, first);
           if (day.isEmpty() || !homeSession(player, day.get(), week + n)) {
             break;
@@ -397,6 +429,8 @@ public final class Planner {
       return first
           .datesUntil(first.plusDays(7))
           .filter(d -> openForHome(player, d) && !stops.all(player, d))
+          .filter(d -> !season.timeOff().on(d))
+          .filter(d -> !firstLook.awaited(d, decisions.get(player.id())))
           .filter(d -> !days.get(player.id()).containsKey(d))
           .filter(d -> !rhythm.light(d) || lightHomeDays(player, first) < doses.lighterHomeDays())
           .filter(d -> books.get(player.id()).fits(d, doses.homeMinutes(player.ageOn(d))))
@@ -442,7 +476,7 @@ public final class Planner {
           !stops.swings(player, day) && homeSwingDays(player, first) > swung(player, first);
       int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
-          home.session(player, day, focus, used.get(player.id()), swingsLeft, rhythm.share(day));
+          home.session(player, day, focus, used.get(player.id()), swingsLeft, share(player, day));
       session.ifPresent(
           s -> {
             sessions.get(player.id()).put(day, s);
@@ -483,10 +517,11 @@ public final class Planner {
                   sheets.player(
                       p,
                       List.copyOf(days.get(p.id()).values()),
-                      kinds.of(request),
+                      kinds.of(request, Optional.ofNullable(easy.get(p.id()))),
                       sessions.get(p.id()),
                       home,
                       focus(p, request.from()),
+                      working(p, request.from()),
                       season.assumed(),
                       SportYear.of(record, season, p, days.get(p.id()).values(), request, doses),
                       lookBack(p)))

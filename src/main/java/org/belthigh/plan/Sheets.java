@@ -69,6 +69,7 @@ final class Sheets {
       Map<LocalDate, HomeWork.Session> sessions,
       HomeWork home,
       List<SkillDecision> focus,
+      List<SkillDecision> working,
       boolean assumed,
       SportYear year,
       Optional<LookBack> back) {
@@ -88,7 +89,7 @@ final class Sheets {
         days,
         weeks,
         cards.card(
-            player, days, focus, own, held, arms.box(player, held), weeks.get(0).says(), assumed),
+            player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
         homeSheets,
         year,
         back);
@@ -124,10 +125,13 @@ final class Sheets {
   }
 
   /** What a coach must know about the day itself. */
-  private static List<Phrase> notes(Season season, Rhythm rhythm, LocalDate day) {
+  private List<Phrase> notes(Season season, Rhythm rhythm, LocalDate day) {
     List<Phrase> notes = new ArrayList<>();
     if (season.assumed()) {
       notes.add(Phrase.of("practice.assumed"));
+    }
+    if (new FirstLook(record.club().seasonFirst(), season).on(day)) {
+      notes.add(Phrase.of("practice.first-look"));
     }
     if (rhythm.beforeTournament(day)) {
       notes.add(Phrase.of("practice.before-tournament"));

@@ -11,21 +11,34 @@ final class WeekKinds {
   private static final int WEEK = 7;
 
   private final Rhythm rhythm;
+  private final TimeOff timeOff;
 
-  WeekKinds(Rhythm rhythm) {
+  WeekKinds(Rhythm rhythm, TimeOff timeOff) {
     this.rhythm = rhythm;
+    this.timeOff = timeOff;
   }
 
-  /** The planned weeks, first to last. */
-  List<PlannedWeek> of(PlanRequest request) {
+  /**
+   * The planned weeks of one player, first to last.
+   *
+   * @param easy what makes the first one easy; empty where nothing does
+   */
+  List<PlannedWeek> of(PlanRequest request, Optional<EasyWeek> easy) {
     List<PlannedWeek> weeks = new ArrayList<>();
     for (int w = 0; w < request.weeks(); w++) {
-      weeks.add(week(request.from().plusDays((long) WEEK * w)));
+      boolean first = w == 0;
+      weeks.add(week(request.from().plusDays((long) WEEK * w), easy.filter(e -> first)));
     }
     return List.copyOf(weeks);
   }
 
-  private PlannedWeek week(LocalDate first) {
+  private PlannedWeek week(LocalDate first, Optional<EasyWeek> easy) {
+    if (timeOff.week(first)) {
+      return new PlannedWeek(first, PlannedWeek.Kind.TIME_OFF, Optional.of(timeOff.says(first)));
+    }
+    if (easy.isPresent()) {
+      return new PlannedWeek(first, PlannedWeek.Kind.EASY, easy.map(EasyWeek::says));
+    }
     List<LocalDate> before = rhythm.daysBeforeTournament(first);
     if (!before.isEmpty()) {
       return light(first, PlannedWeek.Kind.BEFORE_TOURNAMENT, before);

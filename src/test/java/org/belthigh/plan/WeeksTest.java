@@ -14,6 +14,7 @@ import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
 import org.belthigh.model.Place;
+import org.belthigh.model.Skill;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -153,5 +154,90 @@ class WeeksTest {
       assertThat(before.players().get(i).card().week().orElseThrow().key())
           .isEqualTo("week.before-tournament");
     }
+  }
+
+  /** So many of so many calls right, on a day of the first hitter. */
+  private static String calls(String day, int right, int of) {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 1; i <= of; i++) {
+      String called = i <= right ? "low-in" : "ball";
+      rows.append("%s,a1,zone-call,%d,low-in,%s,no%n".formatted(day, i, called));
+    }
+    return rows.toString();
+  }
+
+  /** One step proved, a good day on the next, then two poor ones. */
+  private ClubRecord slump(int rightOfEight) throws Exception {
+    write(
+        "logs/a1.csv",
+        "date,player,drill,toss,zone,called,swing\n"
+            + calls("2027-03-02", 20, 20)
+            + calls("2027-03-04", 20, 20)
+            + calls("2027-03-18", 7, 8)
+            + calls("2027-04-06", rightOfEight, 8)
+            + calls("2027-04-08", rightOfEight, 8));
+    return club();
+  }
+
+  @Test
+  void after_a_dip_a_week_has_one_skill_an_easier_step_and_fewer_tosses() throws Exception {
+    LocalDate from = LocalDate.of(2027, 4, 12);
+    PlayerPlan easy = plan(slump(2), from, 2).players().get(0);
+    PlayerPlan usual = plan(slump(7), from, 2).players().get(0);
+    DecisionLine see = easy.decisions().get(0);
+
+    assertThat(see.rules()).startsWith("PRG-011");
+    assertThat(easy.weeks()).extracting(PlannedWeek::kind).startsWith(PlannedWeek.Kind.EASY);
+    assertThat(usual.weeks()).extracting(PlannedWeek::kind).startsWith(PlannedWeek.Kind.USUAL);
+    Item home =
+        easy.days().subList(0, 7).stream()
+            .filter(d -> d.place() == Place.HOME)
+            .flatMap(d -> d.items().stream())
+            .findFirst()
+            .orElseThrow();
+    assertThat(atHome(easy.days().subList(0, 7))).isEqualTo(1);
+    assertThat(atHome(usual.days().subList(0, 7))).isEqualTo(2);
+    assertThat(home.skill()).isEqualTo(Skill.SEE);
+    assertThat(home.step()).isEqualTo("see-3").isLessThan(see.step());
+    assertThat(home.reps()).isEqualTo(12);
+    assertThat(easy.card().week().orElseThrow().key()).isEqualTo("week.easy");
+    assertThat(easy.card().week().orElseThrow().values()).containsEntry("back", "yes");
+    assertThat(easy.days().subList(7, 14))
+        .flatExtracting(Day::items)
+        .filteredOn(i -> i.skill() == Skill.SEE)
+        .allSatisfy(i -> assertThat(i.step()).as("the week after").isEqualTo(see.step()));
+  }
+
+  @Test
+  void after_the_season_there_is_time_off_and_a_fresh_look_in_spring() throws Exception {
+    Plan plan = plan(club(), LocalDate.of(2027, 5, 24), 3);
+
+    for (PlayerPlan player : plan.players()) {
+      assertThat(player.days().subList(7, 21)).allMatch(d -> d.items().isEmpty());
+      assertThat(player.weeks().get(2).kind()).isEqualTo(PlannedWeek.Kind.TIME_OFF);
+    }
+    Card card = plan(club(), LocalDate.of(2027, 6, 7), 1).players().get(0).card();
+    assertThat(card.things()).isEmpty();
+    assertThat(card.aim().key()).isEqualTo("aim.time-off");
+    assertThat(card.week().orElseThrow().values()).containsEntry("when", "after");
+    assertThat(plan.groups().get(0).overview().ahead())
+        .extracting(p -> p.key())
+        .contains("ahead.time-off");
+  }
+
+  @Test
+  void assumed_practices_end_with_the_season_and_a_calendar_that_goes_on_is_followed()
+      throws Exception {
+    ClubRecord going = club("2027-06-08,u10,practice,90,40,2");
+    LocalDate june = LocalDate.of(2027, 6, 7);
+    assertThat(plan(going, june, 1).players())
+        .allSatisfy(p -> assertThat(swings(p.days())).isGreaterThan(0));
+
+    Files.delete(folder.resolve("calendar.csv"));
+    ClubRecord bare = Intake.read(folder, CATALOGUE);
+    assertThat(plan(bare, june, 2).players())
+        .allSatisfy(p -> assertThat(p.days()).allMatch(d -> d.items().isEmpty()));
+    assertThat(plan(bare, FIRST, 1).players())
+        .allSatisfy(p -> assertThat(swings(p.days())).isGreaterThan(0));
   }
 }
