@@ -104,11 +104,22 @@ final class OverviewPrint {
     }
   }
 
-  /** What is other than usual in the planned weeks. */
+  /** What is other than usual in the planned weeks, and what would change those after the first. */
   private void ahead(Flow flow) {
+    List<Text> depends =
+        overview.rows().stream()
+            .filter(r -> r.depends().isPresent())
+            .map(r -> Text.bold(page.name(r.who()) + ": ").and(page.say(r.depends().orElseThrow())))
+            .toList();
+    if (overview.ahead().isEmpty() && depends.isEmpty()) {
+      return;
+    }
+    flow.h2(page.say("overview.ahead"));
     if (!overview.ahead().isEmpty()) {
-      flow.h2(page.say("overview.ahead"))
-          .bullets(overview.ahead().stream().map(page::say).map(Text::of).toList());
+      flow.bullets(overview.ahead().stream().map(page::say).map(Text::of).toList());
+    }
+    if (!depends.isEmpty()) {
+      flow.bullets(depends);
     }
   }
 

@@ -106,7 +106,9 @@ final class PracticePrint {
                     }));
     flow.together(
         part -> {
-          part.h2(page.say("practice.setup"));
+          if (fit != Fit.BARE) {
+            part.h2(page.say("practice.setup"));
+          }
           StationPicture.of(page, sheet).ifPresent(picture -> picture.draw(part));
           if (!fit.tight()) {
             part.p(bring());

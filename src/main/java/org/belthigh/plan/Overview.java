@@ -36,6 +36,7 @@ public record Overview(
    * @param look why the player needs a look this week; empty where not
    * @param why why each skill is where it is, and how sure that is
    * @param unseen names the skills of which nothing was seen; empty where there are none
+   * @param depends on what the weeks after the first depend; empty where nothing follows it
    * @param year how many months of the sport are known
    * @param back what became of the plan that was handed out before; empty where none was
    */
@@ -46,6 +47,7 @@ public record Overview(
       Optional<Phrase> look,
       List<Why> why,
       Optional<Phrase> unseen,
+      Optional<Phrase> depends,
       SportYear year,
       Optional<LookBack> back) {
     public Row {

@@ -90,6 +90,7 @@ final class Overviews {
         unseen.isEmpty()
             ? Optional.empty()
             : Optional.of(Phrase.of("why.unseen", "skills", unseen)),
+        player.depends(),
         player.year(),
         player.back());
   }

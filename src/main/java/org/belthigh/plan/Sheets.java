@@ -88,6 +88,7 @@ final class Sheets {
         held.stream().map(this::line).toList(),
         days,
         weeks,
+        new Provisional(request.from(), curriculum()).of(days, focus, held),
         cards.card(
             player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
         homeSheets,

@@ -98,6 +98,7 @@ final class SamplePlans {
         List.of(),
         amount == Amount.EMPTY ? List.of() : List.of(game()),
         List.of(),
+        Optional.empty(),
         card(amount),
         home,
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),

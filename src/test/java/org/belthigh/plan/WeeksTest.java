@@ -13,6 +13,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
+import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
 import org.junit.jupiter.api.Test;
@@ -239,5 +240,31 @@ class WeeksTest {
         .allSatisfy(p -> assertThat(p.days()).allMatch(d -> d.items().isEmpty()));
     assertThat(plan(bare, FIRST, 1).players())
         .allSatisfy(p -> assertThat(swings(p.days())).isGreaterThan(0));
+  }
+
+  @Test
+  void weeks_after_the_checkpoint_say_on_what_they_depend() throws Exception {
+    Plan fresh = plan(club(), FIRST, 2);
+    PlayerPlan dipped = plan(slump(2), LocalDate.of(2027, 4, 12), 2).players().get(0);
+    Plan demo = plan(Intake.read(Path.of("demo-players"), CATALOGUE), LocalDate.of(2027, 4, 5), 2);
+    write("wellness.csv", "date,player,kind\n2027-03-01,a1,head-injury\n");
+    Plan held = plan(club(), FIRST, 2);
+
+    assertThat(fresh.players())
+        .allSatisfy(p -> assertThat(what(p)).isEqualTo("depends.first"))
+        .allSatisfy(
+            p -> assertThat(p.depends().get().values()).containsEntry("date", FIRST.plusWeeks(1)));
+    assertThat(what(dipped)).isEqualTo("depends.easy");
+    assertThat(demo.players())
+        .extracting(WeeksTest::what)
+        .contains("depends.settles", "depends.begins", "depends.hold");
+    assertThat(held.players()).extracting(WeeksTest::what).startsWith("depends.hold");
+    assertThat(plan(club(), FIRST, 1).players()).allMatch(p -> p.depends().isEmpty());
+    assertThat(fresh.groups().get(0).overview().rows())
+        .allSatisfy(r -> assertThat(r.depends()).isPresent());
+  }
+
+  private static String what(PlayerPlan player) {
+    return ((Phrase) player.depends().orElseThrow().values().get("what")).key();
   }
 }
