@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.Step;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Player;
 import org.belthigh.model.AgeBand;
@@ -53,6 +55,7 @@ final class Circuit {
    * @param focus the two skills of the week, the more pressing one first
    * @param all the decisions of all skills
    * @param used how often the player has had each drill so far
+   * @param bores drills that the player has had too often running
    * @param swingsLeft most swings the load allows on that day
    */
   record Entrant(
@@ -61,6 +64,7 @@ final class Circuit {
       List<SkillDecision> focus,
       List<SkillDecision> all,
       Map<String, Integer> used,
+      Predicate<Drill> bores,
       int swingsLeft) {
     Entrant {
       focus = List.copyOf(focus);
@@ -155,7 +159,7 @@ final class Circuit {
     List<Drill> drills = drills(sorted, place);
     Practice practice =
         new Practice(
-            sorted.stream().map(e -> hitter(e, drills)).toList(),
+            sorted.stream().map(e -> hitter(e, drills, place)).toList(),
             drills.stream().map(d -> task(d, place, visit)).toList(),
             stations,
             tossed,
@@ -198,16 +202,22 @@ final class Circuit {
   /** What anybody who takes part may do there; the most fitting ones where there are too many. */
   private List<Drill> drills(List<Entrant> entrants, Place place) {
     return choice.drills(place).stream()
-        .filter(d -> entrants.stream().anyMatch(e -> need(e, d) != Need.NOT_YET))
+        .filter(d -> entrants.stream().anyMatch(e -> need(e, d, place) != Need.NOT_YET))
         .sorted(
             Comparator.comparing(
-                d -> entrants.stream().map(e -> need(e, d)).sorted().findFirst().orElseThrow()))
+                d ->
+                    entrants.stream()
+                        .map(e -> need(e, d, place))
+                        .sorted()
+                        .findFirst()
+                        .orElseThrow()))
         .limit(Practice.MOST_TASKS)
         .sorted(Comparator.comparing(Drill::id))
         .toList();
   }
 
-  private Need need(Entrant entrant, Drill drill) {
+  /** What a drill is to a player. One that bores is worth less where its step has another. */
+  private Need need(Entrant entrant, Drill drill, Place place) {
     SkillDecision decision = entrant.decision(drill.skill());
     boolean today = decision.workOn().drills().contains(drill.id());
     if (!today && decision.workOn().rung() < choice.easiestRung(drill)) {
@@ -216,13 +226,17 @@ final class Circuit {
     if (!entrant.works(drill.skill())) {
       return Need.OTHER;
     }
-    if (!today) {
+    if (!today || bores(entrant, decision.workOn(), drill, place)) {
       return Need.EASIER;
     }
     return entrant.focus().get(0).skill() == drill.skill() ? Need.FIRST : Need.SECOND;
   }
 
-  private Hitter hitter(Entrant entrant, List<Drill> drills) {
+  private boolean bores(Entrant entrant, Step step, Drill drill, Place place) {
+    return entrant.bores().test(drill) && choice.alternate(step, drill, place);
+  }
+
+  private Hitter hitter(Entrant entrant, List<Drill> drills, Place place) {
     return new Hitter(
         entrant.player().id(),
         entrant.alike(),
@@ -230,7 +244,7 @@ final class Circuit {
         AgeBand.of(entrant.age()).ordinal(),
         Math.max(1, entrant.swingsLeft()),
         entrant.focus().stream().map(SkillDecision::skill).collect(Collectors.toSet()),
-        drills.stream().map(d -> need(entrant, d)).toList(),
+        drills.stream().map(d -> need(entrant, d, place)).toList(),
         drills.stream().map(d -> entrant.used().getOrDefault(d.id(), 0)).toList());
   }
 

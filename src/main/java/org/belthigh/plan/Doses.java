@@ -97,6 +97,11 @@ final class Doses {
     return of("lighter-home-days", ANY);
   }
 
+  /** Most sessions running with one drill. */
+  int sameDrillSessions() {
+    return of("same-drill-sessions", ANY);
+  }
+
   /** Every how many weeks one is lighter. */
   int lighterWeekEvery() {
     return of("lighter-week-every", ANY);

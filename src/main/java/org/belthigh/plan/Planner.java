@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -12,9 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.Arms;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
@@ -40,9 +43,6 @@ import org.belthigh.model.Skill;
 public final class Planner {
   /** Who has less than this part of a session's swings left does not bat that day. */
   private static final int FEWEST_OF_SESSION = 4;
-
-  /** Days after which a drill counts as fresh again; ours, common practice. */
-  private static final int FRESH_AFTER_DAYS = 21;
 
   private final Catalogue catalogue;
 
@@ -128,7 +128,7 @@ public final class Planner {
     private final HomeWork home;
     private final Map<String, LoadBook> books = new HashMap<>();
     private final Map<String, WeeklyRise> rises = new HashMap<>();
-    private final Map<String, Map<String, Integer>> used = new HashMap<>();
+    private final Map<String, Familiar> familiar = new HashMap<>();
     private final Map<String, Map<LocalDate, Day>> days = new LinkedHashMap<>();
     private final Map<String, Map<LocalDate, HomeWork.Session>> sessions = new HashMap<>();
     private final Map<LocalDate, Practice> practices = new TreeMap<>();
@@ -181,7 +181,9 @@ public final class Planner {
     void plan() {
       for (Player player : players) {
         books.put(player.id(), book(player));
-        used.put(player.id(), handedOut(player));
+        familiar.put(
+            player.id(),
+            Familiar.of(history, player.id(), request.from(), choice, doses.sameDrillSessions()));
         days.put(player.id(), new TreeMap<>());
         sessions.put(player.id(), new TreeMap<>());
       }
@@ -190,20 +192,6 @@ public final class Planner {
       }
       players.forEach(this::planHome);
       players.forEach(this::fillUp);
-    }
-
-    /** How often a player was handed each drill of late, so that it does not bore. */
-    private Map<String, Integer> handedOut(Player player) {
-      Map<String, Integer> had = new HashMap<>();
-      LocalDate since = request.from().minusDays(FRESH_AFTER_DAYS);
-      history.plans().stream()
-          .filter(h -> !h.from().isBefore(since))
-          .flatMap(h -> h.sessions().stream())
-          .filter(s -> s.player().equals(player.id()))
-          .map(s -> List.of(s.date().toString(), s.drill()))
-          .distinct()
-          .forEach(s -> had.merge(s.get(1), 1, Integer::sum));
-      return had;
     }
 
     private Optional<LookBack> lookBack(Player player) {
@@ -364,7 +352,8 @@ public final class Planner {
                           p.ageOn(day),
                           look ? FirstLook.focus(working(p, day)) : focus(p, day),
                           working(p, day),
-                          used.get(p.id()),
+                          familiar.get(p.id()).used(),
+                          familiar.get(p.id()).bores(day),
                           books.get(p.id()).swingsLeft(day)))
               .toList();
       if (entrants.isEmpty()) {
@@ -409,10 +398,10 @@ public final class Planner {
       if (place != Place.HOME && planned.swings() > 0) {
         rises.get(player.id()).practised(day);
       }
-      items.forEach(i -> used.get(player.id()).merge(i.drill(), 1, Integer::sum));
+      items.forEach(i -> familiar.get(player.id()).add(day, choice.drill(i.drill())));
     }
 
-    /** Home days of a week: as far from other work as can be, earliest first among equals. */
+    /** Home days of a week: as far from other work and games as can be, earliest among equals. */
     private void planHome(Player player) {
       for (int week = 0; week < request.weeks(); week++) {
         LocalDate first = request.from().plusDays(7L * week);
@@ -458,25 +447,29 @@ public final class Planner {
     }
 
     private int distance(Player player, LocalDate day) {
-      return days.get(player.id()).values().stream()
-          .filter(d -> !d.items().isEmpty())
-          .mapToInt(d -> (int) Math.abs(d.date().toEpochDay() - day.toEpochDay()))
-          .min()
-          .orElse(7);
+      Map<LocalDate, Day> own = days.get(player.id());
+      for (int away = 1; away < 7; away++) {
+        if (taken(own, day.minusDays(away)) || taken(own, day.plusDays(away))) {
+          return away;
+        }
+      }
+      return 7;
+    }
+
+    private boolean taken(Map<LocalDate, Day> own, LocalDate day) {
+      return season.game(day).isPresent()
+          || (own.containsKey(day) && !own.get(day).items().isEmpty());
     }
 
     private boolean homeSession(Player player, LocalDate day, int turn) {
-      List<SkillDecision> focus = new ArrayList<>(focus(player, day));
-      boolean left = week(day) > 0 && !met(player, focus.get(1).skill());
-      if (left || turn % 2 == 1) {
-        java.util.Collections.reverse(focus);
-      }
+      List<SkillDecision> focus = homeFocus(player, day, turn);
       LocalDate first = request.from().plusDays(7L * week(day));
       boolean maySwing =
           !stops.swings(player, day) && homeSwingDays(player, first) > swung(player, first);
       int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
-          home.session(player, day, focus, used.get(player.id()), swingsLeft, share(player, day));
+          session(player, day, focus, familiar.get(player.id()).bores(day), swingsLeft)
+              .or(() -> session(player, day, focus, d -> false, swingsLeft));
       session.ifPresent(
           s -> {
             sessions.get(player.id()).put(day, s);
@@ -489,6 +482,45 @@ public final class Planner {
                 s.item().minutes());
           });
       return session.isPresent();
+    }
+
+    private Optional<HomeWork.Session> session(
+        Player player,
+        LocalDate day,
+        List<SkillDecision> focus,
+        Predicate<Drill> bores,
+        int swingsLeft) {
+      return home.session(
+          player,
+          day,
+          focus,
+          familiar.get(player.id()).used(),
+          bores,
+          swingsLeft,
+          share(player, day));
+    }
+
+    /**
+     * The skills of the week in the order they are tried at home: first the one that had its look
+     * on fewer days of the week, so that each gets a second one; else in turn.
+     */
+    private List<SkillDecision> homeFocus(Player player, LocalDate day, int turn) {
+      List<SkillDecision> focus = new ArrayList<>(focus(player, day));
+      if (turn % 2 == 1) {
+        Collections.reverse(focus);
+      }
+      LocalDate first = request.from().plusDays(7L * week(day));
+      focus.sort(Comparator.comparingLong(d -> looks(player, first, d.skill())));
+      return focus;
+    }
+
+    /** Days of the week from {@code first} on which a skill is worked on. */
+    private long looks(Player player, LocalDate first, Skill skill) {
+      return first
+          .datesUntil(first.plusDays(7))
+          .map(days.get(player.id())::get)
+          .filter(d -> d != null && d.items().stream().anyMatch(i -> i.skill() == skill))
+          .count();
     }
 
     /** Home sessions with swings that the week from {@code first} has already. */

@@ -6,11 +6,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.catalogue.Step;
+import org.belthigh.history.Handed;
+import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
 import org.belthigh.model.Phrase;
@@ -266,5 +271,114 @@ class WeeksTest {
 
   private static String what(PlayerPlan player) {
     return ((Phrase) player.depends().orElseThrow().values().get("what")).key();
+  }
+
+  @Test
+  void no_drill_is_done_until_it_bores_where_its_step_has_another() throws Exception {
+    Plan plan = plan(Intake.read(Path.of("demo-players"), CATALOGUE), FIRST, 12);
+    DrillChoice choice =
+        new DrillChoice(CATALOGUE.curricula().get("belthigh-2027"), Map.of(), false);
+    int home = 0;
+    int practice = 0;
+
+    for (PlayerPlan player : plan.players()) {
+      Runs runs = new Runs(3);
+      for (Day day : player.days()) {
+        for (Item item : day.items()) {
+          Step step = CATALOGUE.curricula().get("belthigh-2027").step(item.step()).orElseThrow();
+          boolean bores =
+              runs.bores(day.date(), item.skill(), item.drill())
+                  && choice.alternate(step, choice.drill(item.drill()), day.place());
+          home += bores && day.place() == Place.HOME ? 1 : 0;
+          practice += bores && day.place() != Place.HOME ? 1 : 0;
+          runs.add(day.date(), item.skill(), item.drill());
+        }
+      }
+    }
+    assertThat(home).isZero();
+    // a practice weighs it against what a volunteer has to set up: once in the season
+    assertThat(practice).isLessThanOrEqualTo(1);
+  }
+
+  @Test
+  void a_skill_of_the_week_gets_a_second_look_on_another_day() throws Exception {
+    Plan plan = plan(club(), FIRST, 6);
+
+    for (PlayerPlan player : plan.players()) {
+      for (int w = 0; w < 6; w++) {
+        List<Day> days = week(player, FIRST.plusWeeks(w));
+        Map<Skill, Long> looks = new EnumMap<>(Skill.class);
+        days.forEach(
+            d ->
+                d.items().stream()
+                    .map(Item::skill)
+                    .distinct()
+                    .forEach(s -> looks.merge(s, 1L, Long::sum)));
+        assertThat(looks.values().stream().filter(n -> n >= 2).count())
+            .as("%s week %s: %s", player.who().id(), w, looks)
+            .isGreaterThanOrEqualTo(2);
+      }
+    }
+  }
+
+  @Test
+  void home_work_of_those_of_whom_nothing_is_known_waits_for_the_evaluation_day() throws Exception {
+    Plan plan = plan(club("2027-03-06,u10,evaluation,120,90,3"), FIRST, 2);
+    LocalDate saturday = FIRST.plusDays(5);
+
+    for (PlayerPlan player : plan.players()) {
+      assertThat(player.days().subList(0, 5)).noneMatch(d -> d.place() == Place.HOME);
+      assertThat(player.days().get(5).items()).isNotEmpty();
+      assertThat(atHome(week(player, FIRST.plusWeeks(1)))).isEqualTo(2);
+    }
+    assertThat(plan.groups().get(0).practices())
+        .filteredOn(s -> s.date().equals(saturday))
+        .allSatisfy(
+            s -> assertThat(s.notes()).extracting(n -> n.key()).contains("practice.first-look"))
+        .isNotEmpty();
+  }
+
+  @Test
+  void a_game_pushes_home_work_away_from_the_day_after_it() throws Exception {
+    Plan without = plan(club(), FIRST, 1);
+    Plan with = plan(club("2027-03-06,u10,game,90,,"), FIRST, 1);
+
+    assertThat(without.players())
+        .allSatisfy(p -> assertThat(p.days().get(6).place()).isEqualTo(Place.HOME));
+    assertThat(with.players())
+        .allSatisfy(
+            p -> {
+              assertThat(p.days().get(5).items()).as("game day").isEmpty();
+              assertThat(p.days().get(6).items()).as("the day after").isEmpty();
+            });
+  }
+
+  @Test
+  void the_day_after_heavy_pitching_has_half_the_swings_at_most() throws Exception {
+    write("throws.csv", "date,player,pitches\n2027-03-01,a1,60\n");
+    Day rested = plan(club(), FIRST.plusDays(1), 1).players().get(0).days().get(0);
+
+    assertThat(rested.note().orElseThrow().key()).isEqualTo("day.practice.rested");
+    assertThat(rested.swings()).isLessThanOrEqualTo(35);
+  }
+
+  @Test
+  void what_was_missed_is_not_made_up() throws Exception {
+    ClubRecord record = club();
+    LocalDate second = FIRST.plusWeeks(1);
+    PlanRequest request =
+        new PlanRequest(second, 1, Set.of(), Set.of(), Optional.empty(), Optional.empty());
+    Handed handed = plan(record, FIRST, 1).handedOut();
+
+    Plan missed = new Planner(CATALOGUE).plan(record, request, History.of(List.of(handed)));
+
+    for (PlayerPlan player : missed.players()) {
+      assertThat(player.back().orElseThrow().notLogged()).isEqualTo(player.back().get().days());
+      assertThat(atHome(player.days())).isEqualTo(2);
+      assertThat(player.days())
+          .filteredOn(d -> d.place() == Place.HOME)
+          .allSatisfy(d -> assertThat(tosses(List.of(d))).isEqualTo(18));
+      assertThat(swings(player.days())).isLessThanOrEqualTo(120);
+    }
   }
 }
