@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
@@ -299,8 +300,7 @@ public final class Planner {
       List<SkillDecision> two = focus.of(turn + week(day));
       return week(day) == 0
           ? two
-          : focus.byNeed().stream()
-              .filter(d -> !met(player, d.skill()))
+          : unmet(player)
               .findFirst()
               .filter(d -> !two.contains(d))
               .map(d -> List.of(two.get(0), d))
@@ -325,6 +325,12 @@ public final class Planner {
     private int homeDays(Player player, LocalDate first) {
       int usual = doses.homeDaysPerWeek(player.ageOn(first));
       return easy(player, first).isPresent() ? Math.min(usual, doses.lighterHomeDays()) : usual;
+    }
+
+    /** What the plan has not met yet, the most pressing first. */
+    private Stream<SkillDecision> unmet(Player player) {
+      return new Focus(decisions.get(player.id()))
+          .byNeed().stream().filter(d -> !met(player, d.skill()));
     }
 
     private boolean met(Player player, Skill skill) {
@@ -502,7 +508,8 @@ public final class Planner {
 
     /**
      * The skills of the week in the order they are tried at home: first the one that had its look
-     * on fewer days of the week, so that each gets a second one; else in turn.
+     * on fewer days of the week, so that each gets a second one; else in turn. From the second week
+     * on what the plan has not met at all comes before them.
      */
     private List<SkillDecision> homeFocus(Player player, LocalDate day, int turn) {
       List<SkillDecision> focus = new ArrayList<>(focus(player, day));
@@ -511,7 +518,9 @@ public final class Planner {
       }
       LocalDate first = request.from().plusDays(7L * week(day));
       focus.sort(Comparator.comparingLong(d -> looks(player, first, d.skill())));
-      return focus;
+      return week(day) == 0
+          ? focus
+          : Stream.concat(unmet(player), focus.stream()).distinct().toList();
     }
 
     /** Days of the week from {@code first} on which a skill is worked on. */
