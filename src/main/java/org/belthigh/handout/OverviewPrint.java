@@ -55,6 +55,7 @@ final class OverviewPrint {
       flow.table(this::players);
       flow.p(page.say("overview.marks"));
       why(flow);
+      depends(flow);
     }
     setAside(flow);
   }
@@ -104,22 +105,23 @@ final class OverviewPrint {
     }
   }
 
-  /** What is other than usual in the planned weeks, and what would change those after the first. */
+  /** What is other than usual in the planned weeks. */
   private void ahead(Flow flow) {
+    if (!overview.ahead().isEmpty()) {
+      flow.h2(page.say("overview.ahead"))
+          .bullets(overview.ahead().stream().map(page::say).map(Text::of).toList());
+    }
+  }
+
+  /** What would change the weeks after the next plan. */
+  private void depends(Flow flow) {
     List<Text> depends =
         overview.rows().stream()
             .filter(r -> r.depends().isPresent())
             .map(r -> Text.bold(page.name(r.who()) + ": ").and(page.say(r.depends().orElseThrow())))
             .toList();
-    if (overview.ahead().isEmpty() && depends.isEmpty()) {
-      return;
-    }
-    flow.h2(page.say("overview.ahead"));
-    if (!overview.ahead().isEmpty()) {
-      flow.bullets(overview.ahead().stream().map(page::say).map(Text::of).toList());
-    }
     if (!depends.isEmpty()) {
-      flow.bullets(depends);
+      flow.h2(page.say("overview.depends")).bullets(depends);
     }
   }
 

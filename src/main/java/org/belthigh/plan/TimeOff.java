@@ -6,9 +6,9 @@ import org.belthigh.intake.Club;
 import org.belthigh.model.Phrase;
 
 /**
- * Days off from the sport: those outside the club's season with nothing in the group's calendar
- * within a week of them. A calendar that goes on has the last word, so autumn ball is planned where
- * it is played.
+ * Days off from the sport: those outside the club's season, unless the group's calendar goes on
+ * there and has something within a week of them. A calendar that goes on has the last word, so
+ * autumn ball is planned where it is played.
  *
  * <p>At least two months off in a year, one sport eight months at the most: NATA 2019; two to three
  * months off: AAP 2024.
@@ -33,9 +33,14 @@ final class TimeOff {
 
   /** Whether {@code day} is such a day. */
   boolean on(LocalDate day) {
-    boolean outside = day.isBefore(seasonFirst) || day.isAfter(seasonLast);
-    return outside
-        && day.minusDays(NEAR).datesUntil(day.plusDays(NEAR + 1L)).noneMatch(sportDays::contains);
+    return outside(day)
+        && day.minusDays(NEAR)
+            .datesUntil(day.plusDays(NEAR + 1L))
+            .noneMatch(d -> outside(d) && sportDays.contains(d));
+  }
+
+  private boolean outside(LocalDate day) {
+    return day.isBefore(seasonFirst) || day.isAfter(seasonLast);
   }
 
   /** Whether the seven days from {@code first} are all such days. */

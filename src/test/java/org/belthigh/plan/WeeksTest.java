@@ -219,7 +219,7 @@ class WeeksTest {
     Plan plan = plan(club(), LocalDate.of(2027, 5, 24), 3);
 
     for (PlayerPlan player : plan.players()) {
-      assertThat(player.days().subList(7, 21)).allMatch(d -> d.items().isEmpty());
+      assertThat(player.days().subList(1, 21)).allMatch(d -> d.items().isEmpty());
       assertThat(player.weeks().get(2).kind()).isEqualTo(PlannedWeek.Kind.TIME_OFF);
     }
     Card card = plan(club(), LocalDate.of(2027, 6, 7), 1).players().get(0).card();
