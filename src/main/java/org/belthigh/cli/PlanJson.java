@@ -12,6 +12,7 @@ import org.belthigh.plan.HoldLine;
 import org.belthigh.plan.Item;
 import org.belthigh.plan.LookBack;
 import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlannedWeek;
 import org.belthigh.plan.PlayerPlan;
 import org.belthigh.plan.PracticeSheet;
 import org.belthigh.plan.SportYear;
@@ -96,9 +97,20 @@ final class PlanJson {
     player.holds().forEach(h -> holds.add(hold(h)));
     node.set("sport_months", year(player.year()));
     node.set("last_plan", player.back().map(this::back).orElse(null));
+    ArrayNode weeks = node.putArray("weeks");
+    player.weeks().forEach(w -> weeks.add(week(w)));
+    node.put("depends_on", player.depends().map(p -> words.say(p, language)).orElse(null));
     ArrayNode days = node.putArray("days");
     player.days().forEach(d -> days.add(day(d)));
     return node;
+  }
+
+  private ObjectNode week(PlannedWeek week) {
+    return NODES
+        .objectNode()
+        .put("first", week.first().toString())
+        .put("kind", week.kind().id())
+        .put("says", week.says().map(p -> words.say(p, language)).orElse(null));
   }
 
   private ObjectNode back(LookBack back) {

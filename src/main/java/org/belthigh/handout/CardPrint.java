@@ -59,7 +59,8 @@ final class CardPrint {
     flow.h1(voice.name(player.who()))
         .p(voice.say("card.week", "group", group, "first", card.first(), "last", card.last()));
     hold(flow);
-    flow.h2(voice.say("card.aim")).lead(voice.say(card.aim())).p(cue());
+    flow.h2(voice.say("card.aim")).lead(voice.say(card.aim()));
+    week(flow);
     if (!card.things().isEmpty()) {
       things(flow);
     }
@@ -71,6 +72,16 @@ final class CardPrint {
       words(flow);
     }
     arm(flow, card.arm());
+  }
+
+  /** The cue, and what is other than usual this week; on one line where room is short. */
+  private void week(Flow flow) {
+    if (card.week().isPresent() && fit.tight()) {
+      flow.p(cue().and("  " + voice.say(card.week().get())));
+      return;
+    }
+    flow.p(cue());
+    card.week().ifPresent(says -> flow.p(voice.say(says)));
   }
 
   /** In a week without work there is nothing to say to oneself: the cue is a wish. */

@@ -46,6 +46,7 @@ final class OverviewPrint {
     flow.lead(page.say("overview.totals") + ": " + totals());
     looks(flow);
     back(flow);
+    ahead(flow);
     timeOff(flow);
     flow.h2(page.say("overview.players"));
     if (overview.rows().isEmpty()) {
@@ -54,6 +55,7 @@ final class OverviewPrint {
       flow.table(this::players);
       flow.p(page.say("overview.marks"));
       why(flow);
+      depends(flow);
     }
     setAside(flow);
   }
@@ -100,6 +102,26 @@ final class OverviewPrint {
             .toList();
     if (!lines.isEmpty()) {
       flow.h2(page.say("overview.back")).bullets(lines).p(page.say("overview.back.how"));
+    }
+  }
+
+  /** What is other than usual in the planned weeks. */
+  private void ahead(Flow flow) {
+    if (!overview.ahead().isEmpty()) {
+      flow.h2(page.say("overview.ahead"))
+          .bullets(overview.ahead().stream().map(page::say).map(Text::of).toList());
+    }
+  }
+
+  /** What would change the weeks after the next plan. */
+  private void depends(Flow flow) {
+    List<Text> depends =
+        overview.rows().stream()
+            .filter(r -> r.depends().isPresent())
+            .map(r -> Text.bold(page.name(r.who()) + ": ").and(page.say(r.depends().orElseThrow())))
+            .toList();
+    if (!depends.isEmpty()) {
+      flow.h2(page.say("overview.depends")).bullets(depends);
     }
   }
 

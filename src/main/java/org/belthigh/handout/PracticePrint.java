@@ -80,7 +80,7 @@ final class PracticePrint {
 
   private void write(Flow flow) {
     flow.h1(page.say("practice.title", "date", sheet.date())).lead(facts());
-    sheet.note().ifPresent(note -> flow.p(Text.bold(page.say(note))));
+    sheet.notes().forEach(note -> flow.p(Text.bold(page.say(note))));
     held(flow);
     squads(flow);
     timetable(flow);
@@ -106,7 +106,9 @@ final class PracticePrint {
                     }));
     flow.together(
         part -> {
-          part.h2(page.say("practice.setup"));
+          if (fit != Fit.BARE) {
+            part.h2(page.say("practice.setup"));
+          }
           StationPicture.of(page, sheet).ifPresent(picture -> picture.draw(part));
           if (!fit.tight()) {
             part.p(bring());

@@ -16,6 +16,7 @@ import org.belthigh.model.Place;
  * @param last last day of the week
  * @param aim one sentence
  * @param cue one cue
+ * @param week what is other than usual in this week; empty in a usual one
  * @param things at most three; empty in a week without work
  * @param picture empty where no spot is called this week
  * @param movesOn what moves the player on; empty where nothing is open
@@ -28,6 +29,7 @@ public record Card(
     LocalDate last,
     Phrase aim,
     LocalText cue,
+    Optional<Phrase> week,
     List<Thing> things,
     Optional<SpotPicture> picture,
     List<Phrase> movesOn,
@@ -48,7 +50,18 @@ public record Card(
   /** This card for the eyes of others: no cause of a hold, and not who can end it. */
   Card inTheOpen() {
     return new Card(
-        first, last, aim, cue, things, picture, movesOn, wentWell, arm.inTheOpen(), open, open);
+        first,
+        last,
+        aim,
+        cue,
+        week,
+        things,
+        picture,
+        movesOn,
+        wentWell,
+        arm.inTheOpen(),
+        open,
+        open);
   }
 
   /**

@@ -49,21 +49,27 @@ final class Cards {
       List<SkillDecision> decisions,
       List<Hold> holds,
       ArmBox arm,
+      PlannedWeek kind,
       boolean assumed) {
     LocalDate last = first.plusDays(6);
     List<Day> week = days.stream().filter(d -> !d.date().isAfter(last)).toList();
     List<Card.Thing> things = things(player, week, focus, decisions);
     SkillDecision lead = focus.get(0);
     boolean idle = things.isEmpty();
+    boolean off = kind.kind() == PlannedWeek.Kind.TIME_OFF;
     return new Card(
         first,
         last,
         idle
-            ? Phrase.of(holds.stream().anyMatch(Hold::stopsSwinging) ? "aim.heal" : "aim.rest")
+            ? Phrase.of(
+                holds.stream().anyMatch(Hold::stopsSwinging)
+                    ? "aim.heal"
+                    : off ? "aim.time-off" : "aim.rest")
             : Phrase.of("aim", "aim", Focus.aim(lead)),
         idle
             ? LocalText.of("Watch a game and have fun", "Mira un juego y diviértete")
             : Focus.cue(lead),
+        kind.says().filter(says -> off || !idle),
         things,
         idle ? Optional.empty() : Optional.of(picture(player, lead)),
         movesOn(focus, idle),
@@ -229,6 +235,8 @@ final class Cards {
                 decision.step().name(),
                 "to",
                 decision.next().orElseThrow().name()));
+      } else if (Focus.dip(decision)) {
+        lines.add(Phrase.of("moves.easy"));
       } else if (decision.outcome() != Outcome.NOT_SEEN_ENOUGH) {
         decision
             .settles()

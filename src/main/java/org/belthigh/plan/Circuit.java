@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.belthigh.catalogue.Drill;
+import org.belthigh.catalogue.Step;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Player;
 import org.belthigh.model.AgeBand;
@@ -53,6 +55,7 @@ final class Circuit {
    * @param focus the two skills of the week, the more pressing one first
    * @param all the decisions of all skills
    * @param used how often the player has had each drill so far
+   * @param bores drills that the player has had too often running
    * @param swingsLeft most swings the load allows on that day
    */
   record Entrant(
@@ -61,13 +64,14 @@ final class Circuit {
       List<SkillDecision> focus,
       List<SkillDecision> all,
       Map<String, Integer> used,
+      Predicate<Drill> bores,
       int swingsLeft) {
     Entrant {
       focus = List.copyOf(focus);
       all = List.copyOf(all);
     }
 
-    private SkillDecision decision(Skill skill) {
+    SkillDecision decision(Skill skill) {
       return all.stream().filter(d -> d.skill() == skill).findFirst().orElseThrow();
     }
 
@@ -132,8 +136,15 @@ final class Circuit {
    * @param adults grown-ups who toss, at least 1
    * @param venueStations how many stations with a bat the place can hold
    * @param minutes hitting minutes
+   * @param share part of the usual tosses that the day has, above 0 and at most 1
    */
-  Layout lay(List<Entrant> entrants, Place place, int adults, int venueStations, int minutes) {
+  Layout lay(
+      List<Entrant> entrants,
+      Place place,
+      int adults,
+      int venueStations,
+      int minutes,
+      double share) {
     int players = entrants.size();
     int youngest = entrants.stream().mapToInt(Entrant::age).min().orElse(10);
     // one who hits and one who writes: a station for a child alone waits for another day
@@ -142,14 +153,14 @@ final class Circuit {
     int change = stations > 1 ? doses.changeMinutes(youngest) : 0;
     int rotations = rotations(minutes, stations, tossed, change, youngest);
     int stay = Math.max(1, Math.min(doses.stationMinutes(youngest), minutes / rotations - change));
-    int largest = (players + stations - 1) / stations;
+    Visit visit = new Visit(stay, (players + stations - 1) / stations, share);
     List<Entrant> sorted =
         entrants.stream().sorted(Comparator.comparing(e -> e.player().id())).toList();
     List<Drill> drills = drills(sorted, place);
     Practice practice =
         new Practice(
-            sorted.stream().map(e -> hitter(e, drills)).toList(),
-            drills.stream().map(d -> task(d, place, stay, largest)).toList(),
+            sorted.stream().map(e -> hitter(e, drills, place)).toList(),
+            drills.stream().map(d -> task(d, place, visit)).toList(),
             stations,
             tossed,
             rotations,
@@ -157,7 +168,7 @@ final class Circuit {
             doses.drillsPerPractice(false),
             choice.stock());
     return new Layout(
-        stations, tossed, rotations, stay, change, posts(practice, sorted, drills, stay, largest));
+        stations, tossed, rotations, stay, change, posts(practice, sorted, drills, visit));
   }
 
   /**
@@ -191,16 +202,22 @@ final class Circuit {
   /** What anybody who takes part may do there; the most fitting ones where there are too many. */
   private List<Drill> drills(List<Entrant> entrants, Place place) {
     return choice.drills(place).stream()
-        .filter(d -> entrants.stream().anyMatch(e -> need(e, d) != Need.NOT_YET))
+        .filter(d -> entrants.stream().anyMatch(e -> need(e, d, place) != Need.NOT_YET))
         .sorted(
             Comparator.comparing(
-                d -> entrants.stream().map(e -> need(e, d)).sorted().findFirst().orElseThrow()))
+                d ->
+                    entrants.stream()
+                        .map(e -> need(e, d, place))
+                        .sorted()
+                        .findFirst()
+                        .orElseThrow()))
         .limit(Practice.MOST_TASKS)
         .sorted(Comparator.comparing(Drill::id))
         .toList();
   }
 
-  private Need need(Entrant entrant, Drill drill) {
+  /** What a drill is to a player. One that bores is worth less where its step has another. */
+  private Need need(Entrant entrant, Drill drill, Place place) {
     SkillDecision decision = entrant.decision(drill.skill());
     boolean today = decision.workOn().drills().contains(drill.id());
     if (!today && decision.workOn().rung() < choice.easiestRung(drill)) {
@@ -209,13 +226,17 @@ final class Circuit {
     if (!entrant.works(drill.skill())) {
       return Need.OTHER;
     }
-    if (!today) {
+    if (!today || bores(entrant, decision.workOn(), drill, place)) {
       return Need.EASIER;
     }
     return entrant.focus().get(0).skill() == drill.skill() ? Need.FIRST : Need.SECOND;
   }
 
-  private Hitter hitter(Entrant entrant, List<Drill> drills) {
+  private boolean bores(Entrant entrant, Step step, Drill drill, Place place) {
+    return entrant.bores().test(drill) && choice.alternate(step, drill, place);
+  }
+
+  private Hitter hitter(Entrant entrant, List<Drill> drills, Place place) {
     return new Hitter(
         entrant.player().id(),
         entrant.alike(),
@@ -223,11 +244,11 @@ final class Circuit {
         AgeBand.of(entrant.age()).ordinal(),
         Math.max(1, entrant.swingsLeft()),
         entrant.focus().stream().map(SkillDecision::skill).collect(Collectors.toSet()),
-        drills.stream().map(d -> need(entrant, d)).toList(),
+        drills.stream().map(d -> need(entrant, d, place)).toList(),
         drills.stream().map(d -> entrant.used().getOrDefault(d.id(), 0)).toList());
   }
 
-  private Task task(Drill drill, Place place, int stay, int largest) {
+  private Task task(Drill drill, Place place, Visit visit) {
     boolean adult = drill.adults() > 0;
     boolean hits = drill.skill() != Skill.SEE;
     boolean idle = !drill.swing() || choice.ball(drill, place) == Ball.NONE;
@@ -237,23 +258,33 @@ final class Circuit {
         drill.id(),
         drill.skill(),
         adult,
-        drill.swing() ? swings(drill, tosses(drill, stay, largest)) : 0,
+        drill.swing() ? visit.swings(drill) : 0,
         !adult || (hits && idle),
         gear);
   }
 
-  /** Tosses of each in one visit; the largest squad sets the pace for all. */
-  private static int tosses(Drill drill, int stay, int largest) {
-    int each = (int) (stay * drill.perMinute() / (drill.adults() == 0 ? 1 : largest));
-    return Math.max(1, Math.min(each, drill.reps()));
-  }
+  /**
+   * What one stay at a station holds.
+   *
+   * @param stay minutes
+   * @param largest players of the largest squad, who sets the pace for all
+   * @param share part of the usual tosses
+   */
+  private record Visit(int stay, int largest, double share) {
+    /** Tosses of each; a light day has fewer where there is a bat. */
+    int tosses(Drill drill) {
+      int each = (int) (stay * drill.perMinute() / (drill.adults() == 0 ? 1 : largest));
+      int usual = Math.max(1, Math.min(each, drill.reps()));
+      return drill.swing() ? Math.max(1, (int) (share * usual)) : usual;
+    }
 
-  private static int swings(Drill drill, int tosses) {
-    return Math.max(1, drill.swings() * tosses / drill.reps());
+    int swings(Drill drill) {
+      return Math.max(1, drill.swings() * tosses(drill) / drill.reps());
+    }
   }
 
   private static List<Post> posts(
-      Practice practice, List<Entrant> sorted, List<Drill> drills, int stay, int largest) {
+      Practice practice, List<Entrant> sorted, List<Drill> drills, Visit visit) {
     Arrangement found = Search.best(practice);
     int common = new Objective(practice).common(found);
     List<Post> posts = new ArrayList<>();
@@ -267,7 +298,7 @@ final class Circuit {
             task == Arrangement.FIELDS
                     || (practice.tasks().get(task).swings() > 0 && shares[r] == 0)
                 ? new Post(r + 1, station, squad, Optional.empty(), 0, 0)
-                : post(r + 1, station, squad, drills.get(task), shares[r], stay, largest));
+                : post(r + 1, station, squad, drills.get(task), shares[r], visit));
       }
     }
     posts.sort(Comparator.comparingInt(Post::rotation).thenComparingInt(Post::station));
@@ -283,14 +314,8 @@ final class Circuit {
 
   /** A squad that has fewer swings than its time would hold has fewer tosses too. */
   private static Post post(
-      int rotation,
-      int station,
-      List<Entrant> squad,
-      Drill drill,
-      int swings,
-      int stay,
-      int largest) {
-    int tosses = tosses(drill, stay, largest);
+      int rotation, int station, List<Entrant> squad, Drill drill, int swings, Visit visit) {
+    int tosses = visit.tosses(drill);
     int reps =
         drill.swing()
             ? Math.min(tosses, (swings * drill.reps() + drill.swings() - 1) / drill.swings())

@@ -10,6 +10,9 @@ final class Doses {
   /** Keeps 1.1 times 50 at 55. */
   private static final double ROUNDING = 1e-9;
 
+  /** Some age, for numbers that are the same at every age. */
+  private static final int ANY = 10;
+
   private final Catalogue catalogue;
   private final LocalDate on;
 
@@ -89,6 +92,31 @@ final class Doses {
     return of("home-days-per-week", age);
   }
 
+  /** Home days of a lighter week, of the days before a tournament, and of an easy week. */
+  int lighterHomeDays() {
+    return of("lighter-home-days", ANY);
+  }
+
+  /** Most sessions running with one drill. */
+  int sameDrillSessions() {
+    return of("same-drill-sessions", ANY);
+  }
+
+  /** Every how many weeks one is lighter. */
+  int lighterWeekEvery() {
+    return of("lighter-week-every", ANY);
+  }
+
+  /** Part of the usual tosses that a light day has. */
+  double lighterShare() {
+    return catalogue.parameter("lighter-share").on(on).at(AgeBand.of(ANY));
+  }
+
+  /** Days before a tournament that are light. */
+  int lighterDaysBeforeTournament() {
+    return of("lighter-days-before-tournament", ANY);
+  }
+
   int stationMinutes(int age) {
     return of("station-minutes", age);
   }
@@ -107,7 +135,7 @@ final class Doses {
 
   /** Most drills that a coach explains in one practice, at stations with or without an adult. */
   int drillsPerPractice(boolean adult) {
-    return of(adult ? "drills-per-practice" : "watched-drills-per-practice", 10);
+    return of(adult ? "drills-per-practice" : "watched-drills-per-practice", ANY);
   }
 
   /** Seconds that an easy toss at home is in the air. */
@@ -122,14 +150,14 @@ final class Doses {
 
   /** Farthest toss, in feet, that the room at home has. */
   int tossFeet(Space space) {
-    return of(space.id() + "-toss-feet", 10);
+    return of(space.id() + "-toss-feet", ANY);
   }
 
   int batRingFeet() {
-    return of("bat-ring-feet", 10);
+    return of("bat-ring-feet", ANY);
   }
 
   int homeClearFeet() {
-    return of("home-clear-feet", 10);
+    return of("home-clear-feet", ANY);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
@@ -98,15 +99,32 @@ final class DrillChoice {
    *
    * @param adult whether a grown-up tosses there
    * @param used how often the player has had each drill
+   * @param bores drills that the player has had too often running
    * @return empty where no drill of the step fits
    */
   Optional<Drill> of(
-      Step step, Place place, boolean adult, Swings swings, Map<String, Integer> used) {
-    return of(step, place, adult, swings, leastUsed(used, place));
+      Step step,
+      Place place,
+      boolean adult,
+      Swings swings,
+      Map<String, Integer> used,
+      Predicate<Drill> bores) {
+    return step.drills().stream()
+        .map(curriculum::drill)
+        .filter(d -> fits(d, place, adult) && !bores.test(d))
+        .filter(d -> swings == Swings.WANTED || !d.swing())
+        .min(leastUsed(used, place));
+  }
+
+  /** Whether a step has another drill than {@code drill} that can be done at {@code place}. */
+  boolean alternate(Step step, Drill drill, Place place) {
+    return step.drills().stream()
+        .filter(id -> !id.equals(drill.id()))
+        .anyMatch(id -> fits(curriculum.drill(id), place, true));
   }
 
   /** The order in which drills are picked: those had least often first. */
-  static Comparator<Drill> leastUsed(Map<String, Integer> used, Place place) {
+  private static Comparator<Drill> leastUsed(Map<String, Integer> used, Place place) {
     return Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0) + reluctance(d, place));
   }
 
@@ -120,14 +138,9 @@ final class DrillChoice {
     return drill.skill() != Skill.SEE && bare ? 2 : 0;
   }
 
-  /** The drill to do: the first in {@code order} of those that fit. */
-  Optional<Drill> of(
-      Step step, Place place, boolean adult, Swings swings, Comparator<Drill> order) {
-    return step.drills().stream()
-        .map(curriculum::drill)
-        .filter(d -> fits(d, place, adult))
-        .filter(d -> swings == Swings.WANTED || !d.swing())
-        .min(order);
+  /** Whether the curriculum has a drill with that id; an old plan may name others. */
+  boolean known(String id) {
+    return curriculum.drills().containsKey(id);
   }
 
   /** The drill with that id. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Step;
@@ -74,7 +75,9 @@ final class HomeWork {
    * The session of {@code day}.
    *
    * @param focus skills to work on, the one that comes first tried first
+   * @param bores drills that the player has had too often running
    * @param swingsLeft most swings the load allows that day
+   * @param share part of the usual tosses that the day has
    * @return empty where no drill fits
    */
   Optional<Session> session(
@@ -82,17 +85,18 @@ final class HomeWork {
       LocalDate day,
       List<SkillDecision> focus,
       Map<String, Integer> used,
-      int swingsLeft) {
+      Predicate<Drill> bores,
+      int swingsLeft,
+      double share) {
     int age = player.ageOn(day);
+    int tosses = (int) (share * doses.homeTosses(age));
     Home home = player.home();
     DrillChoice choice = clubs.in(home, doses.tossFeet(home.space()), age);
     for (SkillDecision decision : focus) {
-      // after a dip two thirds are enough
-      int tosses = doses.homeTosses(age) * (Focus.dip(decision) ? 2 : 3) / 3;
       for (DrillChoice.Swings swings : tries(swingsLeft, tosses)) {
         Optional<Session> session =
             choice
-                .of(decision.workOn(), Place.HOME, true, swings, used)
+                .of(decision.workOn(), Place.HOME, true, swings, used, bores)
                 .map(d -> session(player, day, d, choice.ball(d, Place.HOME), decision, tosses));
         if (session.filter(s -> s.item().swings() <= swingsLeft).isPresent()) {
           return session;

@@ -11,13 +11,19 @@ import org.belthigh.model.Phrase;
  * One coordinator, one age group.
  *
  * @param rows a row a player
+ * @param ahead what is other than usual in the weeks ahead, for the whole group
  * @param totals how many decisions of each kind
  * @param marks how far two people who marked the same tosses agree; empty where nobody did
  * @param setAside what was wrong in the input, as messages say it
  */
 public record Overview(
-    List<Row> rows, Map<Outcome, Integer> totals, Optional<Phrase> marks, List<String> setAside) {
+    List<Row> rows,
+    List<Phrase> ahead,
+    Map<Outcome, Integer> totals,
+    Optional<Phrase> marks,
+    List<String> setAside) {
   public Overview {
+    ahead = List.copyOf(ahead);
     rows = List.copyOf(rows);
     totals = Map.copyOf(totals);
     setAside = List.copyOf(setAside);
@@ -30,6 +36,7 @@ public record Overview(
    * @param look why the player needs a look this week; empty where not
    * @param why why each skill is where it is, and how sure that is
    * @param unseen names the skills of which nothing was seen; empty where there are none
+   * @param depends on what the weeks after the first depend; empty where nothing follows it
    * @param year how many months of the sport are known
    * @param back what became of the plan that was handed out before; empty where none was
    */
@@ -40,6 +47,7 @@ public record Overview(
       Optional<Phrase> look,
       List<Why> why,
       Optional<Phrase> unseen,
+      Optional<Phrase> depends,
       SportYear year,
       Optional<LookBack> back) {
     public Row {

@@ -31,9 +31,18 @@ final class Overviews {
         .forEach(d -> totals.merge(d.outcome(), 1, Integer::sum));
     return new Overview(
         players.stream().map(p -> row(p, on)).toList(),
+        ahead(players),
         totals,
         marks(players, record, on),
         record.problems().stream().filter(Problem::isFault).map(Problem::text).toList());
+  }
+
+  private static List<Phrase> ahead(List<PlayerPlan> players) {
+    return players.stream()
+        .flatMap(p -> p.weeks().stream())
+        .flatMap(w -> w.ahead().stream())
+        .distinct()
+        .toList();
   }
 
   private static Optional<Phrase> marks(List<PlayerPlan> players, ClubRecord record, LocalDate on) {
@@ -81,6 +90,7 @@ final class Overviews {
         unseen.isEmpty()
             ? Optional.empty()
             : Optional.of(Phrase.of("why.unseen", "skills", unseen)),
+        player.depends(),
         player.year(),
         player.back());
   }
@@ -106,6 +116,15 @@ final class Overviews {
     }
     if (last.get().isBefore(on.minusDays(STALE_DAYS))) {
       return Optional.of(Phrase.of("look.stale", "date", last.get()));
+    }
+    Optional<Phrase> easy =
+        player.weeks().stream()
+            .filter(w -> w.kind() == PlannedWeek.Kind.EASY)
+            .flatMap(w -> w.says().stream())
+            .map(says -> new Phrase("look.easy", says.values()))
+            .findFirst();
+    if (easy.isPresent()) {
+      return easy;
     }
     return player.decisions().stream()
         .filter(d -> d.outcome() == Outcome.FIRM_UP)

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -12,7 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
@@ -41,9 +44,6 @@ import org.belthigh.model.Skill;
 public final class Planner {
   /** Who has less than this part of a session's swings left does not bat that day. */
   private static final int FEWEST_OF_SESSION = 4;
-
-  /** Days after which a drill counts as fresh again; ours, common practice. */
-  private static final int FRESH_AFTER_DAYS = 21;
 
   private final Catalogue catalogue;
 
@@ -89,7 +89,7 @@ public final class Planner {
                 .filter(
                     p -> request.players().isEmpty() || request.players().contains(p.who().id()))
                 .toList());
-        groups.add(sheets.group(group, weeks.season, weeks.practices, own));
+        groups.add(sheets.group(group, weeks.season, weeks.rhythm, weeks.practices, own));
       }
     }
     players.sort(Comparator.comparingInt(p -> rank(record, p.who().id())));
@@ -107,14 +107,19 @@ public final class Planner {
   private final class GroupWeeks {
     private final History history;
     private final ClubRecord record;
-    private final Club.Group group;
     private final PlanRequest request;
     private final List<Player> players;
     private final Map<String, List<SkillDecision>> decisions;
-    private final List<Hold> holds;
+    private final Stops stops;
     private final List<Hold> restHolds;
     private final Season season;
+    private final Ground ground;
+    private final IdleDays idle;
     private final Doses doses;
+    private final Rhythm rhythm;
+    private final WeekKinds kinds;
+    private final FirstLook firstLook;
+    private final Map<String, EasyWeek> easy = new HashMap<>();
 
     /** Weeks since the season began: skills take turns over weeks that are planned one by one. */
     private final int turn;
@@ -124,7 +129,7 @@ public final class Planner {
     private final HomeWork home;
     private final Map<String, LoadBook> books = new HashMap<>();
     private final Map<String, WeeklyRise> rises = new HashMap<>();
-    private final Map<String, Map<String, Integer>> used = new HashMap<>();
+    private final Map<String, Familiar> familiar = new HashMap<>();
     private final Map<String, Map<LocalDate, Day>> days = new LinkedHashMap<>();
     private final Map<String, Map<LocalDate, HomeWork.Session>> sessions = new HashMap<>();
     private final Map<LocalDate, Practice> practices = new TreeMap<>();
@@ -139,10 +144,9 @@ public final class Planner {
         History history) {
       this.history = history;
       this.record = record;
-      this.group = group;
       this.request = request;
       this.decisions = decisions;
-      this.holds = holds;
+      this.stops = new Stops(holds);
       this.restHolds = restHolds;
       this.players =
           record.players().stream()
@@ -151,10 +155,19 @@ public final class Planner {
               .toList();
       this.season =
           Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
+      this.ground = new Ground(record.club(), group);
+      this.idle = new IdleDays(season, ground, stops);
       this.doses = new Doses(catalogue, request.from());
+      this.rhythm = new Rhythm(record.club().seasonFirst(), season, doses);
+      this.kinds = new WeekKinds(rhythm, season.timeOff());
+      this.firstLook = new FirstLook(record.club().seasonFirst(), season);
       this.turn =
           Math.max(0, (int) ChronoUnit.WEEKS.between(record.club().seasonFirst(), request.from()));
       Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
+      players.forEach(
+          p ->
+              EasyWeek.of(decisions.get(p.id()), curriculum)
+                  .ifPresent(week -> easy.put(p.id(), week)));
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
       this.circuit = new Circuit(choice, doses);
       this.home =
@@ -169,7 +182,9 @@ public final class Planner {
     void plan() {
       for (Player player : players) {
         books.put(player.id(), book(player));
-        used.put(player.id(), handedOut(player));
+        familiar.put(
+            player.id(),
+            Familiar.of(history, player.id(), request.from(), choice, doses.sameDrillSessions()));
         days.put(player.id(), new TreeMap<>());
         sessions.put(player.id(), new TreeMap<>());
       }
@@ -178,20 +193,6 @@ public final class Planner {
       }
       players.forEach(this::planHome);
       players.forEach(this::fillUp);
-    }
-
-    /** How often a player was handed each drill of late, so that it does not bore. */
-    private Map<String, Integer> handedOut(Player player) {
-      Map<String, Integer> had = new HashMap<>();
-      LocalDate since = request.from().minusDays(FRESH_AFTER_DAYS);
-      history.plans().stream()
-          .filter(h -> !h.from().isBefore(since))
-          .flatMap(h -> h.sessions().stream())
-          .filter(s -> s.player().equals(player.id()))
-          .map(s -> List.of(s.date().toString(), s.drill()))
-          .distinct()
-          .forEach(s -> had.merge(s.get(1), 1, Integer::sum));
-      return had;
     }
 
     private Optional<LookBack> lookBack(Player player) {
@@ -282,20 +283,6 @@ public final class Planner {
       }
     }
 
-    private boolean barred(Player player, LocalDate day) {
-      return holds.stream()
-          .anyMatch(
-              h ->
-                  h.player().equals(player.id())
-                      && h.kind() == Hold.Kind.EVERYTHING
-                      && h.holds(day));
-    }
-
-    private boolean swingsBarred(Player player, LocalDate day) {
-      return holds.stream()
-          .anyMatch(h -> h.player().equals(player.id()) && h.stopsSwinging() && h.holds(day));
-    }
-
     private int week(LocalDate day) {
       return (int) (day.toEpochDay() - request.from().toEpochDay()) / 7;
     }
@@ -305,16 +292,45 @@ public final class Planner {
      * not met yet takes the place of the less pressing one, so that none is left out.
      */
     private List<SkillDecision> focus(Player player, LocalDate day) {
+      Optional<EasyWeek> easyWeek = easy(player, day);
+      if (easyWeek.isPresent()) {
+        return easyWeek.get().focus();
+      }
       Focus focus = new Focus(decisions.get(player.id()));
       List<SkillDecision> two = focus.of(turn + week(day));
       return week(day) == 0
           ? two
-          : focus.byNeed().stream()
-              .filter(d -> !met(player, d.skill()))
+          : unmet(player)
               .findFirst()
               .filter(d -> !two.contains(d))
               .map(d -> List.of(two.get(0), d))
               .orElse(two);
+    }
+
+    /** An easy week is the first one: what follows it depends on how it goes. */
+    private Optional<EasyWeek> easy(Player player, LocalDate day) {
+      return Optional.ofNullable(easy.get(player.id())).filter(e -> week(day) == 0);
+    }
+
+    /** What is worked on in the week of {@code day}, skill by skill. */
+    private List<SkillDecision> working(Player player, LocalDate day) {
+      return easy(player, day).map(EasyWeek::decisions).orElse(decisions.get(player.id()));
+    }
+
+    /** Part of the usual tosses that a home session of {@code day} has. */
+    private double share(Player player, LocalDate day) {
+      return easy(player, day).isPresent() ? doses.lighterShare() : rhythm.share(day);
+    }
+
+    private int homeDays(Player player, LocalDate first) {
+      int usual = doses.homeDaysPerWeek(player.ageOn(first));
+      return easy(player, first).isPresent() ? Math.min(usual, doses.lighterHomeDays()) : usual;
+    }
+
+    /** What the plan has not met yet, the most pressing first. */
+    private Stream<SkillDecision> unmet(Player player) {
+      return new Focus(decisions.get(player.id()))
+          .byNeed().stream().filter(d -> !met(player, d.skill()));
     }
 
     private boolean met(Player player, Skill skill) {
@@ -325,23 +341,25 @@ public final class Planner {
 
     private void practise(LocalDate day) {
       Optional<Event> event = season.practice(day);
-      int adults = event.map(this::adults).orElse(0);
+      int adults = event.map(ground::adults).orElse(0);
       if (adults < 1 || event.get().hittingMinutes() < 1) {
         return;
       }
-      Place place = place(event.get());
+      Place place = ground.place(event.get());
+      boolean look = firstLook.on(day);
       List<Circuit.Entrant> entrants =
           players.stream()
-              .filter(p -> !swingsBarred(p, day))
+              .filter(p -> !stops.swings(p, day))
               .filter(p -> books.get(p.id()).fits(day, 0) && enoughSwings(p, day))
               .map(
                   p ->
                       new Circuit.Entrant(
                           p,
                           p.ageOn(day),
-                          focus(p, day),
-                          decisions.get(p.id()),
-                          used.get(p.id()),
+                          look ? FirstLook.focus(working(p, day)) : focus(p, day),
+                          working(p, day),
+                          familiar.get(p.id()).used(),
+                          familiar.get(p.id()).bores(day),
                           books.get(p.id()).swingsLeft(day)))
               .toList();
       if (entrants.isEmpty()) {
@@ -349,19 +367,20 @@ public final class Planner {
       }
       Circuit.Layout layout =
           circuit.lay(
-              entrants, place, adults, venueStations(event.get()), event.get().hittingMinutes());
+              entrants,
+              place,
+              adults,
+              ground.stations(event.get()),
+              event.get().hittingMinutes(),
+              rhythm.share(day));
       practices.put(day, new Practice(event.get(), place, adults, layout, practices.size()));
+      PracticeItems doing = new PracticeItems(choice, layout, place);
       for (Circuit.Entrant entrant : entrants) {
-        List<Item> items = items(entrant, layout, place);
+        List<Item> items = doing.of(entrant);
         if (!items.isEmpty()) {
           put(entrant.player(), day, place, items, note(entrant.player(), day, "day.practice"), 0);
         }
       }
-    }
-
-    /** Grown-ups at a practice. With none there is no hitting: each bat has one beside it. */
-    private int adults(Event event) {
-      return event.adults().orElse(group.tossers());
     }
 
     /** Whether a player has swings enough left to go round with the others. */
@@ -371,57 +390,10 @@ public final class Planner {
     }
 
     private Phrase note(Player player, LocalDate day, String kind) {
-      return Phrase.of(books.get(player.id()).armRests(day) ? kind + ".rested" : kind);
-    }
-
-    private List<Item> items(Circuit.Entrant entrant, Circuit.Layout layout, Place place) {
-      Map<String, Item> items = new LinkedHashMap<>();
-      int left = entrant.swingsLeft();
-      for (Circuit.Post post : layout.of(entrant)) {
-        int swings = Math.min(left, post.swings());
-        // whose swings of the day are used up writes at the stations with a bat
-        if (post.drill().isPresent() && (post.swings() == 0 || swings > 0)) {
-          left -= swings;
-          Item item = item(entrant, post, swings, layout.rotationMinutes(), place);
-          items.merge(item.drill(), item, GroupWeeks::together);
-        }
+      if (books.get(player.id()).armRests(day)) {
+        return Phrase.of(kind + ".rested");
       }
-      return List.copyOf(items.values());
-    }
-
-    private Item item(
-        Circuit.Entrant entrant, Circuit.Post post, int swings, int minutes, Place place) {
-      Drill drill = post.drill().orElseThrow();
-      String step =
-          decisions.get(entrant.player().id()).stream()
-              .filter(d -> d.skill() == post.skill().orElseThrow())
-              .findFirst()
-              .orElseThrow()
-              .workOn()
-              .id();
-      return new Item(
-          drill.id(),
-          drill.skill(),
-          step,
-          choice.ball(drill, place),
-          drill.feed(),
-          Told.feet(drill, entrant.age()),
-          post.reps() - post.swings() + swings,
-          swings,
-          minutes);
-    }
-
-    private static Item together(Item a, Item b) {
-      return new Item(
-          a.drill(),
-          a.skill(),
-          a.step(),
-          a.ball(),
-          a.feed(),
-          a.feet(),
-          a.reps() + b.reps(),
-          a.swings() + b.swings(),
-          a.minutes() + b.minutes());
+      return Phrase.of(rhythm.light(day) ? kind + ".lighter" : kind);
     }
 
     private void put(
@@ -432,31 +404,14 @@ public final class Planner {
       if (place != Place.HOME && planned.swings() > 0) {
         rises.get(player.id()).practised(day);
       }
-      items.forEach(i -> used.get(player.id()).merge(i.drill(), 1, Integer::sum));
+      items.forEach(i -> familiar.get(player.id()).add(day, choice.drill(i.drill())));
     }
 
-    private Place place(Event event) {
-      return venue(event)
-          .map(v -> v.cage() ? Place.CAGE : Place.FIELD)
-          .orElse(
-              event.place().toLowerCase(java.util.Locale.ROOT).contains("cage")
-                  ? Place.CAGE
-                  : Place.FIELD);
-    }
-
-    private Optional<Club.Venue> venue(Event event) {
-      return record.club().places().stream().filter(v -> v.id().equals(event.place())).findFirst();
-    }
-
-    private int venueStations(Event event) {
-      return venue(event).map(Club.Venue::stations).orElse(4);
-    }
-
-    /** Home days of a week: as far from other work as can be, earliest first among equals. */
+    /** Home days of a week: as far from other work and games as can be, earliest among equals. */
     private void planHome(Player player) {
       for (int week = 0; week < request.weeks(); week++) {
         LocalDate first = request.from().plusDays(7L * week);
-        for (int n = 0; n < doses.homeDaysPerWeek(player.ageOn(first)); n++) {
+        for (int n = 0; n < homeDays(player, first); n++) {
           Optional<LocalDate> day = homeDay(player, first);
           if (day.isEmpty() || !homeSession(player, day.get(), week + n)) {
             break;
@@ -468,12 +423,25 @@ public final class Planner {
     private Optional<LocalDate> homeDay(Player player, LocalDate first) {
       return first
           .datesUntil(first.plusDays(7))
-          .filter(d -> openForHome(player, d) && !barred(player, d))
+          .filter(d -> openForHome(player, d) && !stops.all(player, d))
+          .filter(d -> !season.timeOff().on(d))
+          .filter(d -> !firstLook.awaited(d, decisions.get(player.id())))
           .filter(d -> !days.get(player.id()).containsKey(d))
+          .filter(d -> !rhythm.light(d) || lightHomeDays(player, first) < doses.lighterHomeDays())
           .filter(d -> books.get(player.id()).fits(d, doses.homeMinutes(player.ageOn(d))))
           .max(
               Comparator.<LocalDate>comparingInt(d -> distance(player, d))
                   .thenComparing(Comparator.reverseOrder()));
+    }
+
+    /** Home sessions on light days that the week from {@code first} has already. */
+    private int lightHomeDays(Player player, LocalDate first) {
+      return (int)
+          first
+              .datesUntil(first.plusDays(7))
+              .filter(rhythm::light)
+              .filter(d -> sessions.get(player.id()).containsKey(d))
+              .count();
     }
 
     /** Whether the family can, nothing is on, and no tournament begins on the next day. */
@@ -485,25 +453,29 @@ public final class Planner {
     }
 
     private int distance(Player player, LocalDate day) {
-      return days.get(player.id()).values().stream()
-          .filter(d -> !d.items().isEmpty())
-          .mapToInt(d -> (int) Math.abs(d.date().toEpochDay() - day.toEpochDay()))
-          .min()
-          .orElse(7);
+      Map<LocalDate, Day> own = days.get(player.id());
+      for (int away = 1; away < 7; away++) {
+        if (taken(own, day.minusDays(away)) || taken(own, day.plusDays(away))) {
+          return away;
+        }
+      }
+      return 7;
+    }
+
+    private boolean taken(Map<LocalDate, Day> own, LocalDate day) {
+      return season.game(day).isPresent()
+          || (own.containsKey(day) && !own.get(day).items().isEmpty());
     }
 
     private boolean homeSession(Player player, LocalDate day, int turn) {
-      List<SkillDecision> focus = new ArrayList<>(focus(player, day));
-      boolean left = week(day) > 0 && !met(player, focus.get(1).skill());
-      if (left || turn % 2 == 1) {
-        java.util.Collections.reverse(focus);
-      }
+      List<SkillDecision> focus = homeFocus(player, day, turn);
       LocalDate first = request.from().plusDays(7L * week(day));
       boolean maySwing =
-          !swingsBarred(player, day) && homeSwingDays(player, first) > swung(player, first);
+          !stops.swings(player, day) && homeSwingDays(player, first) > swung(player, first);
       int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
-          home.session(player, day, focus, used.get(player.id()), swingsLeft);
+          session(player, day, focus, familiar.get(player.id()).bores(day), swingsLeft)
+              .or(() -> session(player, day, focus, d -> false, swingsLeft));
       session.ifPresent(
           s -> {
             sessions.get(player.id()).put(day, s);
@@ -516,6 +488,48 @@ public final class Planner {
                 s.item().minutes());
           });
       return session.isPresent();
+    }
+
+    private Optional<HomeWork.Session> session(
+        Player player,
+        LocalDate day,
+        List<SkillDecision> focus,
+        Predicate<Drill> bores,
+        int swingsLeft) {
+      return home.session(
+          player,
+          day,
+          focus,
+          familiar.get(player.id()).used(),
+          bores,
+          swingsLeft,
+          share(player, day));
+    }
+
+    /**
+     * The skills of the week in the order they are tried at home: first the one that had its look
+     * on fewer days of the week, so that each gets a second one; else in turn. From the second week
+     * on what the plan has not met at all comes before them.
+     */
+    private List<SkillDecision> homeFocus(Player player, LocalDate day, int turn) {
+      List<SkillDecision> focus = new ArrayList<>(focus(player, day));
+      if (turn % 2 == 1) {
+        Collections.reverse(focus);
+      }
+      LocalDate first = request.from().plusDays(7L * week(day));
+      focus.sort(Comparator.comparingLong(d -> looks(player, first, d.skill())));
+      return week(day) == 0
+          ? focus
+          : Stream.concat(unmet(player), focus.stream()).distinct().toList();
+    }
+
+    /** Days of the week from {@code first} on which a skill is worked on. */
+    private long looks(Player player, LocalDate first, Skill skill) {
+      return first
+          .datesUntil(first.plusDays(7))
+          .map(days.get(player.id())::get)
+          .filter(d -> d != null && d.items().stream().anyMatch(i -> i.skill() == skill))
+          .count();
     }
 
     /** Home sessions with swings that the week from {@code first} has already. */
@@ -532,34 +546,9 @@ public final class Planner {
     private void fillUp(Player player) {
       for (LocalDate d = request.from(); !d.isAfter(request.last()); d = d.plusDays(1)) {
         if (!days.get(player.id()).containsKey(d)) {
-          days.get(player.id()).put(d, idle(player, d));
+          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0));
         }
       }
-    }
-
-    private Day idle(Player player, LocalDate day) {
-      boolean provisional = week(day) > 0;
-      if (barred(player, day)) {
-        return rest(day, "day.held", provisional);
-      }
-      Optional<Event> game = season.game(day);
-      if (game.isPresent()) {
-        String note = "day." + game.get().kind().id();
-        return new Day(day, Place.FIELD, List.of(), provisional, Optional.of(Phrase.of(note)));
-      }
-      if (season.practice(day).isPresent()) {
-        String note =
-            adults(season.practice(day).get()) < 1
-                ? "day.no-adult"
-                : swingsBarred(player, day) ? "day.helps" : "day.sits-out";
-        Place place = place(season.practice(day).get());
-        return new Day(day, place, List.of(), provisional, Optional.of(Phrase.of(note)));
-      }
-      return rest(day, season.off(day) ? "day.off" : "day.rest", provisional);
-    }
-
-    private static Day rest(LocalDate day, String note, boolean provisional) {
-      return new Day(day, Place.REST, List.of(), provisional, Optional.of(Phrase.of(note)));
     }
 
     List<PlayerPlan> players(Sheets sheets) {
@@ -569,9 +558,11 @@ public final class Planner {
                   sheets.player(
                       p,
                       List.copyOf(days.get(p.id()).values()),
+                      kinds.of(request, Optional.ofNullable(easy.get(p.id()))),
                       sessions.get(p.id()),
                       home,
                       focus(p, request.from()),
+                      working(p, request.from()),
                       season.assumed(),
                       SportYear.of(record, season, p, days.get(p.id()).values(), request, doses),
                       lookBack(p)))

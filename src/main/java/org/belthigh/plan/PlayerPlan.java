@@ -2,12 +2,15 @@ package org.belthigh.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.belthigh.model.Phrase;
 
 /**
  * One player's decisions, holds, days and sheets.
  *
  * @param decisions one per skill, in the order of the skills
  * @param days one entry for every date of the planned weeks
+ * @param weeks the planned weeks, first to last
+ * @param depends on what the weeks after the first depend; empty where nothing follows it
  * @param card the first week's
  * @param home one sheet per home day of the first week; empty where there is none
  * @param year how many months of the sport are known
@@ -18,6 +21,8 @@ public record PlayerPlan(
     List<DecisionLine> decisions,
     List<HoldLine> holds,
     List<Day> days,
+    List<PlannedWeek> weeks,
+    Optional<Phrase> depends,
     Card card,
     List<HomeSheet> home,
     SportYear year,
@@ -26,11 +31,13 @@ public record PlayerPlan(
     decisions = List.copyOf(decisions);
     holds = List.copyOf(holds);
     days = List.copyOf(days);
+    weeks = List.copyOf(weeks);
     home = List.copyOf(home);
   }
 
   /** This plan with a card that others may see: no cause of a hold on it. */
   public PlayerPlan inTheOpen() {
-    return new PlayerPlan(who, decisions, holds, days, card.inTheOpen(), home, year, back);
+    return new PlayerPlan(
+        who, decisions, holds, days, weeks, depends, card.inTheOpen(), home, year, back);
   }
 }

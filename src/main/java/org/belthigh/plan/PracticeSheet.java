@@ -14,7 +14,7 @@ import org.belthigh.model.Side;
  * @param place where, in words
  * @param minutes the whole practice
  * @param hittingMinutes of it
- * @param note what the coach must know about the day itself; empty where nothing
+ * @param notes what the coach must know about the day itself; empty where nothing
  * @param ringFeet nobody else inside this ring around a swinging bat
  * @param squads players who stay together, in the order of the stations they start at
  * @param stations the places where something happens, numbered from 1
@@ -42,7 +42,7 @@ public record PracticeSheet(
     int minutes,
     int hittingMinutes,
     int adults,
-    Optional<Phrase> note,
+    List<Phrase> notes,
     int ringFeet,
     List<Squad> squads,
     List<Station> stations,

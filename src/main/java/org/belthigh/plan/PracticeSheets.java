@@ -37,7 +37,7 @@ final class PracticeSheets {
   private final Map<String, Label> labels;
   private final Told told;
   private final int ringFeet;
-  private final Optional<Phrase> note;
+  private final Function<LocalDate, List<Phrase>> notes;
   private final Function<LocalDate, List<Label>> askFirst;
   private final HeatBoxes heat;
 
@@ -49,13 +49,13 @@ final class PracticeSheets {
       List<Label> labels,
       Doses doses,
       HeatBoxes heat,
-      boolean assumed,
+      Function<LocalDate, List<Phrase>> notes,
       Function<LocalDate, List<Label>> askFirst) {
     this.askFirst = askFirst;
     this.heat = heat;
     this.record = record;
     this.ringFeet = doses.batRingFeet();
-    this.note = assumed ? Optional.of(Phrase.of("practice.assumed")) : Optional.empty();
+    this.notes = notes;
     this.holds = holds;
     this.labels =
         labels.stream()
@@ -83,7 +83,7 @@ final class PracticeSheets {
         practice.event().minutes(),
         practice.event().hittingMinutes(),
         practice.adults(),
-        note,
+        notes.apply(day),
         ringFeet,
         squads,
         stations(layout),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
@@ -27,10 +28,12 @@ final class Season {
 
   private final List<Event> events;
   private final boolean assumed;
+  private final TimeOff timeOff;
 
-  private Season(List<Event> events, boolean assumed) {
+  private Season(Club club, List<Event> events, boolean assumed) {
     this.events = events;
     this.assumed = assumed;
+    this.timeOff = new TimeOff(club, sportDays().collect(Collectors.toSet()));
   }
 
   /** The calendar of {@code group}; {@code first} to {@code last} bound what may be assumed. */
@@ -39,7 +42,7 @@ final class Season {
     boolean none =
         own.stream().noneMatch(e -> e.kind() != Event.Kind.BREAK && e.kind() != Event.Kind.OFF);
     if (!none) {
-      return new Season(own, false);
+      return new Season(record.club(), own, false);
     }
     List<Event> all = new ArrayList<>(own);
     for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
@@ -49,7 +52,7 @@ final class Season {
         all.add(assumedPractice(day, group));
       }
     }
-    return new Season(List.copyOf(all), true);
+    return new Season(record.club(), List.copyOf(all), true);
   }
 
   private static Event assumedPractice(LocalDate day, Club.Group group) {
@@ -76,9 +79,14 @@ final class Season {
     return events.stream().filter(e -> e.date().equals(day)).toList();
   }
 
+  /** The days off from the sport. */
+  TimeOff timeOff() {
+    return timeOff;
+  }
+
   /** The practice or evaluation of {@code day}; none on a day that is off or has a game. */
   Optional<Event> practice(LocalDate day) {
-    if (off(day) || game(day).isPresent()) {
+    if (off(day) || timeOff.on(day) || game(day).isPresent()) {
       return Optional.empty();
     }
     return on(day).stream()

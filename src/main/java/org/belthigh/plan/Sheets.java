@@ -65,9 +65,11 @@ final class Sheets {
   PlayerPlan player(
       Player player,
       List<Day> days,
+      List<PlannedWeek> weeks,
       Map<LocalDate, HomeWork.Session> sessions,
       HomeWork home,
       List<SkillDecision> focus,
+      List<SkillDecision> working,
       boolean assumed,
       SportYear year,
       Optional<LookBack> back) {
@@ -85,7 +87,10 @@ final class Sheets {
         own.stream().map(Sheets::line).toList(),
         held.stream().map(this::line).toList(),
         days,
-        cards.card(player, days, focus, own, held, arms.box(player, held), assumed),
+        weeks,
+        new Provisional(request.from(), curriculum()).of(days, focus, held),
+        cards.card(
+            player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
         homeSheets,
         year,
         back);
@@ -95,6 +100,7 @@ final class Sheets {
   GroupPlan group(
       Club.Group group,
       Season season,
+      Rhythm rhythm,
       Map<LocalDate, Planner.Practice> practices,
       List<PlayerPlan> players) {
     List<Label> labels = players.stream().map(PlayerPlan::who).toList();
@@ -107,7 +113,7 @@ final class Sheets {
             labels,
             new Doses(catalogue, request.from()),
             new HeatBoxes(catalogue, request.from()),
-            season.assumed(),
+            day -> notes(season, rhythm, day),
             day -> arms.askFirst(labels, day));
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
     return new GroupPlan(
@@ -117,6 +123,23 @@ final class Sheets {
         arms.sheet(group, season, labels),
         Overviews.of(players, record, request.from()),
         sheets.logs(printed));
+  }
+
+  /** What a coach must know about the day itself. */
+  private List<Phrase> notes(Season season, Rhythm rhythm, LocalDate day) {
+    List<Phrase> notes = new ArrayList<>();
+    if (season.assumed()) {
+      notes.add(Phrase.of("practice.assumed"));
+    }
+    if (new FirstLook(record.club().seasonFirst(), season).on(day)) {
+      notes.add(Phrase.of("practice.first-look"));
+    }
+    if (rhythm.beforeTournament(day)) {
+      notes.add(Phrase.of("practice.before-tournament"));
+    } else if (rhythm.lighterWeek(day)) {
+      notes.add(Phrase.of("practice.lighter"));
+    }
+    return List.copyOf(notes);
   }
 
   /** Practices of the first week; the next one where it has none. */

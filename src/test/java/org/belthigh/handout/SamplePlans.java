@@ -87,7 +87,7 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), Map.of(), Optional.empty(), List.of()),
+        new Overview(List.of(), List.of(), Map.of(), Optional.empty(), List.of()),
         List.of());
   }
 
@@ -97,6 +97,8 @@ final class SamplePlans {
         List.of(),
         List.of(),
         amount == Amount.EMPTY ? List.of() : List.of(game()),
+        List.of(),
+        Optional.empty(),
         card(amount),
         home,
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),
@@ -120,6 +122,7 @@ final class SamplePlans {
         MONDAY.plusDays(6),
         Phrase.of("aim.rest"),
         LocalText.of("Knee, belt or chest?", "¿Rodilla, cintura o pecho?"),
+        amount == Amount.EXTREME ? Optional.of(lighter()) : Optional.empty(),
         IntStream.range(0, things).mapToObj(i -> thing(amount)).toList(),
         things == 0 ? Optional.empty() : Optional.of(picture(Grain.ROW, List.of("belt"))),
         things == 0 ? List.of() : List.of(Phrase.of("moves.log")),
@@ -131,6 +134,10 @@ final class SamplePlans {
             Phrase.of("arm.source", "books", "Pitch Smart, revised 2017")),
         amount == Amount.EXTREME ? List.of(Phrase.of("day.assumed")) : List.of(),
         amount == Amount.EXTREME ? List.of(Phrase.of("day.assumed")) : List.of());
+  }
+
+  private static Phrase lighter() {
+    return Phrase.of("week.lighter", "first", MONDAY, "last", MONDAY.plusDays(6));
   }
 
   private static Card.Thing thing(Amount amount) {

@@ -1,0 +1,52 @@
+package org.belthigh.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.belthigh.intake.Event;
+import org.belthigh.intake.Player;
+import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
+
+/** Days without hitting work: a game, a practice without it, a day off, a hold or rest. */
+final class IdleDays {
+  private final Season season;
+  private final Ground ground;
+  private final Stops stops;
+
+  IdleDays(Season season, Ground ground, Stops stops) {
+    this.season = season;
+    this.ground = ground;
+    this.stops = stops;
+  }
+
+  /** The entry of {@code day}, which says why there is no work on it. */
+  Day of(Player player, LocalDate day, boolean provisional) {
+    if (stops.all(player, day)) {
+      return idle(day, Place.REST, "day.held", provisional);
+    }
+    Optional<Event> game = season.game(day);
+    if (game.isPresent()) {
+      return idle(day, Place.FIELD, "day." + game.get().kind().id(), provisional);
+    }
+    Optional<Event> practice = season.practice(day);
+    if (practice.isPresent()) {
+      return idle(day, ground.place(practice.get()), why(player, practice.get()), provisional);
+    }
+    if (season.timeOff().on(day)) {
+      return idle(day, Place.REST, "day.time-off", provisional);
+    }
+    return idle(day, Place.REST, season.off(day) ? "day.off" : "day.rest", provisional);
+  }
+
+  private String why(Player player, Event practice) {
+    if (ground.adults(practice) < 1) {
+      return "day.no-adult";
+    }
+    return stops.swings(player, practice.date()) ? "day.helps" : "day.sits-out";
+  }
+
+  private static Day idle(LocalDate day, Place place, String note, boolean provisional) {
+    return new Day(day, place, List.of(), provisional, Optional.of(Phrase.of(note)));
+  }
+}
