@@ -249,6 +249,9 @@ class LoadCheckTest {
     assertThat(beside(home(5, 18, 8), swings(13, 70), swings(15, 70), swings(17, 25)))
         .as("swings at home alone are no week played, so the mean stays 150")
         .isEmpty();
+    assertThat(beside(day(6, "field", 0), swings(13, 70), swings(15, 70), swings(17, 25)))
+        .as("nor is a day at the field without a swing")
+        .isEmpty();
     assertThat(beside(cards(5), swings(13, 70), swings(15, 70), swings(17, 26)))
         .singleElement()
         .asString()
