@@ -40,10 +40,11 @@ class EventCheckTest {
     club.calendar("2027-04-06,u10," + kind + ",,,");
 
     assertThat(said(swings(6, 9)))
-        .contains(
+        .containsExactly(
             "a1 2027-04-06: hitting work on the day of a "
                 + kind
-                + "; such a day has none (ours, common practice)");
+                + "; such a day has none (ours, common practice)",
+            "a1 2027-04-06: a practice that the calendar does not have; practices are as there");
     assertThat(said(new FinishedPlan.Dated(SmallClub.april(6), "rest", 0, 0, 0, List.of())))
         .isEmpty();
   }

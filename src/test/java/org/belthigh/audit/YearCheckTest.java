@@ -127,4 +127,22 @@ class YearCheckTest {
 
     assertThat(said(ada(cards(6)))).isEmpty();
   }
+
+  @Test
+  void outside_the_season_a_month_counts_by_what_is_done_in_it_up_to_the_plans_end()
+      throws Exception {
+    sixMonths();
+    club.with(
+        "club.yaml",
+        "name: Two Files",
+        "rule_book: pitch-smart-2018",
+        "season: {first: \"2027-03-01\", last: \"2027-03-31\"}",
+        "groups:",
+        "  - {id: u10, name: Under 10, age: [9, 10]}",
+        "  - {id: u14, name: Under 14, age: [13, 14]}");
+    club.calendar("2027-02-20,u10,practice,,,", "2027-04-25,u10,game,,,");
+
+    assertThat(said(ada())).as("the game comes after the plan").isEmpty();
+    assertThat(said(ada(cards(6)))).containsExactly(NINE);
+  }
 }
