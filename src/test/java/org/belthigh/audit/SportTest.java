@@ -176,6 +176,7 @@ class SportTest {
         2027-03-28,a1,tee-countdown,1,5,yes,hard
         2027-03-28,a1,tee-countdown,2,5,yes,hard
         2027-04-05,a1,tee-countdown,1,5,yes,hard
+        2027-04-05,a1,tee-countdown,2,5,yes,hard
         """);
 
     assertThat(sport().played(ada, FROM.minusWeeks(1), UNLOGGED)).hasValue(9 + 8 + 1);
