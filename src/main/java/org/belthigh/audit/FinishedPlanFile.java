@@ -39,8 +39,7 @@ final class FinishedPlanFile {
 
   /** The id of {@code belthigh-2027 2027.1}; the rest is its version. */
   private static String curriculum(String said) {
-    int blank = said.indexOf(' ');
-    return blank < 0 ? said : said.substring(0, blank);
+    return said.split(" ", 2)[0];
   }
 
   private FinishedPlan.Person person(JsonNode player) {

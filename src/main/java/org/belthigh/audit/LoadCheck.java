@@ -56,7 +56,7 @@ final class LoadCheck {
     int age = ages.on(person, day.date());
     String where = person.id() + " " + day.date();
     most(where, day.allSwings(), "swings in a day", "swings-per-session", age);
-    if (day.allSwings() > 0 && owed.fewerSwings(person, day.date())) {
+    if (owed.fewerSwings(person, day.date())) {
       int fewer =
           (int)
               Math.floor(

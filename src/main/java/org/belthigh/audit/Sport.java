@@ -126,8 +126,7 @@ final class Sport {
             && (day.getDayOfWeek() == DayOfWeek.TUESDAY
                 || day.getDayOfWeek() == DayOfWeek.THURSDAY);
     return assumedThen
-        || (events.stream()
-                .anyMatch(e -> e.kind() == Event.Kind.PRACTICE || e.kind() == Event.Kind.EVALUATION)
+        || (!events.isEmpty()
             && events.stream()
                 .allMatch(
                     e -> e.kind() == Event.Kind.PRACTICE || e.kind() == Event.Kind.EVALUATION));

@@ -173,10 +173,14 @@ class SportTest {
         2027-03-31,a1,tee-countdown,1,5,yes,hard
         2027-03-31,a1,tee-countdown,2,5,no,
         2027-03-31,b1,tee-countdown,1,5,yes,hard
+        2027-03-28,a1,tee-countdown,1,5,yes,hard
+        2027-03-28,a1,tee-countdown,2,5,yes,hard
+        2027-04-05,a1,tee-countdown,1,5,yes,hard
+        2027-04-05,a1,tee-countdown,2,5,yes,hard
         """);
 
     assertThat(sport().played(ada, FROM.minusWeeks(1), UNLOGGED)).hasValue(9 + 8 + 1);
-    assertThat(sport().played(ada, FROM.minusWeeks(2), UNLOGGED)).hasValue(5);
+    assertThat(sport().played(ada, FROM.minusWeeks(2), UNLOGGED)).hasValue(5 + 2);
   }
 
   @Test
@@ -185,5 +189,33 @@ class SportTest {
 
     assertThat(sport.played(ada, FROM.minusWeeks(1), UNLOGGED)).hasValue(UNLOGGED);
     assertThat(sport.played(ada, FROM.minusWeeks(2), UNLOGGED)).isEmpty();
+  }
+
+  @Test
+  void without_a_calendar_a_past_week_is_played_on_its_tuesday_and_its_thursday() throws Exception {
+    Sport tuesdayOff = sport("calendar.csv", "date,group,kind", "2027-03-30,all,off");
+    assertThat(tuesdayOff.played(ada, FROM.minusWeeks(1), UNLOGGED)).hasValue(UNLOGGED);
+
+    Sport bothOff =
+        sport("calendar.csv", "date,group,kind", "2027-03-30,all,off", "2027-04-01,all,break");
+    assertThat(bothOff.played(ada, FROM.minusWeeks(1), UNLOGGED)).isEmpty();
+  }
+
+  @Test
+  void an_evaluation_is_a_week_played_alone_or_beside_a_practice_and_not_beside_a_game()
+      throws Exception {
+    Sport sport =
+        sport(
+            "calendar.csv",
+            "date,group,kind",
+            "2027-03-30,u10,evaluation",
+            "2027-03-23,u10,evaluation",
+            "2027-03-23,u10,practice",
+            "2027-03-16,u10,evaluation",
+            "2027-03-16,u10,game");
+
+    assertThat(sport.played(ada, FROM.minusWeeks(1), UNLOGGED)).hasValue(UNLOGGED);
+    assertThat(sport.played(ada, FROM.minusWeeks(2), UNLOGGED)).hasValue(UNLOGGED);
+    assertThat(sport.played(ada, FROM.minusWeeks(3), UNLOGGED)).isEmpty();
   }
 }

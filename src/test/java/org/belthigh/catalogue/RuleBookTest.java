@@ -220,4 +220,71 @@ class RuleBookTest {
     assertThat(own.organisation()).isEqualTo("Test Club");
     assertThat(own.sources()).containsExactly("club-own");
   }
+
+  /**
+   * s09: since 2018 the league age is the age on 31 August of the season's year, before on 30
+   * April. The other bases go by the birthday; division and grade are not known (ours).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "ACTUAL, 2017-05-02, 2027-05-01, 9",
+    "ACTUAL, 2017-05-02, 2027-05-02, 10",
+    "DIVISION, 2017-05-02, 2027-05-01, 9",
+    "DIVISION, 2017-05-02, 2027-05-02, 10",
+    "HIGH_SCHOOL, 2012-05-02, 2027-05-01, 14",
+    "HIGH_SCHOOL, 2012-05-02, 2027-05-02, 15",
+    "LEAGUE_AGE, 2017-08-31, 2027-04-05, 10",
+    "LEAGUE_AGE, 2017-09-01, 2027-04-05, 9",
+    "LEAGUE_AGE, 2017-01-05, 2027-01-04, 10",
+    "LEAGUE_AGE, 2008-08-31, 2018-04-05, 10",
+    "LEAGUE_AGE, 2008-09-01, 2018-04-05, 9",
+    "LEAGUE_AGE, 2007-04-30, 2017-04-05, 10",
+    "LEAGUE_AGE, 2007-05-01, 2017-06-05, 9"
+  })
+  void which_age_picks_the_row_goes_by_the_book(
+      RuleBook.AgeBasis basis, LocalDate born, LocalDate day, int age) {
+    assertThat(basis.age(born, day)).isEqualTo(age);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ACTUAL, LEAGUE_AGE",
+    "LEAGUE_AGE, ACTUAL",
+    "DIVISION, LEAGUE_AGE",
+    "HIGH_SCHOOL, LEAGUE_AGE"
+  })
+  void beside_the_age_of_a_book_stands_the_one_that_others_go_by(
+      RuleBook.AgeBasis basis, RuleBook.AgeBasis other) {
+    assertThat(basis.other()).isEqualTo(other);
+  }
+
+  /** s57: 21 pitches after catching end catching for the day, 31 at ages 15 and 16. */
+  @Test
+  void the_bar_for_going_back_to_catcher_rises_at_15() {
+    RuleBook.CatcherRules rules =
+        CATALOGUE.ruleBook("little-league-reg-vi").catcher().orElseThrow();
+
+    assertThat(rules.returnBar(14)).isEqualTo(21);
+    assertThat(rules.returnBar(15)).isEqualTo(31);
+  }
+
+  @Test
+  void a_band_that_is_made_to_reach_an_older_age_keeps_its_numbers() {
+    RuleBook.Band band = CATALOGUE.ruleBook("pitch-smart-2018").band(9).orElseThrow();
+
+    RuleBook.Band longer = band.upTo(12);
+
+    assertThat(longer.holds(12)).isTrue();
+    assertThat(longer.holds(13)).isFalse();
+    assertThat(longer.ageFrom()).isEqualTo(9);
+    assertThat(longer.dailyMax()).isEqualTo(75);
+    assertThat(longer.rest()).isEqualTo(band.rest());
+  }
+
+  @Test
+  void a_club_has_numbers_of_its_own_with_the_first_one() {
+    assertThat(Stricter.NONE.isNone()).isTrue();
+    assertThat(new Stricter(List.of(), List.of(), 1, OptionalInt.empty()).isNone()).isFalse();
+    assertThat(new Stricter(List.of(), List.of(), 0, OptionalInt.of(2)).isNone()).isFalse();
+  }
 }

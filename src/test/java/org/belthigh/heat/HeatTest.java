@@ -221,4 +221,38 @@ class HeatTest {
       }
     }
   }
+
+  /** s32: the adjustments hold from 80 on, that degree with it. */
+  @Test
+  void at_eighty_the_adjustments_hold_already() {
+    assertThat(HeatIndex.adjusted(80, 5)).isLessThan(HeatIndex.regression(80, 5));
+    assertThat(HeatIndex.adjusted(80, 90)).isGreaterThan(HeatIndex.regression(80, 90));
+  }
+
+  /** s32: the simple formula holds while its mean with the temperature is below 80. */
+  @Test
+  void at_a_mean_of_eighty_the_regression_holds() {
+    assertThat((HeatIndex.simple(80.2, 40) + 80.2) / 2).isEqualTo(80);
+    assertThat(HeatIndex.of(80.2, 40)).isEqualTo(HeatIndex.regression(80.2, 40));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 32", "100, 212", "30, 86", "-40, -40"})
+  void celsius_becomes_fahrenheit(double celsius, double fahrenheit) {
+    assertThat(HeatIndex.fahrenheit(celsius)).isCloseTo(fahrenheit, within(1e-9));
+  }
+
+  @Test
+  void at_exactly_103_the_young_go_home_already() {
+    List<HeatCheck.Answer> answers = CHECK.heatIndex(87, 80, who(12, 1, 20, false));
+
+    assertThat(answers.get(0).degrees()).isEqualTo(103.0);
+    assertThat(answers.get(0).row().cancel()).isTrue();
+  }
+
+  @Test
+  void every_border_of_every_table_begins_a_band() {
+    assertThat(borders(HeatTable.Reading.WBGT, who(15, 3, 20, false)))
+        .contains(82.0, 87.0, 90.0, 90.1);
+  }
 }
