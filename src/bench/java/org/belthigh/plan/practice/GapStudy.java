@@ -1,6 +1,8 @@
 package org.belthigh.plan.practice;
 
+import java.time.Duration;
 import java.util.Locale;
+import java.util.function.LongFunction;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -40,13 +42,33 @@ class GapStudy {
       ProvenOptimum.Result solver = ProvenOptimum.solve(practice, SECONDS, 1);
       say(
           "| %d | %d | %d | %d ms | %s | %.1f s |",
-          seed,
-          practice.hitters().size(),
-          ours,
-          millis,
-          solver.score() == Long.MIN_VALUE ? "none" : Long.toString(solver.score()),
-          solver.seconds());
+          seed, practice.hitters().size(), ours, millis, kept(solver.score()), solver.seconds());
     }
+  }
+
+  /** At equal time, and at {@link #SECONDS}; practices that a coach has, and large ones. */
+  @Test
+  void against_a_local_search_framework() {
+    against("ordinary", RandomPractice::ordinary);
+    against("large", RandomPractice::large);
+  }
+
+  private static void against(String size, LongFunction<Practice> practices) {
+    Search.best(practices.apply(1)); // warm
+    LocalSearchPeer.score(practices.apply(1), Duration.ofSeconds(2));
+    for (int seed = 1; seed <= LARGE; seed++) {
+      Practice practice = practices.apply(seed);
+      long begun = System.nanoTime();
+      long ours = new Objective(practice).of(Search.best(practice));
+      long millis = (System.nanoTime() - begun) / 1_000_000 + 1;
+      long equal = LocalSearchPeer.score(practice, Duration.ofMillis(millis));
+      long longer = LocalSearchPeer.score(practice, Duration.ofMillis(Math.round(1000 * SECONDS)));
+      say("| %s %d | %d | %d ms | %s | %s |", size, seed, ours, millis, kept(equal), kept(longer));
+    }
+  }
+
+  private static String kept(long score) {
+    return score == Long.MIN_VALUE ? "none" : Long.toString(score);
   }
 
   private static void say(String format, Object... values) {
