@@ -17,6 +17,7 @@ import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Feed;
+import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
@@ -189,28 +190,86 @@ final class PracticePrint {
 
   /** When things go otherwise; where room is short it fills the foot of the first page. */
   private void otherwise(Flow flow) {
-    Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
-    if (fit != Fit.BARE || sheet.adults() > 1) {
-      otherwise.put("practice.one-adult", sheet.oneAdult());
-    }
-    otherwise.put("practice.changes", changes());
-    otherwise.put("practice.weather", weather());
-    if (fit.tight()) {
-      otherwise.forEach(
-          (title, lines) ->
-              flow.p(Text.bold(page.say(title) + " ").and(String.join(" ", page.say(lines)))));
-    } else {
+    List<PracticeSheet.OtherWay> ways = List.of(sheet.oneAdult(), sheet.rain());
+    if (ways.stream().anyMatch(w -> !w.rotations().isEmpty())) {
       flow.columns(
-          columns ->
-              otherwise.forEach(
-                  (title, lines) ->
-                      columns.column(
-                          1, column -> column.h2(page.say(title)).bullets(texts(lines)))));
+          columns -> {
+            columns.column(1, left -> otherWay(left, "practice.one-adult", sheet.oneAdult()));
+            columns.column(1, right -> otherWay(right, "practice.rain", sheet.rain()));
+          });
+      flow.p(page.say("practice.brief.how"));
+    } else {
+      line(flow, "practice.one-adult", sheet.oneAdult().says());
+      line(flow, "practice.rain", sheet.rain().says());
+    }
+    line(flow, "practice.changes", sheet.guests());
+    line(flow, "practice.weather", weather());
+  }
+
+  private void line(Flow flow, String title, List<Phrase> says) {
+    flow.p(Text.bold(page.say(title) + " ").and(String.join(" ", page.say(says))));
+  }
+
+  private void otherWay(Flow flow, String title, PracticeSheet.OtherWay way) {
+    line(flow, title, way.says());
+    for (PracticeSheet.Squad squad : way.squads()) {
+      flow.p(
+          Text.bold(page.say("practice.post", "squad", squad.letter()))
+              .and(" " + page.names(squad.players())));
+    }
+    if (!way.rotations().isEmpty()) {
+      flow.table(
+          table -> {
+            List<Col> columns = new ArrayList<>(List.of(Col.content()));
+            List<String> head = new ArrayList<>(List.of(page.say("practice.brief.minute")));
+            for (PracticeSheet.Station station : way.stations()) {
+              columns.add(Col.share(1));
+              head.add(brief(station));
+            }
+            table.columns(columns).head(head).rowHeaders().boxed();
+            way.rotations().forEach(r -> table.row(brief(r, way.stations().size())));
+          });
     }
   }
 
-  private List<Text> texts(List<Phrase> phrases) {
-    return page.say(phrases).stream().map(Text::of).toList();
+  private String brief(PracticeSheet.Station station) {
+    return station
+        .adult()
+        .map(a -> page.say("practice.brief.adult", "number", station.number(), "adult", a))
+        .orElse(page.say("practice.brief.alone", "number", station.number()));
+  }
+
+  private List<Cell> brief(PracticeSheet.Rotation rotation, int stations) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(
+        Cell.of(
+            Text.bold(
+                page.say(
+                    "practice.brief.minutes",
+                    "from",
+                    rotation.from(),
+                    "to",
+                    rotation.from() + rotation.minutes()))));
+    for (int station = 1; station <= stations; station++) {
+      int number = station;
+      cells.add(
+          rotation.posts().stream()
+              .filter(p -> p.station() == number)
+              .findFirst()
+              .map(p -> Cell.of(brief(p)))
+              .orElse(Cell.blank()));
+    }
+    return cells;
+  }
+
+  private Text brief(PracticeSheet.Post post) {
+    Text squad = Text.bold(post.squad());
+    DrillText drill = drills.get(post.drill());
+    if (drill == null) {
+      return squad.and(" –");
+    }
+    Text does = squad.and(" " + numbers.get(drill.id()));
+    return post.swingsEach() == 0 ? does : does.and(" (" + post.swingsEach() + ")");
   }
 
   /** Where the heat tables are set close, what not to mix up stands here. */
@@ -220,12 +279,6 @@ final class PracticePrint {
       weather.add(sheet.heat().mind());
     }
     return weather;
-  }
-
-  private List<Phrase> changes() {
-    List<Phrase> changes = new ArrayList<>(List.of(sheet.rain()));
-    changes.addAll(sheet.guests());
-    return changes;
   }
 
   private String facts() {
@@ -308,11 +361,39 @@ final class PracticePrint {
         1,
         flow ->
             flow.h3(page.say("practice.group", "letter", squad.letter()))
-                .bullets(squad.players().stream().map(this::player).toList()));
+                .bullets(
+                    fit.tight()
+                        ? byCue(squad)
+                        : squad.players().stream().map(this::player).toList()));
+  }
+
+  /** Players of one cue in one line: it is said once. */
+  private List<Text> byCue(PracticeSheet.Squad squad) {
+    List<Text> lines = new ArrayList<>();
+    Optional<LocalText> last = Optional.empty();
+    for (Label who : squad.players()) {
+      PracticeSheet.PlayerCue cue = cues.get(who.id());
+      if (last.isPresent() && cue != null && last.get().equals(cue.cue())) {
+        lines.set(lines.size() - 1, lines.get(lines.size() - 1).and(", ").and(named(who, cue)));
+      } else {
+        lines.add(
+            cue == null ? named(who) : Text.of(page.say(cue.cue()) + ": ").and(named(who, cue)));
+      }
+      last = Optional.ofNullable(cue).map(PracticeSheet.PlayerCue::cue);
+    }
+    return lines;
+  }
+
+  private Text named(Label who) {
+    return Text.bold(page.name(who)).and(" " + page.say("practice.bats." + who.bats().id()));
+  }
+
+  private Text named(Label who, PracticeSheet.PlayerCue cue) {
+    return cue.needs().map(n -> named(who).and(Text.bold(" (" + n + ")"))).orElse(named(who));
   }
 
   private Text player(Label who) {
-    Text text = Text.bold(page.name(who)).and(" " + page.say("practice.bats." + who.bats().id()));
+    Text text = named(who);
     PracticeSheet.PlayerCue cue = cues.get(who.id());
     if (cue == null) {
       return text;
@@ -350,8 +431,25 @@ final class PracticePrint {
 
   private List<String> head() {
     List<String> head = new ArrayList<>(List.of(page.say("practice.round")));
-    sheet.stations().forEach(s -> head.add(station(s)));
+    for (PracticeSheet.Station station : sheet.stations()) {
+      head.add(
+          only(station)
+              .map(d -> station(station) + "\n" + numbers.get(d.id()) + " " + page.say(d.name()))
+              .orElse(station(station)));
+    }
     return head;
+  }
+
+  /** The drill that a station keeps all along; empty where it changes or somebody only fields. */
+  private Optional<DrillText> only(PracticeSheet.Station station) {
+    List<String> here =
+        sheet.rotations().stream()
+            .flatMap(r -> r.posts().stream())
+            .filter(p -> p.station() == station.number())
+            .map(PracticeSheet.Post::drill)
+            .distinct()
+            .toList();
+    return here.size() == 1 ? Optional.ofNullable(drills.get(here.get(0))) : Optional.empty();
   }
 
   private String station(PracticeSheet.Station station) {
@@ -377,14 +475,18 @@ final class PracticePrint {
     for (PracticeSheet.Station station : sheet.stations()) {
       Optional<PracticeSheet.Post> post =
           rotation.posts().stream().filter(p -> p.station() == station.number()).findFirst();
-      cells.add(post.map(p -> Cell.of(post(p))).orElse(Cell.blank()));
+      boolean named = only(station).isPresent();
+      cells.add(post.map(p -> Cell.of(post(p, named))).orElse(Cell.blank()));
     }
     table.row(cells);
   }
 
-  private Text post(PracticeSheet.Post post) {
+  private Text post(PracticeSheet.Post post, boolean named) {
     Text squad = Text.bold(page.say("practice.post", "squad", post.squad()));
     DrillText drill = drills.get(post.drill());
+    if (named && drill != null) {
+      return squad.and(" " + dose(post, drill));
+    }
     return drill == null
         ? squad.and(" " + page.say("practice.timetable.fields"))
         : squad

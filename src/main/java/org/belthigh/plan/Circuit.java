@@ -120,6 +120,24 @@ final class Circuit {
       posts = List.copyOf(posts);
     }
 
+    /** All who take part. */
+    List<Entrant> entrants() {
+      return posts.stream().flatMap(p -> p.squad().stream()).distinct().toList();
+    }
+
+    /** Where a player's squad starts, from 0. */
+    int squad(Entrant entrant) {
+      return of(entrant).get(0).station() - 1;
+    }
+
+    /** Swings that everybody has who has as many left. */
+    int swings() {
+      return entrants().stream()
+          .mapToInt(e -> of(e).stream().mapToInt(Post::swings).sum())
+          .max()
+          .orElse(0);
+    }
+
     /** The posts of one player, first rotation first. */
     List<Post> of(Entrant entrant) {
       return posts.stream()
@@ -145,30 +163,114 @@ final class Circuit {
       int venueStations,
       int minutes,
       double share) {
-    int players = entrants.size();
-    int youngest = entrants.stream().mapToInt(Entrant::age).min().orElse(10);
-    // one who hits and one who writes: a station for a child alone waits for another day
-    int tossed = Math.max(1, Math.min(Math.min(adults, venueStations), players / 2));
-    int stations = stations(players, tossed, youngest, minutes);
+    return anew(
+        entrants, tossed(entrants, adults, venueStations), minutes, new Terms(place, share));
+  }
+
+  /**
+   * The same practice with other grown-ups or in another place. The squads stay as they are where
+   * the minutes hold a round of all stations, and nothing is explained anew but what needs no
+   * grown-up. Nobody has more swings.
+   *
+   * @param usual what was planned
+   * @param place where it is now
+   * @param adults grown-ups who toss, at least 1
+   * @param venueStations how many stations with a bat that place can hold
+   */
+  Layout again(
+      Layout usual, Place place, int adults, int venueStations, int minutes, double share) {
+    List<Entrant> entrants = usual.entrants();
+    Terms terms = new Terms(place, share, usual.swings(), known(usual, place));
+    int tossed = Math.min(usual.stations(), tossed(entrants, adults, venueStations));
+    Frame frame = frame(usual.stations(), tossed, minutes, youngest(entrants));
+    boolean round = tossed == usual.stations() || frame.rotations() >= usual.stations();
+    return round
+        ? laid(entrants, frame, terms, Optional.of(usual))
+        : anew(entrants, tossed, minutes, terms);
+  }
+
+  /** What the coach has explained already, and what needs no grown-up; all where nothing fits. */
+  private Predicate<Drill> known(Layout usual, Place place) {
+    Set<String> explained =
+        usual.posts().stream()
+            .flatMap(p -> p.drill().stream())
+            .filter(d -> d.adults() > 0 && choice.fits(d, place, true))
+            .map(Drill::id)
+            .collect(Collectors.toSet());
+    return d -> explained.isEmpty() || d.adults() == 0 || explained.contains(d.id());
+  }
+
+  private static int youngest(List<Entrant> entrants) {
+    return entrants.stream().mapToInt(Entrant::age).min().orElse(10);
+  }
+
+  /** One who hits and one who writes: a station for a child alone waits for another day. */
+  private static int tossed(List<Entrant> entrants, int adults, int venueStations) {
+    return Math.max(1, Math.min(Math.min(adults, venueStations), entrants.size() / 2));
+  }
+
+  private Layout anew(List<Entrant> entrants, int tossed, int minutes, Terms terms) {
+    int youngest = youngest(entrants);
+    int stations = stations(entrants.size(), tossed, youngest, minutes);
+    return laid(entrants, frame(stations, tossed, minutes, youngest), terms, Optional.empty());
+  }
+
+  /**
+   * How stations and minutes are divided.
+   *
+   * @param tossed stations with a grown-up
+   * @param stay minutes at a station
+   * @param change minutes between two stays
+   */
+  private record Frame(int stations, int tossed, int rotations, int stay, int change) {}
+
+  /**
+   * What holds for all who take part.
+   *
+   * @param share part of the usual tosses
+   * @param swingsMost of each in all
+   * @param open drills that come into question
+   */
+  private record Terms(Place place, double share, int swingsMost, Predicate<Drill> open) {
+    Terms(Place place, double share) {
+      this(place, share, Integer.MAX_VALUE, d -> true);
+    }
+  }
+
+  private Frame frame(int stations, int tossed, int minutes, int youngest) {
     int change = stations > 1 ? doses.changeMinutes(youngest) : 0;
     int rotations = rotations(minutes, stations, tossed, change, youngest);
     int stay = Math.max(1, Math.min(doses.stationMinutes(youngest), minutes / rotations - change));
-    Visit visit = new Visit(stay, (players + stations - 1) / stations, share);
+    return new Frame(stations, tossed, rotations, stay, change);
+  }
+
+  private Layout laid(List<Entrant> entrants, Frame frame, Terms terms, Optional<Layout> squads) {
+    int largest = (entrants.size() + frame.stations() - 1) / frame.stations();
+    Visit visit = new Visit(frame.stay(), largest, terms.share());
     List<Entrant> sorted =
         entrants.stream().sorted(Comparator.comparing(e -> e.player().id())).toList();
-    List<Drill> drills = drills(sorted, place);
+    List<Drill> drills = drills(sorted, terms);
     Practice practice =
         new Practice(
-            sorted.stream().map(e -> hitter(e, drills, place)).toList(),
-            drills.stream().map(d -> task(d, place, visit)).toList(),
-            stations,
-            tossed,
-            rotations,
+            sorted.stream().map(e -> hitter(e, drills, terms)).toList(),
+            drills.stream().map(d -> task(d, terms.place(), visit)).toList(),
+            frame.stations(),
+            frame.tossed(),
+            frame.rotations(),
             doses.drillsPerPractice(true),
             doses.drillsPerPractice(false),
             choice.stock());
+    Arrangement found =
+        squads
+            .map(s -> Search.best(practice, sorted.stream().mapToInt(s::squad).toArray()))
+            .orElseGet(() -> Search.best(practice));
     return new Layout(
-        stations, tossed, rotations, stay, change, posts(practice, sorted, drills, visit));
+        frame.stations(),
+        frame.tossed(),
+        frame.rotations(),
+        frame.stay(),
+        frame.change(),
+        posts(practice, found, sorted, drills, visit, terms.swingsMost()));
   }
 
   /**
@@ -200,8 +302,11 @@ final class Circuit {
   }
 
   /** What anybody who takes part may do there; the most fitting ones where there are too many. */
-  private List<Drill> drills(List<Entrant> entrants, Place place) {
+  private List<Drill> drills(List<Entrant> entrants, Terms terms) {
+    Place place = terms.place();
     return choice.drills(place).stream()
+        .filter(terms.open())
+        .filter(d -> terms.swingsMost() > 0 || !d.swing())
         .filter(d -> entrants.stream().anyMatch(e -> need(e, d, place) != Need.NOT_YET))
         .sorted(
             Comparator.comparing(
@@ -236,15 +341,15 @@ final class Circuit {
     return entrant.bores().test(drill) && choice.alternate(step, drill, place);
   }
 
-  private Hitter hitter(Entrant entrant, List<Drill> drills, Place place) {
+  private Hitter hitter(Entrant entrant, List<Drill> drills, Terms terms) {
     return new Hitter(
         entrant.player().id(),
         entrant.alike(),
         entrant.player().bats(),
         AgeBand.of(entrant.age()).ordinal(),
-        Math.max(1, entrant.swingsLeft()),
+        Math.max(1, Math.min(terms.swingsMost(), entrant.swingsLeft())),
         entrant.focus().stream().map(SkillDecision::skill).collect(Collectors.toSet()),
-        drills.stream().map(d -> need(entrant, d, place)).toList(),
+        drills.stream().map(d -> need(entrant, d, terms.place())).toList(),
         drills.stream().map(d -> entrant.used().getOrDefault(d.id(), 0)).toList());
   }
 
@@ -284,9 +389,13 @@ final class Circuit {
   }
 
   private static List<Post> posts(
-      Practice practice, List<Entrant> sorted, List<Drill> drills, Visit visit) {
-    Arrangement found = Search.best(practice);
-    int common = new Objective(practice).common(found);
+      Practice practice,
+      Arrangement found,
+      List<Entrant> sorted,
+      List<Drill> drills,
+      Visit visit,
+      int swingsMost) {
+    int common = Math.min(swingsMost, new Objective(practice).common(found));
     List<Post> posts = new ArrayList<>();
     for (int q = 0; q < practice.stations(); q++) {
       List<Entrant> squad = squad(sorted, found, q);

@@ -100,8 +100,13 @@ public final class Planner {
     return record.players().stream().map(Player::id).toList().indexOf(player);
   }
 
-  /** A practice as laid out, with those who take part otherwise. */
-  record Practice(Event event, Place place, int adults, Circuit.Layout layout, int index) {}
+  /**
+   * A practice as laid out.
+   *
+   * @param share part of the usual tosses that the day has
+   */
+  record Practice(
+      Event event, Place place, int adults, double share, Circuit.Layout layout, int index) {}
 
   /** The weeks of one group. */
   private final class GroupWeeks {
@@ -373,7 +378,9 @@ public final class Planner {
               ground.stations(event.get()),
               event.get().hittingMinutes(),
               rhythm.share(day));
-      practices.put(day, new Practice(event.get(), place, adults, layout, practices.size()));
+      practices.put(
+          day,
+          new Practice(event.get(), place, adults, rhythm.share(day), layout, practices.size()));
       PracticeItems doing = new PracticeItems(choice, layout, place);
       for (Circuit.Entrant entrant : entrants) {
         List<Item> items = doing.of(entrant);

@@ -19,7 +19,7 @@ import org.belthigh.model.Side;
  * @param squads players who stay together, in the order of the stations they start at
  * @param stations the places where something happens, numbered from 1
  * @param rotations the timetable
- * @param drills every drill of the timetable, explained once
+ * @param drills every drill of the timetables, explained once: those of the usual one first
  * @param cues one per player
  * @param noThrowing who must not throw
  * @param askFirst pitchers of whom too long nothing was heard
@@ -28,7 +28,7 @@ import org.belthigh.model.Side;
  * @param notToday who does nothing that day
  * @param resting who has no hitting work that day, so that the week leaves enough rest
  * @param oneAdult the same practice with one grown-up
- * @param rain one line
+ * @param rain the same practice when it rains
  * @param guests what to do with a guest or a latecomer
  * @param weather heat and lightning, each with its source
  * @param heat what heat means for the practice, by the published tables
@@ -55,8 +55,8 @@ public record PracticeSheet(
     List<Fewer> fewerSwings,
     List<Label> notToday,
     List<Label> resting,
-    List<Phrase> oneAdult,
-    Phrase rain,
+    OtherWay oneAdult,
+    OtherWay rain,
     List<Phrase> guests,
     List<Phrase> weather,
     HeatBox heat,
@@ -74,11 +74,17 @@ public record PracticeSheet(
     fewerSwings = List.copyOf(fewerSwings);
     notToday = List.copyOf(notToday);
     resting = List.copyOf(resting);
-    oneAdult = List.copyOf(oneAdult);
     guests = List.copyOf(guests);
     weather = List.copyOf(weather);
     emergency = List.copyOf(emergency);
     equipment = List.copyOf(equipment);
+  }
+
+  /** Whether a drill is in the usual timetable, and not only in that of another way. */
+  boolean usual(String drill) {
+    return rotations.stream()
+        .flatMap(r -> r.posts().stream())
+        .anyMatch(p -> drill.equals(p.drill()));
   }
 
   /** The ring around a swinging bat, as a distance. */
@@ -150,4 +156,27 @@ public record PracticeSheet(
 
   /** Most swings of a player who has fewer than the group. */
   public record Fewer(Label who, int swings) {}
+
+  /**
+   * The same practice when things go otherwise.
+   *
+   * @param says what to do, or that nothing changes
+   * @param squads empty where they are those of the sheet
+   * @param stations empty where there is no timetable of its own
+   * @param rotations the timetable; empty where there is none of its own
+   */
+  public record OtherWay(
+      List<Phrase> says, List<Squad> squads, List<Station> stations, List<Rotation> rotations) {
+    public OtherWay {
+      says = List.copyOf(says);
+      squads = List.copyOf(squads);
+      stations = List.copyOf(stations);
+      rotations = List.copyOf(rotations);
+    }
+
+    /** Words are all there is to it. */
+    static OtherWay said(Phrase phrase) {
+      return new OtherWay(List.of(phrase), List.of(), List.of(), List.of());
+    }
+  }
 }

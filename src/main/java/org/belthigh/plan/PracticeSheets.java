@@ -22,6 +22,7 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.model.Ball;
 import org.belthigh.model.DrillKind;
+import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Side;
@@ -40,6 +41,7 @@ final class PracticeSheets {
   private final Function<LocalDate, List<Phrase>> notes;
   private final Function<LocalDate, List<Label>> askFirst;
   private final HeatBoxes heat;
+  private final OtherWays otherWays;
 
   PracticeSheets(
       ClubRecord record,
@@ -60,9 +62,9 @@ final class PracticeSheets {
     this.labels =
         labels.stream()
             .collect(Collectors.toMap(Label::id, l -> l, (a, b) -> a, LinkedHashMap::new));
-    this.told =
-        new Told(
-            curriculum, new DrillChoice(curriculum, record.club().equipment(), group.softball()));
+    DrillChoice choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
+    this.told = new Told(curriculum, choice);
+    this.otherWays = new OtherWays(new Circuit(choice, doses), record.club());
   }
 
   /** The sheet of one practice. */
@@ -72,7 +74,11 @@ final class PracticeSheets {
     List<Label> notToday = held(day, h -> h.kind() == Hold.Kind.EVERYTHING);
     List<Label> noSwinging = without(held(day, Hold::stopsSwinging), notToday);
     List<Label> noThrowing = without(held(day, Hold::stopsThrowing), notToday);
-    Map<String, Drill> drills = drills(layout);
+    Optional<Circuit.Layout> alone = otherWays.alone(practice);
+    Optional<OtherWays.Sheltered> rain = otherWays.rain(practice);
+    Map<String, Drill> drills = new LinkedHashMap<>(drills(layout));
+    alone.ifPresent(l -> drills(l).forEach(drills::putIfAbsent));
+    rain.ifPresent(r -> drills(r.layout()).forEach(drills::putIfAbsent));
     Map<List<Circuit.Entrant>, String> letters = letters(layout);
     List<PracticeSheet.Squad> squads = squads(letters);
     int age = labels.values().stream().mapToInt(Label::age).max().orElse(10);
@@ -96,8 +102,8 @@ final class PracticeSheets {
         fewerSwings(layout),
         notToday,
         resting(squads, noSwinging, notToday),
-        oneAdult(layout),
-        Phrase.of("practice.rain"),
+        oneAdult(alone, letters, noSwinging),
+        rain(practice, rain, letters, noSwinging),
         List.of(Phrase.of("practice.late"), Phrase.of("practice.guest")),
         List.of(Phrase.of("practice.lightning"), Phrase.of("practice.heat")),
         heat.box(labels.values().stream().mapToInt(Label::age).min().orElse(YOUNGEST)),
@@ -161,8 +167,18 @@ final class PracticeSheets {
             e ->
                 new PracticeSheet.Squad(
                     e.getValue(),
-                    e.getKey().stream().map(p -> labels.get(p.player().id())).toList()))
+                    inOrder(e.getKey()).stream().map(p -> labels.get(p.player().id())).toList()))
         .toList();
+  }
+
+  /** A squad in hitting order: who has the same cue stands together. */
+  private static List<Circuit.Entrant> inOrder(List<Circuit.Entrant> squad) {
+    List<LocalText> cues = squad.stream().map(PracticeSheets::cue).toList();
+    return squad.stream().sorted(Comparator.comparingInt(e -> cues.indexOf(cue(e)))).toList();
+  }
+
+  private static LocalText cue(Circuit.Entrant entrant) {
+    return Focus.cue(entrant.focus().get(0));
   }
 
   private static Map<String, Drill> drills(Circuit.Layout layout) {
@@ -228,7 +244,7 @@ final class PracticeSheets {
         post.station(),
         squad,
         post.drill().map(Drill::id).orElse(""),
-        post.squad().stream()
+        inOrder(post.squad()).stream()
             .map(e -> new PracticeSheet.Hitter(labels.get(e.player().id()), side(e.player(), left)))
             .toList(),
         post.reps(),
@@ -267,15 +283,45 @@ final class PracticeSheets {
         .toList();
   }
 
-  /** The same practice with one grown-up: station 1 hits, everybody else watches, calls, fields. */
-  private List<Phrase> oneAdult(Circuit.Layout layout) {
-    int minutes = layout.rotationMinutes();
-    return layout.adultStations() == 1
-        ? List.of(Phrase.of("one-adult.as-is"))
-        : List.of(
-            Phrase.of("one-adult.station", "minutes", minutes),
-            Phrase.of("one-adult.watch"),
-            Phrase.of("one-adult.bats"));
+  /** The same practice with one grown-up: one station hits, the others watch, call and field. */
+  private PracticeSheet.OtherWay oneAdult(
+      Optional<Circuit.Layout> alone,
+      Map<List<Circuit.Entrant>, String> letters,
+      List<Label> noSwinging) {
+    return alone
+        .map(layout -> otherWay(List.of(Phrase.of("one-adult.bats")), layout, letters, noSwinging))
+        .orElse(PracticeSheet.OtherWay.said(Phrase.of("one-adult.as-is")));
+  }
+
+  /** The same practice in rain: in the cage, if there is one. */
+  private PracticeSheet.OtherWay rain(
+      Planner.Practice practice,
+      Optional<OtherWays.Sheltered> rain,
+      Map<List<Circuit.Entrant>, String> letters,
+      List<Label> noSwinging) {
+    String otherwise = practice.place() == Place.CAGE ? "rain.as-is" : "rain.no-roof";
+    return rain.map(
+            r ->
+                otherWay(
+                    List.of(Phrase.of("rain.cage", "place", r.venue().name())),
+                    r.layout(),
+                    letters,
+                    noSwinging))
+        .orElse(PracticeSheet.OtherWay.said(Phrase.of(otherwise)));
+  }
+
+  private PracticeSheet.OtherWay otherWay(
+      List<Phrase> says,
+      Circuit.Layout layout,
+      Map<List<Circuit.Entrant>, String> usual,
+      List<Label> noSwinging) {
+    Map<List<Circuit.Entrant>, String> letters = letters(layout);
+    boolean same = letters.equals(usual);
+    return new PracticeSheet.OtherWay(
+        says,
+        same ? List.of() : squads(letters),
+        stations(layout),
+        rotations(layout, letters, noSwinging));
   }
 
   private List<Phrase> emergency(Planner.Practice practice) {
@@ -314,9 +360,11 @@ final class PracticeSheets {
   /** A blank sheet for each drill of the week that is counted. */
   List<LogSheet> logs(List<PracticeSheet> practices) {
     Map<String, DrillText> drills = new LinkedHashMap<>();
-    practices.stream()
-        .flatMap(p -> p.drills().stream())
-        .forEach(d -> drills.putIfAbsent(d.id(), d));
+    practices.forEach(
+        p ->
+            p.drills().stream()
+                .filter(d -> p.usual(d.id()))
+                .forEach(d -> drills.putIfAbsent(d.id(), d)));
     return drills.values().stream()
         .filter(d -> told.kind(d.id()) != DrillKind.NONE || driven(d))
         .map(

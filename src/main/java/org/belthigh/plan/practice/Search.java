@@ -39,8 +39,10 @@ public final class Search {
   private Objective.Squad[] sums;
   private long score;
   private final int[][] before;
+  private final boolean squadsStay;
 
-  private Search(Practice practice) {
+  private Search(Practice practice, boolean squadsStay) {
+    this.squadsStay = squadsStay;
     this.practice = practice;
     this.objective = new Objective(practice);
     this.tasks = practice.tasks().size();
@@ -57,25 +59,38 @@ public final class Search {
 
   /** A good arrangement of {@code practice}, found in a bounded number of steps. */
   public static Arrangement best(Practice practice) {
-    Search search = new Search(practice);
+    Search search = new Search(practice, false);
+    return search.best(search.neighbours());
+  }
+
+  /**
+   * A good arrangement of {@code practice} for squads that are made already.
+   *
+   * @param squadOf the squad of each hitter, in the order of the practice's hitters
+   */
+  public static Arrangement best(Practice practice, int[] squadOf) {
+    return new Search(practice, true).best(squadOf);
+  }
+
+  private Arrangement best(int[] squadOf) {
     int steps = steps(practice);
     int starts = steps > LEAST_STEPS ? 1 : STARTS;
     Arrangement best = null;
     long bestScore = Long.MIN_VALUE;
     for (int start = 0; start < starts; start++) {
-      search.begin();
-      Arrangement found = search.improve(steps / starts);
-      long score = search.objective.of(found);
-      if (score > bestScore) {
+      begin(squadOf.clone());
+      Arrangement found = improve(steps / starts);
+      long reached = objective.of(found);
+      if (reached > bestScore) {
         best = found;
-        bestScore = score;
+        bestScore = reached;
       }
     }
     return best;
   }
 
-  /** Squads of neighbours in need, whose sizes differ by one at the most, and tasks one by one. */
-  private void begin() {
+  /** Squads of neighbours in need, whose sizes differ by one at the most. */
+  private int[] neighbours() {
     int hitters = practice.hitters().size();
     Integer[] order = IntStream.range(0, hitters).boxed().toArray(Integer[]::new);
     Arrays.sort(order, Comparator.comparing(h -> practice.hitters().get(h).alike()));
@@ -88,6 +103,11 @@ public final class Search {
       }
       from = to;
     }
+    return squadOf;
+  }
+
+  /** Tasks one by one. */
+  private void begin(int[] squadOf) {
     int[][] posts = new int[squads][rotations];
     for (int[] own : posts) {
       Arrays.fill(own, Arrangement.FIELDS);
@@ -125,7 +145,8 @@ public final class Search {
     long bestScore = score;
     for (int step = 0; step < steps; step++) {
       long least = score - WIDEST * (steps - step) / steps;
-      boolean kept = draws.nextInt(4) == 0 ? exchange(least) : replan(least);
+      boolean exchanges = draws.nextInt(4) == 0 && !squadsStay;
+      boolean kept = exchanges ? exchange(least) : replan(least);
       if (kept && score > bestScore) {
         best = now.copy();
         bestScore = score;
