@@ -78,8 +78,15 @@ public final class Handouts {
           PracticePrint.of(plan, group, sheet, words)
               .filedUnder(club.say("packet.practices"), day)
               .labelled(what + " ");
-      packet.add(section);
-      take("practice-" + sheet.date(), what + ", " + day, sheet.date(), List.of(section));
+      List<Section> sections = new ArrayList<>(List.of(section));
+      if (!sheet.otherWays().isEmpty()) {
+        sections.add(
+            OtherWaysPrint.of(plan, group, sheet, words)
+                .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
+                .labelled(club.say("practice.other.what") + " "));
+      }
+      packet.addAll(sections);
+      take("practice-" + sheet.date(), what + ", " + day, sheet.date(), sections);
     }
 
     private void player(PlayerPlan player) {

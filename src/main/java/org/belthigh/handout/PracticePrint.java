@@ -17,7 +17,6 @@ import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Feed;
-import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
@@ -56,7 +55,7 @@ final class PracticePrint {
     this.page = page;
     this.sheet = sheet;
     sheet
-        .drills()
+        .usualDrills()
         .forEach(
             d -> {
               numbers.put(d.id(), numbers.size() + 1);
@@ -190,86 +189,29 @@ final class PracticePrint {
 
   /** When things go otherwise; where room is short it fills the foot of the first page. */
   private void otherwise(Flow flow) {
-    List<PracticeSheet.OtherWay> ways = List.of(sheet.oneAdult(), sheet.rain());
-    if (ways.stream().anyMatch(w -> !w.rotations().isEmpty())) {
-      flow.columns(
-          columns -> {
-            columns.column(1, left -> otherWay(left, "practice.one-adult", sheet.oneAdult()));
-            columns.column(1, right -> otherWay(right, "practice.rain", sheet.rain()));
-          });
-      flow.p(page.say("practice.brief.how"));
+    Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
+    if (fit != Fit.BARE || sheet.adults() > 1) {
+      otherwise.put("practice.one-adult", otherwise(sheet.oneAdult()));
+    }
+    otherwise.put("practice.rain", otherwise(sheet.rain()));
+    otherwise.put("practice.changes", sheet.guests());
+    otherwise.put("practice.weather", weather());
+    if (fit.tight()) {
+      otherwise.forEach(
+          (title, lines) ->
+              flow.p(Text.bold(page.say(title) + " ").and(String.join(" ", page.say(lines)))));
     } else {
-      line(flow, "practice.one-adult", sheet.oneAdult().says());
-      line(flow, "practice.rain", sheet.rain().says());
-    }
-    line(flow, "practice.changes", sheet.guests());
-    line(flow, "practice.weather", weather());
-  }
-
-  private void line(Flow flow, String title, List<Phrase> says) {
-    flow.p(Text.bold(page.say(title) + " ").and(String.join(" ", page.say(says))));
-  }
-
-  private void otherWay(Flow flow, String title, PracticeSheet.OtherWay way) {
-    line(flow, title, way.says());
-    for (PracticeSheet.Squad squad : way.squads()) {
-      flow.p(
-          Text.bold(page.say("practice.post", "squad", squad.letter()))
-              .and(" " + page.names(squad.players())));
-    }
-    if (!way.rotations().isEmpty()) {
-      flow.table(
-          table -> {
-            List<Col> columns = new ArrayList<>(List.of(Col.content()));
-            List<String> head = new ArrayList<>(List.of(page.say("practice.brief.minute")));
-            for (PracticeSheet.Station station : way.stations()) {
-              columns.add(Col.share(1));
-              head.add(brief(station));
-            }
-            table.columns(columns).head(head).rowHeaders().boxed();
-            way.rotations().forEach(r -> table.row(brief(r, way.stations().size())));
-          });
+      flow.columns(
+          columns ->
+              otherwise.forEach(
+                  (title, lines) ->
+                      columns.column(
+                          1, column -> column.h2(page.say(title)).bullets(texts(lines)))));
     }
   }
 
-  private String brief(PracticeSheet.Station station) {
-    return station
-        .adult()
-        .map(a -> page.say("practice.brief.adult", "number", station.number(), "adult", a))
-        .orElse(page.say("practice.brief.alone", "number", station.number()));
-  }
-
-  private List<Cell> brief(PracticeSheet.Rotation rotation, int stations) {
-    List<Cell> cells = new ArrayList<>();
-    cells.add(
-        Cell.of(
-            Text.bold(
-                page.say(
-                    "practice.brief.minutes",
-                    "from",
-                    rotation.from(),
-                    "to",
-                    rotation.from() + rotation.minutes()))));
-    for (int station = 1; station <= stations; station++) {
-      int number = station;
-      cells.add(
-          rotation.posts().stream()
-              .filter(p -> p.station() == number)
-              .findFirst()
-              .map(p -> Cell.of(brief(p)))
-              .orElse(Cell.blank()));
-    }
-    return cells;
-  }
-
-  private Text brief(PracticeSheet.Post post) {
-    Text squad = Text.bold(post.squad());
-    DrillText drill = drills.get(post.drill());
-    if (drill == null) {
-      return squad.and(" –");
-    }
-    Text does = squad.and(" " + numbers.get(drill.id()));
-    return post.swingsEach() == 0 ? does : does.and(" (" + post.swingsEach() + ")");
+  private List<Text> texts(List<Phrase> phrases) {
+    return page.say(phrases).stream().map(Text::of).toList();
   }
 
   /** Where the heat tables are set close, what not to mix up stands here. */
@@ -279,6 +221,15 @@ final class PracticePrint {
       weather.add(sheet.heat().mind());
     }
     return weather;
+  }
+
+  /** What is said of another way here; its timetable has a sheet of its own. */
+  private static List<Phrase> otherwise(PracticeSheet.OtherWay way) {
+    List<Phrase> says = new ArrayList<>(way.says());
+    if (!way.rotations().isEmpty()) {
+      says.add(Phrase.of("practice.other.see"));
+    }
+    return says;
   }
 
   private String facts() {
@@ -361,39 +312,11 @@ final class PracticePrint {
         1,
         flow ->
             flow.h3(page.say("practice.group", "letter", squad.letter()))
-                .bullets(
-                    fit.tight()
-                        ? byCue(squad)
-                        : squad.players().stream().map(this::player).toList()));
-  }
-
-  /** Players of one cue in one line: it is said once. */
-  private List<Text> byCue(PracticeSheet.Squad squad) {
-    List<Text> lines = new ArrayList<>();
-    Optional<LocalText> last = Optional.empty();
-    for (Label who : squad.players()) {
-      PracticeSheet.PlayerCue cue = cues.get(who.id());
-      if (last.isPresent() && cue != null && last.get().equals(cue.cue())) {
-        lines.set(lines.size() - 1, lines.get(lines.size() - 1).and(", ").and(named(who, cue)));
-      } else {
-        lines.add(
-            cue == null ? named(who) : Text.of(page.say(cue.cue()) + ": ").and(named(who, cue)));
-      }
-      last = Optional.ofNullable(cue).map(PracticeSheet.PlayerCue::cue);
-    }
-    return lines;
-  }
-
-  private Text named(Label who) {
-    return Text.bold(page.name(who)).and(" " + page.say("practice.bats." + who.bats().id()));
-  }
-
-  private Text named(Label who, PracticeSheet.PlayerCue cue) {
-    return cue.needs().map(n -> named(who).and(Text.bold(" (" + n + ")"))).orElse(named(who));
+                .bullets(squad.players().stream().map(this::player).toList()));
   }
 
   private Text player(Label who) {
-    Text text = named(who);
+    Text text = Text.bold(page.name(who)).and(" " + page.say("practice.bats." + who.bats().id()));
     PracticeSheet.PlayerCue cue = cues.get(who.id());
     if (cue == null) {
       return text;
@@ -431,25 +354,8 @@ final class PracticePrint {
 
   private List<String> head() {
     List<String> head = new ArrayList<>(List.of(page.say("practice.round")));
-    for (PracticeSheet.Station station : sheet.stations()) {
-      head.add(
-          only(station)
-              .map(d -> station(station) + "\n" + numbers.get(d.id()) + " " + page.say(d.name()))
-              .orElse(station(station)));
-    }
+    sheet.stations().forEach(s -> head.add(station(s)));
     return head;
-  }
-
-  /** The drill that a station keeps all along; empty where it changes or somebody only fields. */
-  private Optional<DrillText> only(PracticeSheet.Station station) {
-    List<String> here =
-        sheet.rotations().stream()
-            .flatMap(r -> r.posts().stream())
-            .filter(p -> p.station() == station.number())
-            .map(PracticeSheet.Post::drill)
-            .distinct()
-            .toList();
-    return here.size() == 1 ? Optional.ofNullable(drills.get(here.get(0))) : Optional.empty();
   }
 
   private String station(PracticeSheet.Station station) {
@@ -475,18 +381,14 @@ final class PracticePrint {
     for (PracticeSheet.Station station : sheet.stations()) {
       Optional<PracticeSheet.Post> post =
           rotation.posts().stream().filter(p -> p.station() == station.number()).findFirst();
-      boolean named = only(station).isPresent();
-      cells.add(post.map(p -> Cell.of(post(p, named))).orElse(Cell.blank()));
+      cells.add(post.map(p -> Cell.of(post(p))).orElse(Cell.blank()));
     }
     table.row(cells);
   }
 
-  private Text post(PracticeSheet.Post post, boolean named) {
+  private Text post(PracticeSheet.Post post) {
     Text squad = Text.bold(page.say("practice.post", "squad", post.squad()));
     DrillText drill = drills.get(post.drill());
-    if (named && drill != null) {
-      return squad.and(" " + dose(post, drill));
-    }
     return drill == null
         ? squad.and(" " + page.say("practice.timetable.fields"))
         : squad
@@ -541,7 +443,7 @@ final class PracticePrint {
       lines.add(Text.of(page.say("practice.safety.ring", "ring", sheet.ring())));
     }
     Map<Phrase, List<Integer>> byLine = new LinkedHashMap<>();
-    for (DrillText drill : sheet.drills()) {
+    for (DrillText drill : sheet.usualDrills()) {
       drill
           .safety()
           .forEach(
@@ -553,7 +455,7 @@ final class PracticePrint {
 
   private Text safetyLine(Phrase line, List<Integer> which) {
     String rule = page.say(line);
-    return which.size() == sheet.drills().size()
+    return which.size() == sheet.usualDrills().size()
         ? Text.of(rule)
         : Text.bold(
                 page.say("practice.safety.drills", "count", which.size(), "drills", which) + ": ")
@@ -561,13 +463,13 @@ final class PracticePrint {
   }
 
   private void drills(Flow flow) {
-    if (sheet.drills().isEmpty()) {
+    if (sheet.usualDrills().isEmpty()) {
       return;
     }
     flow.h2(page.say("practice.drills"));
     boolean needs = sheet.cues().stream().anyMatch(c -> c.needs().isPresent());
-    IntStream.range(0, sheet.drills().size())
-        .forEach(i -> flow.together(part -> drill(part, sheet.drills().get(i), i + 1, needs)));
+    IntStream.range(0, sheet.usualDrills().size())
+        .forEach(i -> flow.together(part -> drill(part, sheet.usualDrills().get(i), i + 1, needs)));
   }
 
   private void drill(Flow flow, DrillText drill, int number, boolean needs) {

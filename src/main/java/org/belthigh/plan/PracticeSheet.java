@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Side;
@@ -80,11 +81,27 @@ public record PracticeSheet(
     equipment = List.copyOf(equipment);
   }
 
-  /** Whether a drill is in the usual timetable, and not only in that of another way. */
-  boolean usual(String drill) {
+  /** The drills of the usual timetable, and not those of another way alone. */
+  public List<DrillText> usualDrills() {
+    return drills.stream().filter(d -> has(rotations, d)).toList();
+  }
+
+  /** The other ways that have a timetable of their own. */
+  public List<OtherWay> otherWays() {
+    return Stream.of(oneAdult, rain).filter(w -> !w.rotations().isEmpty()).toList();
+  }
+
+  /** The drills of the other ways. */
+  public List<DrillText> otherDrills() {
+    return drills.stream()
+        .filter(d -> otherWays().stream().anyMatch(w -> has(w.rotations(), d)))
+        .toList();
+  }
+
+  private static boolean has(List<Rotation> rotations, DrillText drill) {
     return rotations.stream()
         .flatMap(r -> r.posts().stream())
-        .anyMatch(p -> drill.equals(p.drill()));
+        .anyMatch(p -> drill.id().equals(p.drill()));
   }
 
   /** The ring around a swinging bat, as a distance. */

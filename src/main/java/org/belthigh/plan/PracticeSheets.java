@@ -360,11 +360,9 @@ final class PracticeSheets {
   /** A blank sheet for each drill of the week that is counted. */
   List<LogSheet> logs(List<PracticeSheet> practices) {
     Map<String, DrillText> drills = new LinkedHashMap<>();
-    practices.forEach(
-        p ->
-            p.drills().stream()
-                .filter(d -> p.usual(d.id()))
-                .forEach(d -> drills.putIfAbsent(d.id(), d)));
+    practices.stream()
+        .flatMap(p -> p.usualDrills().stream())
+        .forEach(d -> drills.putIfAbsent(d.id(), d));
     return drills.values().stream()
         .filter(d -> told.kind(d.id()) != DrillKind.NONE || driven(d))
         .map(

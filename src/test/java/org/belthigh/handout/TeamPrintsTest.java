@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
@@ -128,6 +129,50 @@ class TeamPrintsTest {
 
   @ParameterizedTest(name = "{0}, {1}")
   @MethodSource("papers")
+  void one_adult_and_rain_take_one_page_more(String paper, String language) {
+    Plan plan = plan(DEMO, paper, language);
+    GroupPlan group = plan.groups().get(0);
+
+    assertThat(group.practices()).isNotEmpty();
+    for (PracticeSheet sheet : group.practices()) {
+      assertThat(sheet.otherWays()).isNotEmpty();
+      assertThat(OtherWaysPrint.of(plan, group, sheet, WORDS).pageCount()).isEqualTo(1);
+    }
+  }
+
+  /** What one adult can run: one bat at a time, and no more swings than planned. */
+  @Test
+  void with_one_adult_one_bat_swings_at_a_time_and_nobody_swings_more() {
+    for (GroupPlan group : plan(DEMO, "letter", "en").groups()) {
+      for (PracticeSheet sheet : group.practices()) {
+        int usual = swings(sheet.rotations());
+        for (PracticeSheet.OtherWay way : sheet.otherWays()) {
+          assertThat(swings(way.rotations())).isBetween(1, usual);
+        }
+        assertThat(sheet.oneAdult().rotations())
+            .allSatisfy(
+                r ->
+                    assertThat(r.posts().stream().filter(p -> p.swingsEach() > 0).count())
+                        .isLessThanOrEqualTo(1));
+      }
+    }
+  }
+
+  /** Most swings of a group. */
+  private static int swings(List<PracticeSheet.Rotation> rotations) {
+    return rotations.stream()
+        .flatMap(r -> r.posts().stream())
+        .collect(
+            Collectors.groupingBy(
+                PracticeSheet.Post::squad, Collectors.summingInt(PracticeSheet.Post::swingsEach)))
+        .values()
+        .stream()
+        .max(Integer::compare)
+        .orElse(0);
+  }
+
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("papers")
   void an_arm_sheet_of_seven_and_a_log_of_fourteen_take_one_page(String paper, String language) {
     Plan plan = plan(DEMO, paper, language);
     GroupPlan group = plan.groups().get(0);
@@ -192,7 +237,7 @@ class TeamPrintsTest {
     assertThat(sheet.squads().stream().flatMap(s -> s.players().stream()))
         .hasSize(13)
         .allSatisfy(p -> assertThat(text).contains(p.name()));
-    sheet.drills().forEach(d -> assertThat(text).contains(d.setup().in("en")));
+    sheet.usualDrills().forEach(d -> assertThat(text).contains(d.setup().in("en")));
   }
 
   @Test
@@ -225,6 +270,9 @@ class TeamPrintsTest {
   private static List<Section> onTheFence(Plan plan, GroupPlan group) {
     List<Section> sections = new ArrayList<>();
     group.practices().forEach(p -> sections.add(PracticePrint.of(plan, group, p, WORDS)));
+    group.practices().stream()
+        .filter(p -> !p.otherWays().isEmpty())
+        .forEach(p -> sections.add(OtherWaysPrint.of(plan, group, p, WORDS)));
     sections.add(ArmPrint.of(plan, group, WORDS));
     sections.addAll(LogPrint.of(plan, group, WORDS));
     return sections;
