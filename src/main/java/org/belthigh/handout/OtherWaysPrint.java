@@ -138,7 +138,7 @@ final class OtherWaysPrint {
 
   private Text drill(DrillText drill) {
     String mix = drill.feed() == Feed.NONE ? "" : " " + page.say(drill.mix()) + ".";
-    return Text.bold(page.say(drill.name()) + ".")
+    return Text.bold(page.say(drill.name()) + " ·")
         .and(" " + page.say(drill.setup()) + mix + "  ")
         .and(Text.bold(page.say("practice.drill.say")))
         .and(" " + page.say(drill.cue()) + "  ")
