@@ -3,6 +3,7 @@ package org.belthigh.handout;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.Optional;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
 import org.belthigh.handout.kit.Columns;
@@ -58,6 +59,10 @@ final class HomePrint {
   private void write(Flow flow) {
     flow.h1(voice.say("home.name", "player", voice.name(who), "day", sheet.date()));
     flow.p(Text.bold(voice.say(sheet.drill().name()) + ": ").and(voice.say(sheet.drill().setup())));
+    if (!sheet.script().isEmpty()) {
+      String gear = sheet.drill().gear().stream().map(voice::say).collect(joining(" · "));
+      flow.p(runIn("home.need.line", gear));
+    }
     if (!sheet.drill().swing()) {
       flow.p(Text.bold(voice.say("home.no-swings")));
     }
@@ -67,13 +72,15 @@ final class HomePrint {
     }
     Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
-    Text easier = runIn("home.easier", voice.say(sheet.drill().easier()));
+    Optional<Text> easier = sheet.easier().map(e -> runIn("home.easier", voice.say(e)));
     if (fit.tight()) {
       Text notes = Text.of(picture().notes(who.bats()));
       Text must = stop.and("  ").and(after);
-      flow.p((fit == Fit.BARE ? must : must.and("  ").and(easier)).and("  ").and(notes));
+      Text all = easier.filter(e -> fit != Fit.BARE).map(must.and("  ")::and).orElse(must);
+      flow.p(all.and("  ").and(notes));
     } else {
-      flow.p(stop).p(after).p(easier);
+      flow.p(stop).p(after);
+      easier.ifPresent(flow::p);
     }
   }
 

@@ -2,6 +2,8 @@ package org.belthigh.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 
 /**
@@ -15,6 +17,7 @@ import org.belthigh.model.Phrase;
  * @param script each toss in order
  * @param answers what may be marked for each toss, as the grain asks: words of the marks to tick
  * @param howTo how to toss it
+ * @param easier what to do where it is too hard; empty where the family lacks the gear for it
  * @param stop when to stop
  * @param afterwards where the sheet goes
  */
@@ -30,6 +33,7 @@ public record HomeSheet(
     List<Phrase> answers,
     SpotPicture picture,
     List<Phrase> howTo,
+    Optional<LocalText> easier,
     List<Phrase> stop,
     Phrase afterwards) {
   public HomeSheet {

@@ -21,6 +21,7 @@ import org.belthigh.model.Bats;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Grain;
+import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Row;
@@ -88,10 +89,8 @@ final class HomeWork {
       Predicate<Drill> bores,
       int swingsLeft,
       double share) {
-    int age = player.ageOn(day);
-    int tosses = (int) (share * doses.homeTosses(age));
-    Home home = player.home();
-    DrillChoice choice = clubs.in(home, doses.tossFeet(home.space()), age);
+    int tosses = (int) (share * doses.homeTosses(player.ageOn(day)));
+    DrillChoice choice = choice(player, day);
     for (SkillDecision decision : focus) {
       for (DrillChoice.Swings swings : tries(swingsLeft, tosses)) {
         Optional<Session> session =
@@ -104,6 +103,12 @@ final class HomeWork {
       }
     }
     return Optional.empty();
+  }
+
+  /** What the family has the gear and the room for. */
+  private DrillChoice choice(Player player, LocalDate day) {
+    Home home = player.home();
+    return clubs.in(home, doses.tossFeet(home.space()), player.ageOn(day));
   }
 
   private static List<DrillChoice.Swings> tries(int swingsLeft, int tosses) {
@@ -197,8 +202,18 @@ final class HomeWork {
         new SpotPicture(
             grain, side(player), List.of(), Body.rows(stature), player.heightCm().isEmpty()),
         tossed ? howTo(player, stature, session, text) : tee(drill, stature),
+        easier(player, day, drill),
         stop(),
         Phrase.of("home.afterwards"));
+  }
+
+  /** The easier form, unless it is another drill that cannot be done there. */
+  private Optional<LocalText> easier(Player player, LocalDate day, Drill drill) {
+    DrillChoice choice = choice(player, day);
+    boolean fits =
+        drill.easier().drill().map(choice::drill).stream()
+            .allMatch(d -> choice.fits(d, Place.HOME, true));
+    return fits ? Optional.of(drill.easier().text()) : Optional.empty();
   }
 
   /** The grain a child works at: that of the step, or low, belt, high where spots are no aim. */

@@ -86,7 +86,17 @@ final class Told {
 
   private List<LocalText> gear(Drill drill, Ball ball, Place place) {
     Map<String, LocalText> names = curriculum.gear();
-    return drill.gear().stream().filter(g -> used(g, ball, place)).map(names::get).toList();
+    return drill.gear().stream()
+        .map(g -> inHand(g, ball))
+        .distinct()
+        .filter(g -> used(g, ball, place))
+        .map(names::get)
+        .toList();
+  }
+
+  /** Foam takes the place of plastic where a family has no plastic or no room for it. */
+  private static String inHand(String gear, Ball ball) {
+    return gear.equals("plastic-balls") && ball == Ball.FOAM ? "foam-balls" : gear;
   }
 
   /** Balls that this place does not use, and the screens that no driveway has, are left out. */

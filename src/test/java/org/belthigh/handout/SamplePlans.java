@@ -183,6 +183,7 @@ final class SamplePlans {
         List.of(Phrase.of("home.marks.see.one"), Phrase.of("home.marks.see.two")),
         picture(grain, List.of()),
         tossed ? howTo() : List.of(),
+        Optional.of(LocalText.of("Toss slower.", "Lance más despacio.")),
         List.of(Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired")),
         Phrase.of("home.afterwards"));
   }
