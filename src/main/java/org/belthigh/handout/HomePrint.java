@@ -58,10 +58,14 @@ final class HomePrint {
 
   private void write(Flow flow) {
     flow.h1(voice.say("home.name", "player", voice.name(who), "day", sheet.date()));
-    flow.p(Text.bold(voice.say(sheet.drill().name()) + ": ").and(voice.say(sheet.drill().setup())));
-    if (!sheet.script().isEmpty()) {
-      String gear = sheet.drill().gear().stream().map(voice::say).collect(joining(" · "));
-      flow.p(runIn("home.need.line", gear));
+    Text setup =
+        Text.bold(voice.say(sheet.drill().name()) + ": ").and(voice.say(sheet.drill().setup()));
+    if (sheet.script().isEmpty()) {
+      flow.p(setup);
+    } else if (fit.tight()) {
+      flow.p(setup.and(" ").and(gear()));
+    } else {
+      flow.p(setup).p(gear());
     }
     if (!sheet.drill().swing()) {
       flow.p(Text.bold(voice.say("home.no-swings")));
@@ -82,6 +86,11 @@ final class HomePrint {
       flow.p(stop).p(after);
       easier.ifPresent(flow::p);
     }
+  }
+
+  private Text gear() {
+    String things = sheet.drill().gear().stream().map(voice::say).collect(joining(" · "));
+    return runIn("home.need.line", things + ".");
   }
 
   private Text runIn(String title, String words) {

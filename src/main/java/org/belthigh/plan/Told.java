@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.AgeBand;
@@ -86,9 +87,15 @@ final class Told {
 
   private List<LocalText> gear(Drill drill, Ball ball, Place place) {
     Map<String, LocalText> names = curriculum.gear();
+    // "before you start" has the helmet of who bats at home, and the sheet itself is written on
+    Set<String> said =
+        place != Place.HOME
+            ? Set.of()
+            : drill.swing() ? Set.of("helmet", "clipboard") : Set.of("clipboard");
     return drill.gear().stream()
         .map(g -> inHand(g, ball))
         .distinct()
+        .filter(g -> !said.contains(g))
         .filter(g -> used(g, ball, place))
         .map(names::get)
         .toList();
