@@ -88,10 +88,21 @@ final class Seasons {
 
   /** The true chance of a good toss in that week, kept within 1 to 99 %. */
   double chance(Scenario scenario, Step.Bar bar, int week) {
-    double floor = good(bar, floor(bar));
-    double mark = good(bar, mark(bar));
     double level = scenario.hitter().level(bar.counted(), week, scenario.crossing());
-    return Math.min(1 - RARELY, Math.max(RARELY, floor + level * (mark - floor)));
+    return chance(bar, floor(bar), mark(bar), level);
+  }
+
+  /**
+   * The true chance of a good toss, kept within 1 to 99 %.
+   *
+   * @param floor the share that is too little, as the step counts it
+   * @param mark the share that is good enough, likewise
+   * @param level 0 for a hitter at the floor, 1 for one at the mark
+   */
+  static double chance(Step.Bar bar, double floor, double mark, double level) {
+    double low = good(bar, floor);
+    double high = good(bar, mark);
+    return Math.min(1 - RARELY, Math.max(RARELY, low + level * (high - low)));
   }
 
   /** The shares that a hitter is tried on. */
