@@ -10,6 +10,7 @@ import org.belthigh.catalogue.Step;
 import org.belthigh.intake.Toss;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.DrillKind;
+import org.belthigh.model.Feed;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Hit;
 import org.belthigh.model.MeasureKind;
@@ -41,8 +42,8 @@ final class Counting {
     }
     return switch (counted) {
       case CALLS -> call(toss);
-      case TAKES -> choice(toss, MeasureKind.MIDDLE_TAKE, toss.swing());
-      case CHASES -> choice(toss, MeasureKind.BALL_SWING, !toss.swing());
+      case TAKES -> choice(drill, toss, MeasureKind.MIDDLE_TAKE, toss.swing());
+      case CHASES -> choice(drill, toss, MeasureKind.BALL_SWING, !toss.swing());
       case HARD_HITS -> driven(drill) ? toss.hit().map(h -> h == Hit.HARD) : Optional.empty();
       case SENT -> sent(toss);
     };
@@ -90,9 +91,14 @@ final class Counting {
     return toss.answer(grain).map(grain.seen(toss.zone())::equals);
   }
 
-  /** Whoever only watches chooses nothing, and a ball near the edge is neither right nor wrong. */
-  private static Optional<Boolean> choice(Toss toss, MeasureKind measure, boolean good) {
-    boolean counts = toss.countsFor(measure) && !toss.watched() && !toss.nearEdge();
+  /**
+   * Whoever only watches chooses nothing, a ball that waits on a tee asks for no choice, and one
+   * near the edge is neither right nor wrong.
+   */
+  private static Optional<Boolean> choice(
+      Drill drill, Toss toss, MeasureKind measure, boolean good) {
+    boolean tee = toss.feed().orElse(drill.feed()) == Feed.TEE;
+    boolean counts = toss.countsFor(measure) && !toss.watched() && !tee && !toss.nearEdge();
     return counts ? Optional.of(good) : Optional.empty();
   }
 

@@ -134,7 +134,7 @@ final class Walk {
     if (provedOn == null && settled()) {
       provedOn = day;
     }
-    if (provedOn != null && !day.isAfter(windowStart)) {
+    if (provedOn != null && day.isBefore(windowStart)) {
       moveOn(day);
     }
   }

@@ -53,10 +53,60 @@ class DemoSeasonTest {
       }
       System.out.println(s);
     }
+    org.belthigh.words.Words words = ClubOptions.words(CATALOGUE);
+    for (DemoSeason.Week w : p.weeks())
+      for (String id : java.util.List.of("p17", "p18", "p06")) {
+        System.out.println("STORY " + id + " " + w.monday());
+        for (var k : w.of(id).weeks())
+          System.out.println("   week " + k.kind() + " " + k.says().map(x -> words.say(x, "en")));
+        w.of(id)
+            .back()
+            .ifPresent(b -> System.out.println("   back " + words.say(b.sentence(), "en")));
+        for (var d : w.of(id).decisions())
+          System.out.println(
+              "   "
+                  + d.skill().id()
+                  + " "
+                  + d.outcome()
+                  + " "
+                  + words.say(d.because(), "en")
+                  + " | "
+                  + d.settles().map(x -> words.say(x, "en")).orElse(""));
+        for (var d : w.of(id).days())
+          System.out.println(
+              "   "
+                  + d.date()
+                  + " "
+                  + d.place().id()
+                  + " "
+                  + d.items().stream().map(i -> i.drill() + " " + i.reps()).toList()
+                  + " "
+                  + d.note().map(x -> words.say(x, "en")).orElse(""));
+        for (var h : w.of(id).holds())
+          System.out.println("   hold " + words.say(h.because(), "en"));
+      }
     for (DemoSeason.Week w : p.weeks())
       for (var pl : w.plan().players())
         for (var d : pl.days())
           for (var i : d.items())
-            System.out.println("ITEM," + w.monday() + "," + pl.who().id() + "," + d.date() + "," + d.place().id() + "," + i.skill().id() + "," + i.step() + "," + i.drill() + "," + i.reps() + "," + i.swings());
+            System.out.println(
+                "ITEM,"
+                    + w.monday()
+                    + ","
+                    + pl.who().id()
+                    + ","
+                    + d.date()
+                    + ","
+                    + d.place().id()
+                    + ","
+                    + i.skill().id()
+                    + ","
+                    + i.step()
+                    + ","
+                    + i.drill()
+                    + ","
+                    + i.reps()
+                    + ","
+                    + i.swings());
   }
 }

@@ -83,6 +83,23 @@ class WeighingTest {
   }
 
   @Test
+  void a_ball_on_a_tee_asks_for_no_choice() {
+    Logs oneTossed = hits().last(t -> TossChange.of(t).feed(Feed.FRONT_TOSS).done());
+
+    assertThat(beltHighSeen(hits())).isZero();
+    assertThat(beltHighSeen(oneTossed)).isEqualTo(1);
+  }
+
+  private static int beltHighSeen(Logs logs) {
+    SkillDecision decision =
+        new Progress(CATALOGUE)
+            .decide(logs.record(), THURSDAY)
+            .get(Logs.PLAYER)
+            .get(Skill.CHOOSE.ordinal());
+    return decision.evidence().bars().get(0).share().seen();
+  }
+
+  @Test
   void what_the_log_does_not_say_is_as_the_drill_has_it() {
     Toss toss = hits().record().tosses().get(0);
 
