@@ -1,112 +1,132 @@
 package org.belthigh.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.decide.Outcome;
+import org.belthigh.lab.LearningChild;
+import org.belthigh.model.Problem;
 import org.belthigh.model.Skill;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+/**
+ * The demo club's season, week by week with simulated children. After a change of what plans say:
+ * {@code mvn test -Dtest=DemoSeasonTest -Dbelthigh.accept=true}.
+ */
 class DemoSeasonTest {
+  private static final String COMMAND = "mvn test -Dtest=DemoSeasonTest -Dbelthigh.accept=true";
+  private static final long SEED = 20270301;
+  private static final Path PAGE = Path.of("docs", "demo-season.md");
   private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
+  private static final Curriculum CURRICULUM = CATALOGUE.curricula().get("belthigh-2027");
+  private static final List<DemoSeasonPage.Story> STORIES =
+      List.of(
+          new DemoSeasonPage.Story("p26", "a switch hitter who learns fast"),
+          new DemoSeasonPage.Story("p20", "a pitcher with a sore arm in April"),
+          new DemoSeasonPage.Story("p11", "a slow learner in whom April is a slump"));
+
+  private static DemoSeason.Played season;
+  private static DemoSeasonFigures figures;
+
+  @BeforeAll
+  static void play(@TempDir Path folder) throws Exception {
+    season = new DemoSeason(CATALOGUE, folder, SEED).play(Path.of("demo-players"));
+    figures = new DemoSeasonFigures(season, CURRICULUM);
+  }
 
   @Test
-  void tryout(@TempDir Path folder) throws Exception {
-    long t = System.nanoTime();
-    DemoSeason.Played p =
-        new DemoSeason(CATALOGUE, folder, Long.getLong("seed", 20270301))
-            .play(Path.of("demo-players"));
-    System.out.println("secs " + (System.nanoTime() - t) / 1e9);
-    for (DemoSeason.Week w : p.weeks()) {
-      w.faults().forEach(f -> System.out.println(f.text()));
-      w.found().forEach(System.out::println);
-      System.out.println(
-          w.monday()
-              + " "
-              + w.tosses().values().stream()
-                  .flatMap(m -> m.values().stream())
-                  .mapToInt(i -> i)
-                  .sum());
+  void the_page_is_not_stale() throws Exception {
+    String text =
+        new DemoSeasonPage(season, CURRICULUM, ClubOptions.words(CATALOGUE)).text(STORIES, COMMAND);
+    if (Boolean.getBoolean("belthigh.accept")) {
+      Files.writeString(PAGE, text);
     }
-    for (String id : p.children().keySet()) {
-      StringBuilder s = new StringBuilder(id + " " + p.children().get(id).pace());
-      for (Skill k : Skill.values()) {
-        s.append("\n    ")
-            .append(k.id())
-            .append(String.format(" %.1f ", p.children().get(id).ability(k)));
-        s.append(
-            p.weeks().stream()
-                .map(w -> w.of(id).decisions().get(k.ordinal()))
-                .map(
-                    d ->
-                        d.next().orElse(d.step()).replaceAll("\\D", "")
-                            + "mkfn".charAt(d.outcome().ordinal()))
-                .collect(Collectors.joining(" ")));
-        s.append("  tosses ")
-            .append(
-                p.weeks().stream()
-                    .map(
-                        w ->
-                            "" + w.tosses().getOrDefault(id, java.util.Map.of()).getOrDefault(k, 0))
-                    .collect(Collectors.joining(" ")));
-      }
-      System.out.println(s);
+
+    assertThat(Files.readString(PAGE)).as("%s; accept with %s", PAGE, COMMAND).isEqualTo(text);
+  }
+
+  @Test
+  void no_row_is_a_fault_and_the_auditor_finds_nothing() {
+    assertThat(season.weeks()).hasSize(13);
+    assertThat(season.weeks())
+        .allSatisfy(
+            week -> {
+              assertThat(week.faults()).noneMatch(Problem::isFault);
+              assertThat(week.found()).isEmpty();
+            });
+  }
+
+  @Test
+  void nobody_pitches_more_than_the_tool_says() {
+    assertThat(season.pitched()).hasSizeGreaterThan(80);
+    assertThat(season.pitched()).allMatch(p -> p.pitches() <= p.allowed());
+  }
+
+  @Test
+  void steps_climb_one_at_a_time_and_never_go_down() {
+    assertThat(figures.looks()).allMatch(l -> l.climbed() == 0 || l.climbed() == 1);
+    assertThat(figures.looks().stream().mapToInt(DemoSeasonFigures.Look::climbed).sum())
+        .isBetween(28, 28 * 3);
+  }
+
+  /** Else a child would find itself on a step of which no card ever said why. */
+  @Test
+  void every_step_up_is_told_on_a_card() {
+    assertThat(figures.looks().stream().filter(l -> l.climbed() > 0))
+        .allMatch(l -> l.is(Outcome.MOVE_UP));
+  }
+
+  /** To and fro between firm-up and other decisions is rare: less than once in 25 looks. */
+  @Test
+  void firm_ups_come_are_few_and_do_not_flicker() {
+    List<DemoSeasonFigures.Look> looks = figures.looks();
+    long firm = looks.stream().filter(l -> l.is(Outcome.FIRM_UP)).count();
+    long turns = 0;
+    for (int i = 1; i < looks.size(); i++) {
+      boolean same =
+          looks.get(i).player().equals(looks.get(i - 1).player())
+              && looks.get(i).line().skill() == looks.get(i - 1).line().skill();
+      turns +=
+          same && looks.get(i).is(Outcome.FIRM_UP) != looks.get(i - 1).is(Outcome.FIRM_UP) ? 1 : 0;
     }
-    org.belthigh.words.Words words = ClubOptions.words(CATALOGUE);
-    for (DemoSeason.Week w : p.weeks())
-      for (String id : java.util.List.of("p17", "p18", "p06")) {
-        System.out.println("STORY " + id + " " + w.monday());
-        for (var k : w.of(id).weeks())
-          System.out.println("   week " + k.kind() + " " + k.says().map(x -> words.say(x, "en")));
-        w.of(id)
-            .back()
-            .ifPresent(b -> System.out.println("   back " + words.say(b.sentence(), "en")));
-        for (var d : w.of(id).decisions())
-          System.out.println(
-              "   "
-                  + d.skill().id()
-                  + " "
-                  + d.outcome()
-                  + " "
-                  + words.say(d.because(), "en")
-                  + " | "
-                  + d.settles().map(x -> words.say(x, "en")).orElse(""));
-        for (var d : w.of(id).days())
-          System.out.println(
-              "   "
-                  + d.date()
-                  + " "
-                  + d.place().id()
-                  + " "
-                  + d.items().stream().map(i -> i.drill() + " " + i.reps()).toList()
-                  + " "
-                  + d.note().map(x -> words.say(x, "en")).orElse(""));
-        for (var h : w.of(id).holds())
-          System.out.println("   hold " + words.say(h.because(), "en"));
+
+    assertThat(firm).isBetween(1L, looks.size() / 10L);
+    assertThat(turns).isLessThan(looks.size() / 25);
+  }
+
+  @Test
+  void who_learns_fast_gets_further_than_who_learns_slowly() {
+    List<String> all = Stream.of("u10", "u14").flatMap(g -> figures.players(g).stream()).toList();
+    Map<LearningChild.Pace, Double> means = figures.climbed(all);
+
+    assertThat(figures.rankCorrelation(all)).isGreaterThan(0.4);
+    assertThat(means.get(LearningChild.Pace.FAST))
+        .isGreaterThan(means.get(LearningChild.Pace.SLOW) + 0.5);
+  }
+
+  @Test
+  void every_child_works_on_every_skill_in_every_month() {
+    for (String player : season.children().keySet()) {
+      for (Skill skill : Skill.values()) {
+        for (int month = 0; month < 3; month++) {
+          assertThat(season.weeks().subList(4 * month, 4 * month + 4))
+              .as("%s %s, weeks %d and on", player, skill.id(), 4 * month + 1)
+              .anyMatch(
+                  w ->
+                      w.of(player).days().stream()
+                          .flatMap(d -> d.items().stream())
+                          .anyMatch(i -> i.skill() == skill));
+        }
       }
-    for (DemoSeason.Week w : p.weeks())
-      for (var pl : w.plan().players())
-        for (var d : pl.days())
-          for (var i : d.items())
-            System.out.println(
-                "ITEM,"
-                    + w.monday()
-                    + ","
-                    + pl.who().id()
-                    + ","
-                    + d.date()
-                    + ","
-                    + d.place().id()
-                    + ","
-                    + i.skill().id()
-                    + ","
-                    + i.step()
-                    + ","
-                    + i.drill()
-                    + ","
-                    + i.reps()
-                    + ","
-                    + i.swings());
+    }
   }
 }

@@ -84,10 +84,10 @@ class WeighingTest {
 
   @Test
   void a_ball_on_a_tee_asks_for_no_choice() {
-    Logs oneTossed = hits().last(t -> TossChange.of(t).feed(Feed.FRONT_TOSS).done());
+    Logs tossed = new Logs(BORN).takes(TUESDAY, 2, 10);
 
-    assertThat(beltHighSeen(hits())).isZero();
-    assertThat(beltHighSeen(oneTossed)).isEqualTo(1);
+    assertThat(beltHighSeen(tossed)).isEqualTo(10);
+    assertThat(beltHighSeen(tossed.last(t -> TossChange.of(t).feed(Feed.TEE).done()))).isEqualTo(9);
   }
 
   private static int beltHighSeen(Logs logs) {
