@@ -293,8 +293,8 @@ public final class Planner {
     }
 
     /**
-     * The two skills of the week of {@code day}. From the second week on a skill that the plan has
-     * not met yet takes the place of the less pressing one, so that none is left out.
+     * The two skills of the week of {@code day}. One that the weeks before left out, or from the
+     * second week on the plan itself, takes the place of the less pressing one.
      */
     private List<SkillDecision> focus(Player player, LocalDate day) {
       Optional<EasyWeek> easyWeek = easy(player, day);
@@ -303,13 +303,11 @@ public final class Planner {
       }
       Focus focus = new Focus(decisions.get(player.id()));
       List<SkillDecision> two = focus.of(turn + week(day));
-      return week(day) == 0
-          ? two
-          : unmet(player)
-              .findFirst()
-              .filter(d -> !two.contains(d))
-              .map(d -> List.of(two.get(0), d))
-              .orElse(two);
+      return waiting(player, day)
+          .findFirst()
+          .filter(d -> !two.contains(d))
+          .map(d -> List.of(two.get(0), d))
+          .orElse(two);
     }
 
     /** An easy week is the first one: what follows it depends on how it goes. */
@@ -330,6 +328,15 @@ public final class Planner {
     private int homeDays(Player player, LocalDate first) {
       int usual = doses.homeDaysPerWeek(player.ageOn(first));
       return easy(player, first).isPresent() ? Math.min(usual, doses.lighterHomeDays()) : usual;
+    }
+
+    /** What was left out so far, what waits longest or is most pressing first. */
+    private Stream<SkillDecision> waiting(Player player, LocalDate day) {
+      return week(day) > 0
+          ? unmet(player)
+          : Overdue.of(history, player.id(), record.club().seasonFirst(), choice).stream()
+              .filter(skill -> !met(player, skill))
+              .map(skill -> decisions.get(player.id()).get(skill.ordinal()));
     }
 
     /** What the plan has not met yet, the most pressing first. */
@@ -515,8 +522,8 @@ public final class Planner {
 
     /**
      * The skills of the week in the order they are tried at home: first the one that had its look
-     * on fewer days of the week, so that each gets a second one; else in turn. From the second week
-     * on what the plan has not met at all comes before them.
+     * on fewer days of the week, so that each gets a second one; else in turn. What was left out so
+     * far comes before them.
      */
     private List<SkillDecision> homeFocus(Player player, LocalDate day, int turn) {
       List<SkillDecision> focus = new ArrayList<>(focus(player, day));
@@ -525,9 +532,7 @@ public final class Planner {
       }
       LocalDate first = request.from().plusDays(7L * week(day));
       focus.sort(Comparator.comparingLong(d -> looks(player, first, d.skill())));
-      return week(day) == 0
-          ? focus
-          : Stream.concat(unmet(player), focus.stream()).distinct().toList();
+      return Stream.concat(waiting(player, day), focus.stream()).distinct().toList();
     }
 
     /** Days of the week from {@code first} on which a skill is worked on. */
