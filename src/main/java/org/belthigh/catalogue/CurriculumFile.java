@@ -176,6 +176,7 @@ final class CurriculumFile {
         f.localText("cue"),
         f.localText("write"),
         swing,
+        f.flag("logged", true),
         balls(f),
         f.word("feed", Feed.class),
         feet(f),

@@ -17,6 +17,7 @@ import org.belthigh.model.Skill;
  * One thing to do, with all that a person needs to set it up.
  *
  * @param swing whether the hitter swings at all
+ * @param logged whether a log is asked for; where not, nothing is written and nothing is missed
  * @param balls the ball by place; the keys are the places where the drill may be done
  * @param feet toss distance by age band, in feet; 0 for a tee
  * @param decisionMs flight time aimed at, in milliseconds
@@ -39,6 +40,7 @@ public record Drill(
     LocalText cue,
     LocalText write,
     boolean swing,
+    boolean logged,
     Map<Place, Ball> balls,
     Feed feed,
     Map<AgeBand, Integer> feet,

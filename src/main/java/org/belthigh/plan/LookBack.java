@@ -19,8 +19,8 @@ import org.belthigh.model.Phrase;
  * What became of the plan that one player was handed last.
  *
  * <p>A day is done where at least three quarters of its tosses are logged, partly done where some
- * are. What is not logged was perhaps done all the same, and is called so. What was missed is not
- * made up.
+ * are. Drills of which nothing is written ask for no tosses here. What is not logged was perhaps
+ * done all the same, and is called so. What was missed is not made up.
  *
  * @param handedOut first day of the plan that was handed out
  * @param days days of its first week, up to the day of the new plan, that asked for tosses
@@ -52,6 +52,7 @@ public record LookBack(LocalDate handedOut, int days, int done, int partly, Phra
         handed.from().plusDays(WEEK).isBefore(from) ? handed.from().plusDays(WEEK) : from;
     handed.sessions().stream()
         .filter(s -> s.player().equals(player) && s.date().isBefore(end))
+        .filter(s -> logged(curriculum, s.drill()))
         .forEach(s -> asked.merge(s.date(), s.reps(), Integer::sum));
     int done = 0;
     int partly = 0;
@@ -80,6 +81,11 @@ public record LookBack(LocalDate handedOut, int days, int done, int partly, Phra
         done,
         partly,
         Phrase.of("back", "work", work, "change", change));
+  }
+
+  /** A drill that the curriculum no longer has was perhaps logged. */
+  private static boolean logged(Curriculum curriculum, String drill) {
+    return !curriculum.drills().containsKey(drill) || curriculum.drill(drill).logged();
   }
 
   private static int logged(ClubRecord known, String player, LocalDate day) {

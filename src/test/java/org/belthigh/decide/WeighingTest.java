@@ -130,6 +130,7 @@ class WeighingTest {
         d.cue(),
         d.write(),
         d.swing(),
+        d.logged(),
         Map.of(org.belthigh.model.Place.FIELD, ball),
         feed,
         Map.of(AgeBand.AGE_9_10, feet),

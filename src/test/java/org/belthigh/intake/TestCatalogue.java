@@ -102,6 +102,7 @@ public final class TestCatalogue {
         TEXT,
         TEXT,
         true,
+        true,
         Map.of(Place.FIELD, Ball.BASEBALL),
         Feed.FRONT_TOSS,
         Map.of(),

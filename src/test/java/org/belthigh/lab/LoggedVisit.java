@@ -77,7 +77,7 @@ public final class LoggedVisit {
       String by) {
     Drill drill = curriculum.drill(item.drill());
     child.practise(item.skill());
-    if (drill.write().in("en").startsWith("Nothing to write") || (drill.swing() && !swings)) {
+    if (!drill.logged() || (drill.swing() && !swings)) {
       return List.of();
     }
     Side side = player.bats().side().orElse(round % 2 == 0 ? Side.LEFT : Side.RIGHT);
