@@ -32,6 +32,18 @@ class CatalogueLoaderTest {
     assertThat(CatalogueLoader.load().value()).isPresent();
   }
 
+  @Test
+  void a_drill_is_logged_where_its_words_ask_for_writing() {
+    Curriculum curriculum = CatalogueLoader.load().orThrow().curricula().get("belthigh-2027");
+
+    assertThat(curriculum.drills().values())
+        .allSatisfy(
+            d ->
+                assertThat(d.logged())
+                    .as(d.id())
+                    .isEqualTo(!d.write().in("en").startsWith("Nothing to write")));
+  }
+
   @ParameterizedTest
   @MethodSource("faults")
   void a_fault_names_file_line_found_allowed_and_next_step(Fault fault) {
@@ -313,7 +325,7 @@ class CatalogueLoaderTest {
             "    swings_per_week: 999\n    kind: countdown",
             curriculum
                 + ", swings_per_week: this key is not known here; known keys are id, swing, reps, people,"
-                + " name, skill, kind, setup, cue, write, ball, places, feed, feet, decision_ms, mix,"
+                + " name, skill, kind, setup, cue, write, logged, ball, places, feed, feet, decision_ms, mix,"
                 + " fields,"
                 + " start_count, swings, minutes, per_minute, gear, safety, easier, harder, adapt.\n"
                 + "Take the key out."),

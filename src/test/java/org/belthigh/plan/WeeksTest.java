@@ -381,4 +381,24 @@ class WeeksTest {
       assertThat(swings(player.days())).isLessThanOrEqualTo(120);
     }
   }
+
+  @Test
+  void what_asks_for_no_writing_is_not_missed() throws Exception {
+    LocalDate second = FIRST.plusWeeks(1);
+    Handed handed =
+        new Handed(
+            FIRST,
+            List.of(
+                new Handed.Session(FIRST, "a1", "home", "spot-cards", 18, 0, 8),
+                new Handed.Session(FIRST.plusDays(1), "a1", "field", "zone-call", 15, 12, 8)),
+            List.of(new Handed.Stood("a1", "see", "see-3", "keep-going")));
+    PlanRequest request =
+        new PlanRequest(second, 1, Set.of(), Set.of(), Optional.empty(), Optional.empty());
+
+    Plan plan = new Planner(CATALOGUE).plan(club(), request, History.of(List.of(handed)));
+
+    LookBack back = plan.players().get(0).back().orElseThrow();
+    assertThat(back.days()).isEqualTo(1);
+    assertThat(back.notLogged()).isEqualTo(1);
+  }
 }
