@@ -331,7 +331,8 @@ final class Circuit {
     if (!entrant.works(drill.skill())) {
       return Need.OTHER;
     }
-    if (!today || bores(entrant, decision.workOn(), drill, place)) {
+    boolean mute = !drill.logged() && choice.logged(decision.workOn(), place);
+    if (!today || mute || bores(entrant, decision.workOn(), drill, place)) {
       return Need.EASIER;
     }
     return entrant.focus().get(0).skill() == drill.skill() ? Need.FIRST : Need.SECOND;

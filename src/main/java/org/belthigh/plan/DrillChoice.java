@@ -116,6 +116,13 @@ final class DrillChoice {
         .min(leastUsed(used, place));
   }
 
+  /** Whether a step has a drill to write down that can be done at {@code place}. */
+  boolean logged(Step step, Place place) {
+    return step.drills().stream()
+        .map(curriculum::drill)
+        .anyMatch(d -> d.logged() && fits(d, place, true));
+  }
+
   /** Whether a step has another drill than {@code drill} that can be done at {@code place}. */
   boolean alternate(Step step, Drill drill, Place place) {
     return step.drills().stream()
@@ -130,12 +137,12 @@ final class DrillChoice {
 
   /**
    * How much more often another drill is done before this one's turn comes: where bats and balls
-   * are at hand, what is about hitting is done with them, and the rest is the change that keeps it
-   * fresh.
+   * are at hand, what is about hitting is done with them; what is written down tells how it goes;
+   * and the rest is the change that keeps it fresh.
    */
   private static int reluctance(Drill drill, Place place) {
     boolean bare = !drill.swing() || drill.balls().get(place) == Ball.NONE;
-    return drill.skill() != Skill.SEE && bare ? 2 : 0;
+    return (drill.skill() != Skill.SEE && bare ? 2 : 0) + (drill.logged() ? 0 : 1);
   }
 
   /** Whether the curriculum has a drill with that id; an old plan may name others. */

@@ -10,6 +10,9 @@ import org.belthigh.model.Place;
 
 /** Days without hitting work: a game, a practice without it, a day off, a hold or rest. */
 final class IdleDays {
+  /** What a practice is called whose hitting no longer fits the hours and days of the week. */
+  static final Phrase SITS_OUT = Phrase.of("day.sits-out");
+
   private final Season season;
   private final Ground ground;
   private final Stops stops;
@@ -31,7 +34,12 @@ final class IdleDays {
     }
     Optional<Event> practice = season.practice(day);
     if (practice.isPresent()) {
-      return idle(day, ground.place(practice.get()), why(player, practice.get()), provisional);
+      return new Day(
+          day,
+          ground.place(practice.get()),
+          List.of(),
+          provisional,
+          Optional.of(why(player, practice.get())));
     }
     if (season.timeOff().on(day)) {
       return idle(day, Place.REST, "day.time-off", provisional);
@@ -39,11 +47,11 @@ final class IdleDays {
     return idle(day, Place.REST, season.off(day) ? "day.off" : "day.rest", provisional);
   }
 
-  private String why(Player player, Event practice) {
+  private Phrase why(Player player, Event practice) {
     if (ground.adults(practice) < 1) {
-      return "day.no-adult";
+      return Phrase.of("day.no-adult");
     }
-    return stops.swings(player, practice.date()) ? "day.helps" : "day.sits-out";
+    return stops.swings(player, practice.date()) ? Phrase.of("day.helps") : SITS_OUT;
   }
 
   private static Day idle(LocalDate day, Place place, String note, boolean provisional) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.decide.Outcome;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Toss;
@@ -38,11 +40,23 @@ final class Overviews {
   }
 
   private static List<Phrase> ahead(List<PlayerPlan> players) {
-    return players.stream()
-        .flatMap(p -> p.weeks().stream())
-        .flatMap(w -> w.ahead().stream())
-        .distinct()
-        .toList();
+    Stream<Phrase> weeks =
+        players.stream()
+            .flatMap(p -> p.weeks().stream())
+            .flatMap(w -> w.ahead().stream())
+            .distinct();
+    return Stream.concat(weeks, full(players)).toList();
+  }
+
+  /** The practices that come on top of a full week, which only the calendar can mend. */
+  private static Stream<Phrase> full(List<PlayerPlan> players) {
+    Map<LocalDate, Integer> sitting = new TreeMap<>();
+    players.stream()
+        .flatMap(p -> p.days().stream())
+        .filter(d -> d.note().filter(IdleDays.SITS_OUT::equals).isPresent())
+        .forEach(d -> sitting.merge(d.date(), 1, Integer::sum));
+    return sitting.entrySet().stream()
+        .map(s -> Phrase.of("ahead.full", "date", s.getKey(), "players", s.getValue()));
   }
 
   private static Optional<Phrase> marks(List<PlayerPlan> players, ClubRecord record, LocalDate on) {

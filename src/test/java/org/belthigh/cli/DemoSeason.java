@@ -184,8 +184,13 @@ final class DemoSeason {
     this.random = new SplittableRandom(seed);
   }
 
-  /** Plays the season of the club in {@code demo}. */
+  /** Plays the whole season of the club in {@code demo}. */
   Played play(Path demo) throws IOException, Unusable {
+    return play(demo, Integer.MAX_VALUE);
+  }
+
+  /** Plays the first {@code most} weeks of it, and makes the plan that follows. */
+  Played play(Path demo, int most) throws IOException, Unusable {
     for (String file : List.of("club.yaml", "roster.csv", "calendar.csv", "other.csv")) {
       Files.copy(demo.resolve(file), folder.resolve(file));
     }
@@ -197,7 +202,8 @@ final class DemoSeason {
     club.players().forEach(p -> meet(p, club));
     List<Week> weeks = new ArrayList<>();
     LocalDate monday = club.club().seasonFirst();
-    for (; !monday.isAfter(club.club().seasonLast()); monday = monday.plusDays(WEEK)) {
+    LocalDate last = club.club().seasonLast();
+    for (; !monday.isAfter(last) && weeks.size() < most; monday = monday.plusDays(WEEK)) {
       weeks.add(week(monday));
     }
     weeks.add(plan(monday));

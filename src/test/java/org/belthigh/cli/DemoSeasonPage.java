@@ -306,11 +306,8 @@ final class DemoSeasonPage {
     for (HoldLine hold : plan.holds()) {
       told.add(
           hold.until().isEmpty()
-              ? say(hold.because())
-              : say(hold.because())
-                  + " Throwing rests up to "
-                  + DAY.format(hold.until().get())
-                  + ".");
+              ? say(hold.open())
+              : say(hold.open()) + " Throwing rests up to " + DAY.format(hold.until().get()) + ".");
     }
     told.add(work(plan));
     LocalDate end = week.monday().plusDays(WEEK);
@@ -381,14 +378,12 @@ final class DemoSeasonPage {
             + " times a skill leaves it on the same step, as old tosses fade. Nobody changes steps"
             + " by it.");
     line(
-        "- Around the tournament Under 14 has no bats at practice. The sheet says \"so that the week"
-            + " leaves enough rest\"; the limit behind it is hours of sport, one a week for each year"
-            + " of age, which practices and tournament together go past. The practices take place all"
-            + " the same.");
+        "- Around the tournament Under 14 has no bats at practice: practices and tournament together"
+            + " are more hours than a week should have, one for each year of age. The overview asks"
+            + " to leave out a practice; in this season nobody does.");
     line(
-        "- Under 10 hardly moves in choose. What is open there is mostly balls to let go; the drills"
-            + " of that step toss one ball in four, and share their practice with two or three"
-            + " others.");
+        "- Under 10 moves slowly in choose. Both halves have to be proved there, and balls to let go"
+            + " are one toss in three; a practice has two or three other drills.");
     line(
         "- All children here do what the sheet says, write 85 of 100 visits down, and learn by"
             + " visits alone, however many tosses a visit has. Real ones will not.");

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
@@ -64,6 +66,36 @@ class DemoSeasonTest {
               assertThat(week.faults()).noneMatch(Problem::isFault);
               assertThat(week.found()).isEmpty();
             });
+  }
+
+  @Test
+  void a_coach_s_word_does_not_end_what_a_physician_must_end() {
+    DemoSeason.Week between =
+        season.weeks().stream()
+            .filter(w -> w.monday().equals(LocalDate.of(2027, 3, 29)))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(between.of("p10").holds()).isNotEmpty();
+    assertThat(between.of("p10").days()).allSatisfy(d -> assertThat(d.items()).isEmpty());
+  }
+
+  @Test
+  void the_same_seed_writes_the_same_folder(@TempDir Path one, @TempDir Path two) throws Exception {
+    new DemoSeason(CATALOGUE, one, SEED).play(Path.of("demo-players"), 1);
+    new DemoSeason(CATALOGUE, two, SEED).play(Path.of("demo-players"), 1);
+
+    assertThat(files(one)).isEqualTo(files(two)).containsKeys("throws.csv", "wellness.csv");
+  }
+
+  private static Map<String, String> files(Path folder) throws Exception {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        files.put(folder.relativize(file).toString(), Files.readString(file));
+      }
+    }
+    return files;
   }
 
   @Test

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
 import org.belthigh.history.Handed;
 import org.belthigh.history.History;
@@ -400,5 +401,36 @@ class WeeksTest {
     LookBack back = plan.players().get(0).back().orElseThrow();
     assertThat(back.days()).isEqualTo(1);
     assertThat(back.notLogged()).isEqualTo(1);
+  }
+
+  /** NATA 2019: an hour of organised sport a week for each year of age, so ten at ten. */
+  @Test
+  void a_practice_on_top_of_a_full_week_has_no_hitting_work_and_the_overview_says_so()
+      throws Exception {
+    LocalDate tuesday = FIRST.plusDays(1);
+    String saturday = FIRST.plusDays(5).toString();
+    Plan usual = plan(club(saturday + ",u10,game,420,,2"), FIRST, 1);
+    Plan full = plan(club(saturday + ",u10,game,421,,2"), FIRST, 1);
+
+    assertThat(usual.groups().get(0).overview().ahead()).isEmpty();
+    assertThat(full.groups().get(0).overview().ahead())
+        .contains(Phrase.of("ahead.full", "date", tuesday, "players", 3));
+    for (PlayerPlan player : full.players()) {
+      assertThat(player.days().stream().filter(d -> d.place() == Place.FIELD))
+          .allSatisfy(d -> assertThat(d.items()).isEmpty());
+    }
+  }
+
+  @Test
+  void at_home_what_is_written_down_comes_before_what_is_not() {
+    DrillChoice choice =
+        new DrillChoice(CATALOGUE.curricula().get("belthigh-2027"), Map.of(), false);
+    for (Step step : CATALOGUE.curricula().get("belthigh-2027").ladders().get(Skill.SEE).steps()) {
+      Optional<Drill> first =
+          choice.of(step, Place.HOME, true, DrillChoice.Swings.WANTED, Map.of(), d -> false);
+      assertThat(first.filter(d -> d.logged()).isPresent())
+          .as(step.id())
+          .isEqualTo(choice.logged(step, Place.HOME));
+    }
   }
 }
