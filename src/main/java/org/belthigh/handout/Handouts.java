@@ -85,6 +85,12 @@ public final class Handouts {
                 .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
                 .labelled(club.say("practice.other.what") + " "));
       }
+      if (sheet.tossed()) {
+        sections.add(
+            TossPrint.of(plan, group, sheet, words)
+                .filedUnder(club.say("packet.practices"), day, club.say("practice.toss.what"))
+                .labelled(club.say("practice.toss.what") + " "));
+      }
       packet.addAll(sections);
       take("practice-" + sheet.date(), what + ", " + day, sheet.date(), sections);
     }

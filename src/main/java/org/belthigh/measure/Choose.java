@@ -1,11 +1,13 @@
 package org.belthigh.measure;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Share;
+import org.belthigh.model.Spot;
 
 /**
  * How well a player chooses what to swing at: belt-high tosses and balls as one pair, so that
@@ -18,9 +20,13 @@ import org.belthigh.model.Share;
  * @param exempt belt-high tosses left out because the called field does not want the spot
  * @param nearEdge belt-high tosses and balls left out as near the edge
  * @param watched belt-high tosses and balls left out because the drill has no swing
+ * @param swungAt swings at the belt-high tosses of {@code swing} that were logged one by one, by
+ *     spot
  */
-public record Choose(Detection swing, int exempt, int nearEdge, int watched) {
+public record Choose(
+    Detection swing, int exempt, int nearEdge, int watched, Map<Spot, Share> swungAt) {
   public Choose {
+    swungAt = Map.copyOf(swungAt);
     if (exempt < 0 || nearEdge < 0 || watched < 0) {
       throw new IllegalArgumentException("counts are 0 or more");
     }
@@ -35,7 +41,8 @@ public record Choose(Detection swing, int exempt, int nearEdge, int watched) {
             share(choices, tallies, MeasureKind.BALL_SWING, Toss::swing)),
         count(choices, Toss::exemptByField),
         count(tosses, toss -> asked(toss) && !toss.watched() && toss.nearEdge()),
-        count(tosses, toss -> asked(toss) && toss.watched()));
+        count(tosses, toss -> asked(toss) && toss.watched()),
+        BySpot.of(choices.stream().filter(t -> t.countsFor(MeasureKind.MIDDLE_TAKE)), Toss::swing));
   }
 
   private static boolean asked(Toss toss) {

@@ -2,12 +2,14 @@ package org.belthigh.measure;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
 import org.belthigh.model.Hit;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Share;
+import org.belthigh.model.Spot;
 import org.belthigh.model.Timing;
 
 /**
@@ -18,10 +20,17 @@ import org.belthigh.model.Timing;
  * @param unfinished rounds that did not
  * @param mean mean score of the finished rounds, in swings; empty where there is none
  * @param timing of the swings whose timing was written down
+ * @param hardAt swings that hit it hard, of those logged one by one, by spot
  */
 public record Drive(
-    HardHits hits, int finished, int unfinished, OptionalDouble mean, Timings timing) {
+    HardHits hits,
+    int finished,
+    int unfinished,
+    OptionalDouble mean,
+    Timings timing,
+    Map<Spot, Share> hardAt) {
   public Drive {
+    hardAt = Map.copyOf(hardAt);
     if (finished < 0 || unfinished < 0 || mean.isPresent() != finished > 0) {
       throw new IllegalArgumentException(
           finished + " finished and " + unfinished + " unfinished rounds with mean " + mean);
@@ -72,7 +81,8 @@ public record Drive(
         finished,
         rounds.size() - finished,
         new Countdown(rounds).mean(),
-        Timings.of(swings));
+        Timings.of(swings),
+        BySpot.of(swings.stream(), Drive::hard));
   }
 
   static boolean hard(Toss toss) {

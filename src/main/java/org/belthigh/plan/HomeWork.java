@@ -14,8 +14,6 @@ import org.belthigh.flight.Delivery;
 import org.belthigh.flight.Projectile;
 import org.belthigh.intake.Home;
 import org.belthigh.intake.Player;
-import org.belthigh.measure.Calls;
-import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Bats;
 import org.belthigh.model.DrillKind;
@@ -27,7 +25,6 @@ import org.belthigh.model.Place;
 import org.belthigh.model.Row;
 import org.belthigh.model.Side;
 import org.belthigh.model.Skill;
-import org.belthigh.model.Spot;
 
 /** One session at home: which drill, how much of it, and the sheet that says so. */
 final class HomeWork {
@@ -35,24 +32,15 @@ final class HomeWork {
   private final Doses doses;
   private final Told told;
   private final Growth growth;
-  private final Map<String, PlayerMeasures> measures;
+  private final TossLists lists;
 
-  /**
-   * Home sessions of one group.
-   *
-   * @param measures of each player, for the spots to toss more often
-   */
-  HomeWork(
-      DrillChoice choice,
-      Doses doses,
-      Told told,
-      Growth growth,
-      Map<String, PlayerMeasures> measures) {
+  /** Home sessions of one group. */
+  HomeWork(DrillChoice choice, Doses doses, Told told, Growth growth, TossLists lists) {
     this.clubs = choice;
     this.doses = doses;
     this.told = told;
     this.growth = growth;
-    this.measures = Map.copyOf(measures);
+    this.lists = lists;
   }
 
   /**
@@ -66,7 +54,7 @@ final class HomeWork {
       SkillDecision decision,
       Item item,
       Optional<Delivery> delivery,
-      List<HomeToss> script) {
+      List<ListedToss> script) {
     Session {
       script = List.copyOf(script);
     }
@@ -120,11 +108,8 @@ final class HomeWork {
   private Session session(
       Player player, LocalDate day, Drill drill, Ball ball, SkillDecision decision, int tosses) {
     int age = player.ageOn(day);
-    boolean tossed = drill.feed() != Feed.NONE && drill.feed() != Feed.TEE;
-    List<HomeToss> script =
-        tossed
-            ? HomeToss.script(law(player, drill, decision, tosses), drill, player, day)
-            : List.of();
+    boolean tossed = TossLists.aimed(drill);
+    List<ListedToss> script = tossed ? lists.home(player, day, drill, decision, tosses) : List.of();
     Optional<Delivery> delivery =
         tossed
             ? Projectile.of(ball).flatMap(b -> delivery(player, day, drill, b))
@@ -144,18 +129,6 @@ final class HomeWork {
             drill.swing() ? swings : 0,
             doses.homeMinutes(age));
     return new Session(drill, decision, item, delivery, script);
-  }
-
-  /** The law of a drill's mix, turned towards what the hitter calls wrong where calls are made. */
-  private TossLaw law(Player player, Drill drill, SkillDecision decision, int tosses) {
-    Map<Spot, Double> shares = TossLaw.shares(drill.mix());
-    PlayerMeasures known = measures.get(player.id());
-    if (known == null || drill.kind() != DrillKind.ZONE_CALL) {
-      return new TossLaw(shares, tosses);
-    }
-    Grain grain = grain(decision);
-    Calls calls = known.skills().see().at(grain).all();
-    return new TossLaw(WeakSpots.turned(shares, grain, calls), tosses);
   }
 
   /**
@@ -227,7 +200,7 @@ final class HomeWork {
     return player.bats() == Bats.LEFT ? Side.LEFT : Side.RIGHT;
   }
 
-  private static List<HomeSheet.ScriptToss> script(List<HomeToss> tosses, Grain grain) {
+  private static List<HomeSheet.ScriptToss> script(List<ListedToss> tosses, Grain grain) {
     List<HomeSheet.ScriptToss> script = new ArrayList<>();
     for (int i = 0; i < tosses.size(); i++) {
       script.add(new HomeSheet.ScriptToss(i + 1, tosses.get(i).target(grain)));

@@ -30,8 +30,6 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.OtherSport;
 import org.belthigh.intake.Player;
-import org.belthigh.measure.Measures;
-import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
@@ -75,13 +73,14 @@ public final class Planner {
     Arms arms = new Arms(catalogue);
     List<Hold> restHolds = arms.restHolds(known, request.from());
     holds.addAll(restHolds);
-    Sheets sheets = new Sheets(catalogue, known, request, decisions, holds, arms);
+    TossLists lists = TossLists.of(known);
+    Sheets sheets = new Sheets(catalogue, known, request, decisions, holds, arms, lists);
     List<PlayerPlan> players = new ArrayList<>();
     List<GroupPlan> groups = new ArrayList<>();
     for (Club.Group group : record.club().groups()) {
       if (request.groups().isEmpty() || request.groups().contains(group.id())) {
         GroupWeeks weeks =
-            new GroupWeeks(known, group, request, decisions, holds, restHolds, history);
+            new GroupWeeks(known, group, request, decisions, holds, restHolds, history, lists);
         weeks.plan();
         List<PlayerPlan> own = weeks.players(sheets);
         players.addAll(
@@ -146,7 +145,8 @@ public final class Planner {
         Map<String, List<SkillDecision>> decisions,
         List<Hold> holds,
         List<Hold> restHolds,
-        History history) {
+        History history,
+        TossLists lists) {
       this.history = history;
       this.record = record;
       this.request = request;
@@ -176,12 +176,7 @@ public final class Planner {
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
       this.circuit = new Circuit(choice, doses);
       this.home =
-          new HomeWork(
-              choice, doses, new Told(curriculum, choice), catalogue.growth(), measures(record));
-    }
-
-    private static Map<String, PlayerMeasures> measures(ClubRecord record) {
-      return Measures.of(record).stream().collect(Collectors.toMap(PlayerMeasures::player, m -> m));
+          new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth(), lists);
     }
 
     void plan() {

@@ -81,6 +81,14 @@ public record PracticeSheet(
     equipment = List.copyOf(equipment);
   }
 
+  /** Whether a person tosses anywhere, so that there are lists to toss by. */
+  public boolean tossed() {
+    return rotations.stream()
+        .flatMap(r -> r.posts().stream())
+        .flatMap(p -> p.hitters().stream())
+        .anyMatch(h -> !h.tosses().isEmpty());
+  }
+
   /** The drills of the usual timetable, and not those of another way alone. */
   public List<DrillText> usualDrills() {
     return drills.stream().filter(d -> has(rotations, d)).toList();
@@ -161,8 +169,16 @@ public record PracticeSheet(
     }
   }
 
-  /** A player and the side of the plate. */
-  public record Hitter(Label who, Side side) {}
+  /**
+   * A player and the side of the plate.
+   *
+   * @param tosses where to toss to, in order; empty where nobody tosses
+   */
+  public record Hitter(Label who, Side side, List<Phrase> tosses) {
+    public Hitter {
+      tosses = List.copyOf(tosses);
+    }
+  }
 
   /**
    * One player's cue.

@@ -22,6 +22,7 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.model.Ball;
 import org.belthigh.model.DrillKind;
+import org.belthigh.model.Grain;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
@@ -41,6 +42,7 @@ final class PracticeSheets {
   private final Function<LocalDate, List<Phrase>> notes;
   private final Function<LocalDate, List<Label>> askFirst;
   private final HeatBoxes heat;
+  private final TossLists lists;
   private final OtherWays otherWays;
 
   PracticeSheets(
@@ -51,10 +53,12 @@ final class PracticeSheets {
       List<Label> labels,
       Doses doses,
       HeatBoxes heat,
+      TossLists lists,
       Function<LocalDate, List<Phrase>> notes,
       Function<LocalDate, List<Label>> askFirst) {
     this.askFirst = askFirst;
     this.heat = heat;
+    this.lists = lists;
     this.record = record;
     this.ringFeet = doses.batRingFeet();
     this.notes = notes;
@@ -93,7 +97,7 @@ final class PracticeSheets {
         ringFeet,
         squads,
         stations(layout),
-        rotations(layout, letters, noSwinging),
+        rotations(day, layout, letters, noSwinging),
         drills.values().stream().map(d -> told.of(d, practice.place(), age)).toList(),
         cues(layout),
         noThrowing,
@@ -102,7 +106,7 @@ final class PracticeSheets {
         fewerSwings(layout),
         notToday,
         resting(squads, noSwinging, notToday),
-        oneAdult(alone, letters, noSwinging),
+        oneAdult(day, alone, letters, noSwinging),
         rain(practice, rain, letters, noSwinging),
         List.of(Phrase.of("practice.late"), Phrase.of("practice.guest")),
         List.of(Phrase.of("practice.lightning"), Phrase.of("practice.heat")),
@@ -212,7 +216,10 @@ final class PracticeSheets {
   }
 
   private List<PracticeSheet.Rotation> rotations(
-      Circuit.Layout layout, Map<List<Circuit.Entrant>, String> letters, List<Label> noSwinging) {
+      LocalDate day,
+      Circuit.Layout layout,
+      Map<List<Circuit.Entrant>, String> letters,
+      List<Label> noSwinging) {
     Map<Integer, List<Circuit.Post>> byRotation = new TreeMap<>();
     layout
         .posts()
@@ -226,13 +233,17 @@ final class PracticeSheets {
                     (number - 1) * (layout.rotationMinutes() + layout.change()),
                     layout.rotationMinutes(),
                     posts.stream()
-                        .map(p -> post(p, letters.get(p.squad()), layout, noSwinging))
+                        .map(p -> post(day, p, letters.get(p.squad()), layout, noSwinging))
                         .toList())));
     return rotations;
   }
 
   private PracticeSheet.Post post(
-      Circuit.Post post, String squad, Circuit.Layout layout, List<Label> noSwinging) {
+      LocalDate day,
+      Circuit.Post post,
+      String squad,
+      Circuit.Layout layout,
+      List<Label> noSwinging) {
     boolean first = post.station() == 1;
     long bats =
         layout.posts().stream()
@@ -245,12 +256,33 @@ final class PracticeSheets {
         squad,
         post.drill().map(Drill::id).orElse(""),
         inOrder(post.squad()).stream()
-            .map(e -> new PracticeSheet.Hitter(labels.get(e.player().id()), side(e.player(), left)))
+            .map(e -> hitter(day, post, e, side(e.player(), left)))
             .toList(),
         post.reps(),
         post.swings(),
         writes(post, layout),
         first ? noSwinging : List.of());
+  }
+
+  private PracticeSheet.Hitter hitter(
+      LocalDate day, Circuit.Post post, Circuit.Entrant entrant, Side side) {
+    List<Phrase> tosses =
+        post.drill()
+            .filter(TossLists::aimed)
+            .map(drill -> tosses(day, post, drill, entrant, side))
+            .orElse(List.of());
+    return new PracticeSheet.Hitter(labels.get(entrant.player().id()), side, tosses);
+  }
+
+  private List<Phrase> tosses(
+      LocalDate day, Circuit.Post post, Drill drill, Circuit.Entrant entrant, Side side) {
+    SkillDecision decision = entrant.decision(drill.skill());
+    Grain grain = HomeWork.grain(decision);
+    return lists
+        .station(entrant.player(), day, drill, decision, post.reps(), post.rotation(), side)
+        .stream()
+        .map(toss -> toss.target(grain))
+        .toList();
   }
 
   /** A switch hitter takes turns: right first, left at the next station with a bat. */
@@ -285,11 +317,14 @@ final class PracticeSheets {
 
   /** The same practice with one grown-up: one station hits, the others watch, call and field. */
   private PracticeSheet.OtherWay oneAdult(
+      LocalDate day,
       Optional<Circuit.Layout> alone,
       Map<List<Circuit.Entrant>, String> letters,
       List<Label> noSwinging) {
     return alone
-        .map(layout -> otherWay(List.of(Phrase.of("one-adult.bats")), layout, letters, noSwinging))
+        .map(
+            layout ->
+                otherWay(day, List.of(Phrase.of("one-adult.bats")), layout, letters, noSwinging))
         .orElse(PracticeSheet.OtherWay.said(Phrase.of("one-adult.as-is")));
   }
 
@@ -303,6 +338,7 @@ final class PracticeSheets {
     return rain.map(
             r ->
                 otherWay(
+                    practice.event().date(),
                     List.of(Phrase.of("rain.cage", "place", r.venue().name())),
                     r.layout(),
                     letters,
@@ -311,6 +347,7 @@ final class PracticeSheets {
   }
 
   private PracticeSheet.OtherWay otherWay(
+      LocalDate day,
       List<Phrase> says,
       Circuit.Layout layout,
       Map<List<Circuit.Entrant>, String> usual,
@@ -321,7 +358,7 @@ final class PracticeSheets {
         says,
         same ? List.of() : squads(letters),
         stations(layout),
-        rotations(layout, letters, noSwinging));
+        rotations(day, layout, letters, noSwinging));
   }
 
   private List<Phrase> emergency(Planner.Practice practice) {

@@ -25,6 +25,7 @@ final class Sheets {
   private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
   private final ArmSheets arms;
+  private final TossLists lists;
 
   Sheets(
       Catalogue catalogue,
@@ -32,13 +33,15 @@ final class Sheets {
       PlanRequest request,
       Map<String, List<SkillDecision>> decisions,
       List<Hold> holds,
-      Arms arms) {
+      Arms arms,
+      TossLists lists) {
     this.catalogue = catalogue;
     this.record = record;
     this.request = request;
     this.decisions = decisions;
     this.holds = List.copyOf(holds);
     this.arms = new ArmSheets(catalogue, record, request, arms);
+    this.lists = lists;
   }
 
   private Curriculum curriculum() {
@@ -113,6 +116,7 @@ final class Sheets {
             labels,
             new Doses(catalogue, request.from()),
             new HeatBoxes(catalogue, request.from()),
+            lists,
             day -> notes(season, rhythm, day),
             day -> arms.askFirst(labels, day));
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();

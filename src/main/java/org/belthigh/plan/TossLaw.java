@@ -31,6 +31,9 @@ final class TossLaw {
   /** A run that would come less often than this is too long. */
   private static final double RARE = 0.05;
 
+  /** A list with fewer tosses may have any count of belt-high ones and of balls. */
+  private static final int SHORT = 12;
+
   private static final int TRIES = 100_000;
 
   private final double[] shares;
@@ -42,9 +45,15 @@ final class TossLaw {
 
   /** Fewest and most of a kind, both allowed. */
   record Bounds(int least, int most) {
-    /** Half of what is expected, and half as much again and one: wide, so that it tells little. */
-    static Bounds around(double expected) {
-      return new Bounds((int) Math.ceil(expected / 2), (int) Math.ceil(1.5 * expected + 1));
+    /**
+     * Half of what is expected, and half as much again and one: wide, so that it tells little. A
+     * short list has none: its last tosses would be told by the first.
+     */
+    static Bounds of(int tosses, double share) {
+      double expected = tosses * share;
+      return tosses < SHORT
+          ? new Bounds(0, tosses)
+          : new Bounds((int) Math.ceil(expected / 2), (int) Math.ceil(1.5 * expected + 1));
     }
   }
 
@@ -66,8 +75,8 @@ final class TossLaw {
       spotRuns[spot.ordinal()] = longest(share(spot), SAME_SPOT);
       groupRuns[group(spot)] = longest(groupShare(group(spot)), SAME_ROW);
     }
-    belts = Bounds.around(tosses * groupShare(Row.BELT.ordinal()));
-    balls = Bounds.around(tosses * share(Spot.BALL));
+    belts = Bounds.of(tosses, groupShare(Row.BELT.ordinal()));
+    balls = Bounds.of(tosses, share(Spot.BALL));
   }
 
   /** The law of a drill's mix, the three sides alike. */

@@ -2,6 +2,7 @@ package org.belthigh.plan;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -11,6 +12,7 @@ import org.belthigh.catalogue.Drill;
 import org.belthigh.model.Column;
 import org.belthigh.model.Field;
 import org.belthigh.model.Row;
+import org.belthigh.model.Share;
 import org.belthigh.model.Side;
 import org.belthigh.model.Spot;
 
@@ -58,9 +60,15 @@ final class TossScript {
    *
    * @param age of the hitter: three fields until {@value #FEW_FIELDS}, then five
    * @param side where the hitter stands at a toss, 0 for the first
+   * @param sent how often the hitter sent it to each field: what goes wrong is called more often
    */
   static List<Called> called(
-      TossLaw law, Drill.Fields which, int age, IntFunction<Side> side, String seed) {
+      TossLaw law,
+      Drill.Fields which,
+      int age,
+      IntFunction<Side> side,
+      Map<Field, Share> sent,
+      String seed) {
     SplittableRandom random = new SplittableRandom(seed(seed));
     List<Called> calls = new ArrayList<>();
     int run = 0;
@@ -72,12 +80,23 @@ final class TossScript {
           run < SAME_FIELD || fields.size() == 1
               ? fields
               : fields.stream().filter(f -> f != last).toList();
-      Field field = open.get(random.nextInt(open.size()));
+      Field field = one(open, sent, random);
       run = field == last ? run + 1 : 1;
       Spot aimed = spot.beltHigh() ? belt(field, here, random) : spot;
       calls.add(new Called(field, aimed, field.wants(aimed, here)));
     }
     return List.copyOf(calls);
+  }
+
+  private static Field one(List<Field> open, Map<Field, Share> sent, SplittableRandom random) {
+    double[] weights = open.stream().mapToDouble(f -> WeakSpots.weight(f, sent)).toArray();
+    double left = random.nextDouble() * Arrays.stream(weights).sum();
+    int drawn = 0;
+    while (drawn < weights.length - 1 && left >= weights[drawn]) {
+      left -= weights[drawn];
+      drawn++;
+    }
+    return open.get(drawn);
   }
 
   private static List<Field> fields(Drill.Fields which, int age, Side side) {
