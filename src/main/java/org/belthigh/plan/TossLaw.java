@@ -1,14 +1,17 @@
 package org.belthigh.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.Column;
+import org.belthigh.model.Grain;
 import org.belthigh.model.Row;
 import org.belthigh.model.Spot;
 
@@ -16,16 +19,17 @@ import org.belthigh.model.Spot;
  * How likely each order of tosses is.
  *
  * <p>Each toss is drawn by itself from the shares, and a list is thrown away whole if a run gets
- * too long, or if too few or too many belt-high tosses or balls came: what is left is as likely as
- * before, one against the other. Counts vary from list to list, so that a child who counts learns
- * next to nothing; {@code docs/toss-scripts.md} says how much.
+ * too long, or if, in a list of {@value #SHORT} or more, too few or too many belt-high tosses or
+ * balls came: what is left is as likely as before, one against the other. Counts vary from list to
+ * list, so that a child who counts learns next to nothing; {@code docs/toss-scripts.md} says how
+ * much.
  *
  * <p>The limits are ours, an estimate: a run may go on as long as one of its kind would come more
- * than one time in twenty, at least three tosses for a row or for balls and two for a spot.
+ * than one time in twenty, at least three tosses for a row, a column or balls and two for a spot.
  * Forbidding repeats altogether would teach "never the same twice".
  */
 final class TossLaw {
-  private static final int SAME_ROW = 3;
+  private static final int SAME_ANSWER = 3;
   private static final int SAME_SPOT = 2;
 
   /** A run that would come less often than this is too long. */
@@ -34,12 +38,15 @@ final class TossLaw {
   /** A list with fewer tosses may have any count of belt-high ones and of balls. */
   private static final int SHORT = 12;
 
+  private static final int BALLS = Math.max(Row.values().length, Column.values().length);
+
   private static final int TRIES = 100_000;
 
   private final double[] shares;
   private final int tosses;
+  private final boolean byColumn;
   private final int[] spotRuns;
-  private final int[] groupRuns = new int[Row.values().length + 1];
+  private final int[] groupRuns = new int[BALLS + 1];
   private final Bounds belts;
   private final Bounds balls;
 
@@ -61,27 +68,29 @@ final class TossLaw {
    * A law for {@code tosses} tosses.
    *
    * @param shares weight of each spot, 0 or more; a spot that is missing is never tossed
+   * @param grain at which spots are told apart: by columns runs are of a column, else of a row
    */
-  TossLaw(Map<Spot, Double> shares, int tosses) {
+  TossLaw(Map<Spot, Double> shares, int tosses, Grain grain) {
     double sum = shares.values().stream().mapToDouble(Double::doubleValue).sum();
     if (!(sum > 0) || tosses < 1) {
       throw new IllegalArgumentException("No law for " + tosses + " tosses of " + shares);
     }
     this.tosses = tosses;
+    this.byColumn = grain == Grain.COLUMN;
     this.shares = new double[Spot.values().length];
     shares.forEach((spot, share) -> this.shares[spot.ordinal()] = share / sum);
     spotRuns = new int[this.shares.length];
     for (Spot spot : Spot.values()) {
       spotRuns[spot.ordinal()] = longest(share(spot), SAME_SPOT);
-      groupRuns[group(spot)] = longest(groupShare(group(spot)), SAME_ROW);
+      groupRuns[group(spot)] = longest(share(s -> group(s) == group(spot)), SAME_ANSWER);
     }
-    belts = Bounds.of(tosses, groupShare(Row.BELT.ordinal()));
+    belts = Bounds.of(tosses, share(Spot::beltHigh));
     balls = Bounds.of(tosses, share(Spot.BALL));
   }
 
   /** The law of a drill's mix, the three sides alike. */
   static TossLaw of(Drill.Mix mix, int tosses) {
-    return new TossLaw(shares(mix), tosses);
+    return new TossLaw(shares(mix), tosses, Grain.ROW);
   }
 
   /** Each spot's part of a mix, the three sides alike. */
@@ -103,17 +112,15 @@ final class TossLaw {
         : Math.max(least, (int) Math.ceil(Math.log(RARE) / Math.log(share)));
   }
 
-  /** Runs are of a row, or of balls. */
-  private static int group(Spot spot) {
-    return spot.row().map(Row::ordinal).orElse(Row.values().length);
+  /** Runs are of a row or a column, or of balls. */
+  private int group(Spot spot) {
+    Optional<Integer> answer =
+        byColumn ? spot.column().map(Column::ordinal) : spot.row().map(Row::ordinal);
+    return answer.orElse(BALLS);
   }
 
-  private double groupShare(int group) {
-    double sum = 0;
-    for (Spot spot : Spot.values()) {
-      sum += group(spot) == group ? share(spot) : 0;
-    }
-    return sum;
+  private double share(Predicate<Spot> which) {
+    return Arrays.stream(Spot.values()).filter(which).mapToDouble(this::share).sum();
   }
 
   /** How likely a toss goes there before anything is thrown away, 0 to 1. */
@@ -130,7 +137,7 @@ final class TossLaw {
    *
    * @param last empty at the start
    * @param spotRun tosses to the same spot just now
-   * @param groupRun tosses to the same row, or balls, just now
+   * @param groupRun tosses to the same row or column, or balls, just now
    */
   record Past(int tossed, Optional<Spot> last, int spotRun, int groupRun, int belts, int balls) {}
 

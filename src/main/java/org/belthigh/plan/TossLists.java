@@ -94,18 +94,18 @@ final class TossLists {
       String seed) {
     Map<Spot, Double> shares = TossLaw.shares(drill.mix());
     PlayerMeasures known = measures.get(player.id());
+    Grain grain = drill.fields().isEmpty() ? HomeWork.grain(decision) : Grain.ROW;
     TossLaw law =
         new TossLaw(
-            known == null ? shares : turned(shares, drill, decision, known.skills()), tosses);
+            known == null ? shares : turned(shares, drill, grain, known.skills()), tosses, grain);
     Map<Field, Share> sent = known == null ? Map.of() : sent(known.skills());
     return ListedToss.script(law, drill, player.ageOn(day), side, sent, seed);
   }
 
   /** Towards what the drill is about, where the log tells it by spot. */
   private static Map<Spot, Double> turned(
-      Map<Spot, Double> shares, Drill drill, SkillDecision decision, Skills skills) {
+      Map<Spot, Double> shares, Drill drill, Grain grain, Skills skills) {
     if (drill.kind() == DrillKind.ZONE_CALL) {
-      Grain grain = HomeWork.grain(decision);
       return WeakSpots.turned(shares, grain, skills.see().at(grain).all());
     }
     return switch (drill.skill()) {

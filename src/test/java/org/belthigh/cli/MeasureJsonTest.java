@@ -77,13 +77,14 @@ class MeasureJsonTest {
     }
     return new Skills(
         new See(grains),
-        new Choose(nothing, 0, 0, 0),
+        new Choose(nothing, 0, 0, 0, Map.of()),
         new Drive(
             new HardHits(none, List.of()),
             0,
             0,
             OptionalDouble.empty(),
-            new Drive.Timings(0, 0, 0)),
+            new Drive.Timings(0, 0, 0),
+            Map.of()),
         new Send(new FieldCalls(none, none), 0, Map.of(), Map.of(), Map.of(), Map.of(), Map.of()));
   }
 

@@ -169,7 +169,7 @@ class MeasurePropertiesTest {
           assertThat(calls.mix().commonest()).isEmpty();
         }
       }
-      assertThat(one.skills().choose()).isEqualTo(new Choose(Detection.none(), 0, 0, 0));
+      assertThat(one.skills().choose()).isEqualTo(new Choose(Detection.none(), 0, 0, 0, Map.of()));
       assertThat(one.skills().drive().hits().isEmpty()).isTrue();
       assertThat(one.skills().drive().mean()).isEmpty();
       assertThat(one.skills().drive().timing().seen()).isZero();

@@ -155,7 +155,13 @@ class SkillsTest {
     assertThat(ana.middleTake()).isEqualTo(new Share(1, 2));
     assertThat(ana.ballSwing()).isEqualTo(new Share(1, 2));
     assertThat(ana.skills().choose())
-        .isEqualTo(new Choose(new Detection(new Share(1, 1), new Share(0, 1)), 0, 2, 0));
+        .isEqualTo(
+            new Choose(
+                new Detection(new Share(1, 1), new Share(0, 1)),
+                0,
+                2,
+                0,
+                Map.of(Spot.BELT_MIDDLE, new Share(1, 1))));
   }
 
   @Test
@@ -178,7 +184,7 @@ class SkillsTest {
   void who_only_watches_lets_nothing_go() {
     Choose choose = Choose.of(List.of(toss(Spot.BELT_IN, true), toss(Spot.BALL, true)), List.of());
 
-    assertThat(choose).isEqualTo(new Choose(Detection.none(), 0, 0, 2));
+    assertThat(choose).isEqualTo(new Choose(Detection.none(), 0, 0, 2, Map.of()));
     assertThat(Choose.of(List.of(toss(Spot.BELT_IN, false)), List.of()).swing().hits())
         .isEqualTo(new Share(0, 1));
   }

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.belthigh.model.Grain;
 import org.belthigh.model.Spot;
 import org.junit.jupiter.api.Test;
 
@@ -118,21 +119,21 @@ class SequenceCountsTest {
 
   @Test
   void a_law_allows_just_the_lists_that_brute_force_counts() {
-    // one low spot and balls, half and half: balls at most five running, two to seven of eight,
+    // one low spot and balls, half and half: balls at most five running, three to ten of twelve,
     // and the low spot, a row by itself, at most five running
     Map<Spot, Double> shares = new EnumMap<>(Map.of(Spot.LOW_IN, 1.0, Spot.BALL, 1.0));
     int expected =
         words(
                 2,
-                8,
+                12,
                 runsUpTo(5)
-                    .and(word -> Arrays.stream(word).sum() >= 2 && Arrays.stream(word).sum() <= 7))
+                    .and(word -> Arrays.stream(word).sum() >= 3 && Arrays.stream(word).sum() <= 10))
             .size();
 
-    TossLaw law = new TossLaw(shares, 8);
+    TossLaw law = new TossLaw(shares, 12, Grain.ROW);
 
     assertThat(lists(law, law.start())).isEqualTo(expected).isPositive();
-    assertThat(new BestGuesser(law).kept() * 256)
+    assertThat(new BestGuesser(law).kept() * 4096)
         .isCloseTo(expected, org.assertj.core.api.Assertions.within(1e-9));
   }
 

@@ -15,9 +15,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Drill;
-import org.belthigh.model.Feed;
 import org.belthigh.model.Grain;
 import org.belthigh.model.Place;
 import org.belthigh.model.Row;
@@ -32,13 +32,28 @@ class TossGuessTest {
   private static final double MOST = 0.05;
   private static final int[] LENGTHS = {12, 18, 24};
 
+  /** A stay at a station has as many tosses for each hitter. */
+  private static final int[] STATION_LENGTHS = {4, 7, 11, 12, 15};
+
   private static final Map<String, TossLaw> LAWS = laws();
 
-  /** Every mix that is tossed at home, at every length; and one turned as far as may be. */
+  /** Every mix that a person tosses, at every length; and one turned as far as may be. */
   private static Map<String, TossLaw> laws() {
+    Map<String, TossLaw> laws = new LinkedHashMap<>();
+    laws(laws, d -> d.at(Place.HOME), LENGTHS);
+    laws(laws, d -> !d.at(Place.HOME), STATION_LENGTHS);
+    for (int tosses : LENGTHS) {
+      laws.put("30 / 30 / 25 / 15, high twice, low half | " + tosses, turned(tosses));
+      laws.put("27 / 33 / 25 / 15, told by side | " + tosses, bySide(tosses));
+    }
+    return laws;
+  }
+
+  private static void laws(Map<String, TossLaw> laws, Predicate<Drill> which, int... lengths) {
     List<Drill.Mix> mixes =
         CatalogueLoader.load().orThrow().curricula().get("belthigh-2027").drills().values().stream()
-            .filter(d -> d.at(Place.HOME) && d.feed() != Feed.NONE && d.feed() != Feed.TEE)
+            .filter(which)
+            .filter(TossLists::aimed)
             .map(Drill::mix)
             .distinct()
             .sorted(
@@ -46,19 +61,18 @@ class TossGuessTest {
                     .thenComparing(Drill.Mix::belt)
                     .thenComparing(Drill.Mix::low))
             .toList();
-    Map<String, TossLaw> laws = new LinkedHashMap<>();
     for (Drill.Mix mix : mixes) {
-      for (int tosses : LENGTHS) {
+      for (int tosses : lengths) {
         laws.put(
             "%d / %d / %d / %d | %d"
                 .formatted(mix.low(), mix.belt(), mix.high(), mix.ball(), tosses),
             TossLaw.of(mix, tosses));
       }
     }
-    for (int tosses : LENGTHS) {
-      laws.put("30 / 30 / 25 / 15, high twice, low half | " + tosses, turned(tosses));
-    }
-    return laws;
+  }
+
+  private static TossLaw bySide(int tosses) {
+    return new TossLaw(TossLaw.shares(new Drill.Mix(27, 33, 25, 15)), tosses, Grain.COLUMN);
   }
 
   private static TossLaw turned(int tosses) {
@@ -69,7 +83,7 @@ class TossGuessTest {
                 * spot.row()
                     .map(row -> row == Row.HIGH ? 2.0 : row == Row.LOW ? 0.5 : 1.0)
                     .orElse(1.0));
-    return new TossLaw(shares, tosses);
+    return new TossLaw(shares, tosses, Grain.ROW);
   }
 
   @Test
@@ -135,18 +149,22 @@ class TossGuessTest {
         ## How a list is drawn
         Each toss is drawn by itself from the shares of the mix. A list is thrown away whole when a
         run gets too long, or when it has too few or too many belt-high tosses or balls, and drawn
-        again; so every list that is allowed keeps its chance. The seed is the player and the day:
-        the same sheet can be printed again.
+        again; so every list that is allowed keeps its chance. The seed is the player and the day, at
+        practice also the drill and the round: the same sheet can be printed again.
 
         - **Mix.** The drill's shares of low, belt, high and ball, the three sides alike. Where spots
           are called, an answer that the hitter misses, or gives where another was right, comes up to
-          twice as often, and one that goes well down to half as often; few tosses change little.
-          Balls keep the drill's share.
+          twice as often, and one that goes well down to half as often; few tosses change little. In
+          drills about choosing, belt-high spots that are let go come more often in the same way; in
+          drills about hitting hard, spots that are not; where a field is called, fields that are
+          missed. Balls keep the drill's share.
         - **Balls** miss by a full ball: low, high or away, never between plate and hitter.
         - **Counts** differ from list to list: belt-high tosses and balls stay between half of what is
-          expected and half as much again and one.
-        - **Runs** of a row, or of balls, may be three long, of a spot two; longer only where the next
-          of the run would still come more than one time in twenty.
+          expected and half as much again and one. A list under 12 tosses has no such bounds: its first
+          tosses would tell the last.
+        - **Runs** of a row (of a side, where sides are called), or of balls, may be three long, of a
+          spot two; longer only where the next of the run would still come more than one time in
+          twenty.
         - **Fields.** Where the one who tosses calls the field, it is drawn too, never four times
           running where there is a choice. Of four belt-high tosses three suit the field; the fourth
           is to be let go.

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.Field;
+import org.belthigh.model.Grain;
 import org.belthigh.model.Row;
 import org.belthigh.model.Side;
 import org.belthigh.model.Spot;
@@ -98,9 +99,9 @@ class TossScriptTest {
 
   @Test
   void a_law_without_shares_is_refused() {
-    assertThatThrownBy(() -> new TossLaw(Map.of(), 12))
+    assertThatThrownBy(() -> new TossLaw(Map.of(), 12, Grain.ROW))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new TossLaw(Map.of(Spot.BALL, 1.0), 0))
+    assertThatThrownBy(() -> new TossLaw(Map.of(Spot.BALL, 1.0), 0, Grain.ROW))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -113,7 +114,7 @@ class TossScriptTest {
     for (int seed = 0; seed < 200; seed++) {
       TossLaw law = TossLaw.of(new Drill.Mix(15, 60, 15, 10), 24);
       List<TossScript.Called> calls =
-          TossScript.called(law, Drill.Fields.ANY, 10, toss -> side, "s" + seed);
+          TossScript.called(law, Drill.Fields.ANY, 10, toss -> side, Map.of(), "s" + seed);
       assertThat(calls.stream().map(TossScript.Called::field)).containsAll(fields);
       for (int i = 3; i < calls.size(); i++) {
         assertThat(calls.subList(i - 3, i + 1).stream().map(TossScript.Called::field).distinct())
@@ -140,7 +141,7 @@ class TossScriptTest {
       Drill.Fields fields, Side side, Field field, Spot unsuited) {
     TossLaw law = TossLaw.of(new Drill.Mix(0, 100, 0, 0), 24);
 
-    assertThat(TossScript.called(law, fields, 10, toss -> side, "x"))
+    assertThat(TossScript.called(law, fields, 10, toss -> side, Map.of(), "x"))
         .allMatch(call -> call.field() == field)
         .filteredOn(call -> !call.suits())
         .isNotEmpty()

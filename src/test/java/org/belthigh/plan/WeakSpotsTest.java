@@ -80,4 +80,31 @@ class WeakSpotsTest {
     assertThat(WeakSpots.turned(EVEN, Grain.ROW, none)).isEqualTo(EVEN);
     assertThat(WeakSpots.turned(EVEN, Grain.ROW, right)).isEqualTo(EVEN);
   }
+
+  @Test
+  void a_spot_that_is_let_go_or_not_hit_hard_is_tossed_up_to_twice_as_often() {
+    Map<Spot, Share> good =
+        Map.of(
+            Spot.BELT_IN, new Share(0, 60),
+            Spot.BELT_MIDDLE, new Share(60, 60),
+            Spot.BELT_AWAY, new Share(60, 60));
+
+    Map<Spot, Double> turned = WeakSpots.turned(EVEN, good);
+
+    assertThat(turned.get(Spot.BELT_IN) / turned.get(Spot.LOW_IN)).isCloseTo(2, within(1e-12));
+    assertThat(turned.get(Spot.BELT_AWAY) / turned.get(Spot.LOW_IN)).isCloseTo(0.5, within(1e-12));
+    assertThat(turned.get(Spot.BALL)).isEqualTo(0.1);
+    assertThat(WeakSpots.turned(EVEN, Map.<Spot, Share>of())).isEqualTo(EVEN);
+  }
+
+  @Test
+  void a_field_that_is_seldom_hit_is_called_more_often() {
+    Map<String, Share> sent = Map.of("left", new Share(3, 12), "right", new Share(9, 12));
+
+    // mean of wrong ones 1/2: left (9 + 3) / 18 against it, right (3 + 3) / 18
+    assertThat(WeakSpots.weight("left", sent)).isCloseTo(4 / 3.0, within(1e-12));
+    assertThat(WeakSpots.weight("right", sent)).isCloseTo(2 / 3.0, within(1e-12));
+    assertThat(WeakSpots.weight("center", sent)).isEqualTo(1);
+    assertThat(WeakSpots.weight("left", Map.of())).isEqualTo(1);
+  }
 }
