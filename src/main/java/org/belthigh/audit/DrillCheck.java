@@ -1,6 +1,7 @@
 package org.belthigh.audit;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.belthigh.catalogue.Catalogue;
@@ -146,22 +147,64 @@ final class DrillCheck {
     }
   }
 
-  /** Looks through the stations of a practice. */
+  /** Looks through the stations of a practice, as it is planned and in its other ways. */
   void check(FinishedPlan plan, FinishedPlan.Practice practice) {
+    String where = practice.group() + " " + practice.date();
+    int bats = bats(plan, where, practice.stations());
+    record.ifPresent(r -> adults(r, practice, bats));
+    practice.ways().forEach(way -> way(plan, practice, where + ", " + way.name(), way));
+  }
+
+  /** Stations with bats, each of which needs an adult. */
+  private int bats(FinishedPlan plan, String where, List<FinishedPlan.Station> stations) {
     int bats = 0;
-    for (FinishedPlan.Station station : practice.stations()) {
+    for (FinishedPlan.Station station : stations) {
       boolean swings =
           station.drills().stream().anyMatch(d -> drill(plan, d).filter(Drill::swing).isPresent());
       bats += swings ? 1 : 0;
       if (swings && !station.adult()) {
         broken(
-            practice.group() + " " + practice.date() + ", station " + station.number(),
+            where + ", station " + station.number(),
             "bats without an adult",
             "each station with a bat has an adult");
       }
     }
-    int stations = bats;
-    record.ifPresent(r -> adults(r, practice, stations));
+    return bats;
+  }
+
+  /** Another way asks for no more than the plan's own days, which all limits are held against. */
+  private void way(
+      FinishedPlan plan, FinishedPlan.Practice practice, String where, FinishedPlan.Way way) {
+    int bats = bats(plan, where, way.stations());
+    if (bats > way.adults()) {
+      tooFew(where, bats, way.adults());
+    }
+    Coded.find(Place.class, way.place()).ifPresent(place -> allowed(plan, where, place, way));
+    for (FinishedPlan.Person person : plan.players()) {
+      int swings = way.swings().getOrDefault(person.id(), 0);
+      int planned =
+          person.days().stream()
+              .filter(d -> d.date().equals(practice.date()) && !d.atHome())
+              .mapToInt(FinishedPlan.Dated::allSwings)
+              .sum();
+      if (swings > planned) {
+        broken(
+            where + ", " + person.id(), swings + " swings", "at most the " + planned + " planned");
+      }
+    }
+  }
+
+  private void allowed(FinishedPlan plan, String where, Place place, FinishedPlan.Way way) {
+    way.stations().stream()
+        .flatMap(s -> s.drills().stream())
+        .distinct()
+        .filter(d -> drill(plan, d).filter(found -> !found.at(place)).isPresent())
+        .forEach(
+            d ->
+                broken(
+                    where + ", " + d,
+                    "done at " + place.id(),
+                    "the curriculum allows it elsewhere only"));
   }
 
   private void adults(ClubRecord club, FinishedPlan.Practice practice, int stations) {
@@ -173,12 +216,16 @@ final class DrillCheck {
         .ifPresent(
             adults -> {
               if (stations > adults) {
-                broken(
-                    practice.group() + " " + practice.date(),
-                    stations + " stations with bats and " + adults + " adults",
-                    "each station with a bat has an adult");
+                tooFew(practice.group() + " " + practice.date(), stations, adults);
               }
             });
+  }
+
+  private void tooFew(String where, int stations, int adults) {
+    broken(
+        where,
+        stations + " stations with bats and " + adults + " adults",
+        "each station with a bat has an adult");
   }
 
   private void broken(String where, String found, String limit) {

@@ -2,6 +2,7 @@ package org.belthigh.audit;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -89,10 +90,20 @@ record FinishedPlan(
   record Work(
       String drill, String ball, String feed, int feet, int reps, int swings, int minutes) {}
 
-  /** How a practice is set up. */
-  record Practice(String group, LocalDate date, List<Station> stations) {
+  /** How a practice is set up, and how in other ways. */
+  record Practice(String group, LocalDate date, List<Station> stations, List<Way> ways) {
     Practice {
       stations = List.copyOf(stations);
+      ways = List.copyOf(ways);
+    }
+  }
+
+  /** The same practice with other grown-ups or elsewhere; {@code swings} by player id. */
+  record Way(
+      String name, String place, int adults, List<Station> stations, Map<String, Integer> swings) {
+    Way {
+      stations = List.copyOf(stations);
+      swings = Map.copyOf(swings);
     }
   }
 

@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /** Reads {@code plan.json}. What is missing or of another kind is a fault, never a zero. */
@@ -89,13 +91,28 @@ final class FinishedPlanFile {
     return new FinishedPlan.Practice(
         group,
         date(group, practice, "date"),
-        each(
-            practice.path("stations"),
-            s ->
-                new FinishedPlan.Station(
-                    whole(group, s, "station"),
-                    s.path("adult").asBoolean(),
-                    each(s.path("drills"), JsonNode::asText))));
+        stations(group, practice),
+        each(practice.path("ways"), w -> way(group, w)));
+  }
+
+  private FinishedPlan.Way way(String group, JsonNode way) {
+    String name = text(group, way, "way");
+    Map<String, Integer> swings = new TreeMap<>();
+    way.path("swings")
+        .fieldNames()
+        .forEachRemaining(id -> swings.put(id, whole(group + ", " + name, way.path("swings"), id)));
+    return new FinishedPlan.Way(
+        name, text(group, way, "place"), whole(group, way, "adults"), stations(group, way), swings);
+  }
+
+  private List<FinishedPlan.Station> stations(String group, JsonNode practice) {
+    return each(
+        practice.path("stations"),
+        s ->
+            new FinishedPlan.Station(
+                whole(group, s, "station"),
+                s.path("adult").asBoolean(),
+                each(s.path("drills"), JsonNode::asText)));
   }
 
   private static <T> List<T> each(JsonNode array, Function<JsonNode, T> reader) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.belthigh.plan.Day;
 import org.belthigh.plan.DecisionLine;
@@ -65,23 +66,48 @@ final class PlanJson {
             .put("date", sheet.date().toString())
             .put("hitting_minutes", sheet.hittingMinutes())
             .put("adults", sheet.adults());
-    ArrayNode stations = node.putArray("stations");
-    for (PracticeSheet.Station station : sheet.stations()) {
+    node.set("stations", stations(sheet.stations(), sheet.rotations()));
+    ArrayNode ways = node.putArray("ways");
+    way(ways, "one-adult", sheet, sheet.oneAdult());
+    way(ways, "rain", sheet, sheet.rain());
+    return node;
+  }
+
+  /** Another way, where it has a timetable of its own: who swings how often then. */
+  private static void way(
+      ArrayNode ways, String name, PracticeSheet sheet, PracticeSheet.OtherWay way) {
+    if (way.rotations().isEmpty()) {
+      return;
+    }
+    ObjectNode node =
+        ways.addObject()
+            .put("way", name)
+            .put("place", way.place().id())
+            .put("adults", way.adults());
+    node.set("stations", stations(way.stations(), way.rotations()));
+    ObjectNode swings = node.putObject("swings");
+    sheet.swings(way.rotations()).forEach(swings::put);
+  }
+
+  private static ArrayNode stations(
+      List<PracticeSheet.Station> stations, List<PracticeSheet.Rotation> rotations) {
+    ArrayNode nodes = NODES.arrayNode();
+    for (PracticeSheet.Station station : stations) {
       ArrayNode drills =
-          stations
+          nodes
               .addObject()
               .put("station", station.number())
               .put("adult", station.adult().isPresent())
               .put("screen", station.screen())
               .putArray("drills");
-      sheet.rotations().stream()
+      rotations.stream()
           .flatMap(r -> r.posts().stream())
           .filter(p -> p.station() == station.number() && !p.drill().isEmpty())
           .map(PracticeSheet.Post::drill)
           .distinct()
           .forEach(drills::add);
     }
-    return node;
+    return nodes;
   }
 
   private ObjectNode player(PlayerPlan player) {

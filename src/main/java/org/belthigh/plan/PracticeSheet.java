@@ -3,10 +3,13 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
 import org.belthigh.model.Side;
 
 /**
@@ -187,6 +190,19 @@ public record PracticeSheet(
    */
   public record PlayerCue(Label who, LocalText cue, Optional<String> needs) {}
 
+  /** The swings of each hitter in {@code timetable}, by player id; nobody has more than allowed. */
+  public Map<String, Integer> swings(List<Rotation> timetable) {
+    Map<String, Integer> swings = new TreeMap<>();
+    timetable.stream()
+        .flatMap(r -> r.posts().stream())
+        .forEach(
+            p ->
+                p.hitters().forEach(h -> swings.merge(h.who().id(), p.swingsEach(), Integer::sum)));
+    fewerSwings.forEach(
+        f -> swings.computeIfPresent(f.who().id(), (id, n) -> Math.min(n, f.swings())));
+    return swings;
+  }
+
   /** Most swings of a player who has fewer than the group. */
   public record Fewer(Label who, int swings) {}
 
@@ -194,12 +210,19 @@ public record PracticeSheet(
    * The same practice when things go otherwise.
    *
    * @param says what to do, or that nothing changes
+   * @param place where it is then
+   * @param adults grown-ups who toss
    * @param squads empty where they are those of the sheet
    * @param stations empty where there is no timetable of its own
    * @param rotations the timetable; empty where there is none of its own
    */
   public record OtherWay(
-      List<Phrase> says, List<Squad> squads, List<Station> stations, List<Rotation> rotations) {
+      List<Phrase> says,
+      Place place,
+      int adults,
+      List<Squad> squads,
+      List<Station> stations,
+      List<Rotation> rotations) {
     public OtherWay {
       says = List.copyOf(says);
       squads = List.copyOf(squads);
@@ -208,8 +231,8 @@ public record PracticeSheet(
     }
 
     /** Words are all there is to it. */
-    static OtherWay said(Phrase phrase) {
-      return new OtherWay(List.of(phrase), List.of(), List.of(), List.of());
+    static OtherWay said(Phrase phrase, Place place, int adults) {
+      return new OtherWay(List.of(phrase), place, adults, List.of(), List.of(), List.of());
     }
   }
 }

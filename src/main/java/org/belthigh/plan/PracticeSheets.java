@@ -106,7 +106,7 @@ final class PracticeSheets {
         fewerSwings(layout),
         notToday,
         resting(squads, noSwinging, notToday),
-        oneAdult(day, alone, letters, noSwinging),
+        oneAdult(practice, alone, letters, noSwinging),
         rain(practice, rain, letters, noSwinging),
         List.of(Phrase.of("practice.late"), Phrase.of("practice.guest")),
         List.of(Phrase.of("practice.lightning"), Phrase.of("practice.heat")),
@@ -317,15 +317,22 @@ final class PracticeSheets {
 
   /** The same practice with one grown-up: one station hits, the others watch, call and field. */
   private PracticeSheet.OtherWay oneAdult(
-      LocalDate day,
+      Planner.Practice practice,
       Optional<Circuit.Layout> alone,
       Map<List<Circuit.Entrant>, String> letters,
       List<Label> noSwinging) {
     return alone
         .map(
             layout ->
-                otherWay(day, List.of(Phrase.of("one-adult.bats")), layout, letters, noSwinging))
-        .orElse(PracticeSheet.OtherWay.said(Phrase.of("one-adult.as-is")));
+                otherWay(
+                    practice,
+                    Phrase.of("one-adult.bats"),
+                    practice.place(),
+                    1,
+                    layout,
+                    letters,
+                    noSwinging))
+        .orElse(PracticeSheet.OtherWay.said(Phrase.of("one-adult.as-is"), practice.place(), 1));
   }
 
   /** The same practice in rain: in the cage, if there is one. */
@@ -338,27 +345,34 @@ final class PracticeSheets {
     return rain.map(
             r ->
                 otherWay(
-                    practice.event().date(),
-                    List.of(Phrase.of("rain.cage", "place", r.venue().name())),
+                    practice,
+                    Phrase.of("rain.cage", "place", r.venue().name()),
+                    Place.CAGE,
+                    practice.adults(),
                     r.layout(),
                     letters,
                     noSwinging))
-        .orElse(PracticeSheet.OtherWay.said(Phrase.of(otherwise)));
+        .orElse(
+            PracticeSheet.OtherWay.said(Phrase.of(otherwise), practice.place(), practice.adults()));
   }
 
   private PracticeSheet.OtherWay otherWay(
-      LocalDate day,
-      List<Phrase> says,
+      Planner.Practice practice,
+      Phrase says,
+      Place place,
+      int adults,
       Circuit.Layout layout,
       Map<List<Circuit.Entrant>, String> usual,
       List<Label> noSwinging) {
     Map<List<Circuit.Entrant>, String> letters = letters(layout);
     boolean same = letters.equals(usual);
     return new PracticeSheet.OtherWay(
-        says,
+        List.of(says),
+        place,
+        adults,
         same ? List.of() : squads(letters),
         stations(layout),
-        rotations(day, layout, letters, noSwinging));
+        rotations(practice.event().date(), layout, letters, noSwinging));
   }
 
   private List<Phrase> emergency(Planner.Practice practice) {

@@ -126,7 +126,8 @@ class AuditTest {
             new FinishedPlan.Practice(
                 "u10",
                 april(6),
-                List.of(new FinishedPlan.Station(1, true, List.of("tee-belt-high")))));
+                List.of(new FinishedPlan.Station(1, true, List.of("tee-belt-high"))),
+                List.of()));
   }
 
   @Test

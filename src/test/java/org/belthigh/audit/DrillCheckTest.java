@@ -206,7 +206,9 @@ class DrillCheckTest {
     Optional<ClubRecord> record = Optional.of(club.record());
     Findings findings = SmallClub.findings();
     new DrillCheck(CATALOGUE, LIMITS, new Ages(FROM, record), record, findings)
-        .check(SmallClub.plan(), new FinishedPlan.Practice("u10", april(6), List.of(stations)));
+        .check(
+            SmallClub.plan(),
+            new FinishedPlan.Practice("u10", april(6), List.of(stations), List.of()));
     return SmallClub.said(findings);
   }
 

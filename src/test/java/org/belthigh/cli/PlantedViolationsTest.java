@@ -141,6 +141,18 @@ class PlantedViolationsTest {
     throw new AssertionError(date);
   }
 
+  /** What is done in another way on that date. */
+  private static ObjectNode way(ObjectNode plan, String date, String name) {
+    for (JsonNode practice : plan.get("practices")) {
+      for (JsonNode way : practice.get("ways")) {
+        if (practice.get("date").asText().equals(date) && way.get("way").asText().equals(name)) {
+          return (ObjectNode) way;
+        }
+      }
+    }
+    throw new AssertionError(date + " " + name);
+  }
+
   static Stream<Planted> violations() {
     return Stream.of(
         plain(
@@ -315,6 +327,33 @@ class PlantedViolationsTest {
                     .putArray("drills")
                     .add("tee-belt-high"),
             "u10 2027-04-06, station 1: bats without an adult"),
+        plain(
+            "with one adult, bats at a station without one",
+            p ->
+                ((ObjectNode) way(p, "2027-04-06", "one-adult").get("stations").get(1))
+                    .putArray("drills")
+                    .add("tee-belt-high"),
+            "u10 2027-04-06, one-adult, station 2: bats without an adult"),
+        plain(
+            "with one adult, two stations with bats",
+            p ->
+                ((ArrayNode) way(p, "2027-04-06", "one-adult").get("stations"))
+                    .addObject()
+                    .put("station", 9)
+                    .put("adult", true)
+                    .putArray("drills")
+                    .add("tee-belt-high"),
+            "u10 2027-04-06, one-adult: 2 stations with bats and 1 adults"),
+        plain(
+            "in rain, more swings than planned",
+            p -> ((ObjectNode) way(p, "2027-04-06", "rain").get("swings")).put("p06", 71),
+            "u10 2027-04-06, rain, p06: 71 swings"),
+        plain(
+            "in rain, a drill that is not for the cage",
+            p ->
+                ((ArrayNode) way(p, "2027-04-06", "rain").get("stations").get(0).get("drills"))
+                    .add("catch-the-strikes"),
+            "u10 2027-04-06, rain, catch-the-strikes: done at cage"),
         planted(
             "more stations with bats than adults",
             p -> {
