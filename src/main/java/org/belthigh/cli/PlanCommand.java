@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,9 +15,11 @@ import java.util.concurrent.Callable;
 import org.belthigh.audit.Audit;
 import org.belthigh.files.Output;
 import org.belthigh.handout.Handouts;
+import org.belthigh.handout.Print;
 import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
@@ -84,6 +87,15 @@ final class PlanCommand implements Callable<Integer> {
   private String lang;
 
   @Option(
+      names = "--prints",
+      paramLabel = "NAMES",
+      split = ",",
+      description =
+          "What to print, with commas between: overview, practice, arm, emergency, guide, card,"
+              + " home, evaluation, log, packet. All but evaluation unless said.")
+  private List<String> prints = List.of();
+
+  @Option(
       names = "--no-history",
       description = "Neither look back at what was handed out before, nor keep this plan.")
   private boolean noHistory;
@@ -91,6 +103,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     refuseOddOptions();
+    Set<Print> wanted = wanted();
     PlanRequest request =
         new PlanRequest(
             from == null ? club.today() : from,
@@ -115,7 +128,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     try (Output output = Output.into(out)) {
       output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
-      new Handouts(words).print(plan, (path, pdf) -> put(output, path, pdf, err));
+      new Handouts(words).print(plan, wanted, (path, pdf) -> put(output, path, pdf, err));
       output.commit();
       say(err, output.files() + " files written to " + out);
     }
@@ -186,6 +199,19 @@ final class PlanCommand implements Callable<Integer> {
     if (lang != null && !Words.LANGUAGES.contains(lang)) {
       refuse("--lang must be one of " + Words.LANGUAGES + ", not '" + lang + "'");
     }
+  }
+
+  /** The prints that were asked for; the usual ones where none were. */
+  private Set<Print> wanted() {
+    Set<Print> wanted = EnumSet.noneOf(Print.class);
+    for (String name : prints) {
+      Optional<Print> print = Coded.find(Print.class, name);
+      if (print.isEmpty()) {
+        refuse("--prints must name any of " + Coded.words(Print.class) + ", not '" + name + "'");
+      }
+      wanted.add(print.get());
+    }
+    return wanted.isEmpty() ? Print.usual() : wanted;
   }
 
   private void refuse(String message) {

@@ -115,6 +115,7 @@ final class Sheets {
             new HeatBoxes(catalogue, request.from()),
             day -> notes(season, rhythm, day),
             day -> arms.askFirst(labels, day));
+    List<Player> own = players.stream().map(p -> record.player(p.who().id())).toList();
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
     return new GroupPlan(
         group.id(),
@@ -122,7 +123,17 @@ final class Sheets {
         printed,
         arms.sheet(group, season, labels),
         Overviews.of(players, record, request.from()),
-        sheets.logs(printed));
+        sheets.logs(printed),
+        new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
+        new EmergencySheets(catalogue, record.club()).all(),
+        Guides.of(group, catalogue.growth(), languages(labels)));
+  }
+
+  /** The families' languages; the club's own where there is no family yet. */
+  private List<String> languages(List<Label> labels) {
+    return labels.isEmpty()
+        ? List.of(request.language().orElse(record.club().languages().get(0)))
+        : labels.stream().map(Label::language).distinct().toList();
   }
 
   /** What a coach must know about the day itself. */

@@ -37,7 +37,8 @@ public final class Words {
   /** A day on which no clock changes, to hang a time of day on. */
   private static final LocalDate WINTER_DAY = LocalDate.of(2000, 1, 15);
 
-  private static final List<String> BUNDLES = List.of("decide", "plan", "handout", "team", "cli");
+  private static final List<String> BUNDLES =
+      List.of("decide", "plan", "handout", "team", "sheets", "cli");
 
   private final Map<String, Map<String, String>> templates;
   private final Map<String, MessageFormat> parsed = new ConcurrentHashMap<>();

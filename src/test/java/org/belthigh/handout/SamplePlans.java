@@ -25,6 +25,7 @@ import org.belthigh.plan.ArmSheet;
 import org.belthigh.plan.Card;
 import org.belthigh.plan.Day;
 import org.belthigh.plan.DrillText;
+import org.belthigh.plan.EvaluationSheet;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
@@ -88,6 +89,9 @@ final class SamplePlans {
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
         new Overview(List.of(), List.of(), Map.of(), Optional.empty(), List.of()),
+        List.of(),
+        new EvaluationSheet(Optional.empty(), List.of(), List.of()),
+        List.of(),
         List.of());
   }
 
