@@ -92,7 +92,7 @@ final class PlanCommand implements Callable<Integer> {
       split = ",",
       description =
           "What to print, with commas between: overview, practice, arm, emergency, guide, card,"
-              + " home, evaluation, log, packet. All but evaluation unless said.")
+              + " home, season, evaluation, log, packet. All but season and evaluation unless said.")
   private List<String> prints = List.of();
 
   @Option(

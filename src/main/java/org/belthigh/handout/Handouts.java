@@ -165,6 +165,24 @@ public final class Handouts {
         String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
         tray.take(path, Binding.of(title, family, plan.from(), path, own));
       }
+      if (bound.contains(Print.SEASON)) {
+        season(player, family);
+      }
+    }
+
+    private void season(PlayerPlan player, Voice family) {
+      String name = family.name(player.who());
+      String what = family.say("footer.season");
+      Section section =
+          SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
+              .filedUnder(club.say("packet.cards"), name, what)
+              .labelled(name + ", " + what + " ");
+      file(club.say("footer.season"), name, List.of(section));
+      if (alone.contains(Print.SEASON)) {
+        String path = group.id() + "/season/" + player.who().id() + "-" + plan.from() + ".pdf";
+        String title = family.say("packet.named", "group", name, "what", what);
+        tray.take(path, Binding.of(title, family, plan.from(), path, List.of(section)));
+      }
     }
 
     private Section card(PlayerPlan player, Voice family) {

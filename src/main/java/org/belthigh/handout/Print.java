@@ -14,12 +14,13 @@ public enum Print implements Coded {
   GUIDE,
   CARD,
   HOME,
+  SEASON,
   EVALUATION,
   LOG,
   PACKET;
 
   /** What is printed where nothing else is said: the week, and what hangs on the wall. */
   public static Set<Print> usual() {
-    return Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(EVALUATION)));
+    return Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(SEASON, EVALUATION)));
   }
 }

@@ -25,6 +25,7 @@ final class Sheets {
   private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
   private final ArmSheets arms;
+  private final SeasonReports seasons;
 
   Sheets(
       Catalogue catalogue,
@@ -39,6 +40,7 @@ final class Sheets {
     this.decisions = decisions;
     this.holds = List.copyOf(holds);
     this.arms = new ArmSheets(catalogue, record, request, arms);
+    this.seasons = new SeasonReports(catalogue, record, request.from());
   }
 
   private Curriculum curriculum() {
@@ -93,7 +95,8 @@ final class Sheets {
             player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
         homeSheets,
         year,
-        back);
+        back,
+        seasons.of(player, own));
   }
 
   /** An age group's sheets. */
