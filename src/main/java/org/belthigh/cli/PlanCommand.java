@@ -111,7 +111,8 @@ final class PlanCommand implements Callable<Integer> {
             groups,
             players,
             Optional.ofNullable(paper),
-            Optional.ofNullable(lang));
+            Optional.ofNullable(lang),
+            wanted.contains(Print.SEASON));
     Books.refuseUnknown(spec, club.catalogue(), books);
     ClubRecord record = heldTo(club.read());
     Players.refuseUnknown(record, players);

@@ -12,52 +12,60 @@ import org.belthigh.model.Share;
 import org.belthigh.model.Side;
 import org.belthigh.model.Spot;
 
-/** The nine spots as the hitter sees them, in each how many calls were right of how many. */
+/**
+ * The nine spots as the hitter sees them, and balls beside them: in each how many calls were right
+ * of how many.
+ */
 final class CallsPicture {
   private static final double CELL = 50;
   private static final double ROW = 24;
+  private static final double FOOT = 16;
   private static final double WORDS = 52;
   private static final double TOP = 2;
-  private static final double WIDTH = WORDS + 3 * CELL + 2;
-  private static final double HEIGHT = TOP + 3 * ROW + 16;
+  private static final double BALLS = 46;
+  private static final double WIDTH = WORDS + 3 * CELL + BALLS;
 
   private final Voice voice;
   private final Side side;
   private final Map<Spot, Share> calls;
+  private final double row;
 
-  CallsPicture(Voice voice, Side side, Map<Spot, Share> calls) {
+  CallsPicture(Voice voice, Side side, Map<Spot, Share> calls, Fit fit) {
     this.voice = voice;
     this.side = side;
     this.calls = calls;
+    this.row = fit.of(ROW);
   }
 
   void addTo(Flow flow) {
-    flow.picture(WIDTH, HEIGHT, alternate(), this::draw);
-    Share balls = calls.getOrDefault(Spot.BALL, Share.none());
-    flow.p(voice.say("season.balls", "made", balls.made(), "seen", balls.seen()));
+    flow.picture(WIDTH, TOP + 3 * row + FOOT, alternate(), this::draw);
   }
 
   private void draw(Pen pen) {
-    pen.rect(WORDS, TOP, 3 * CELL, 3 * ROW, Pen.Stroke.THICK);
+    pen.rect(WORDS, TOP, 3 * CELL, 3 * row, Pen.Stroke.THICK);
     for (int i = 1; i <= 2; i++) {
-      pen.line(WORDS + i * CELL, TOP, WORDS + i * CELL, TOP + 3 * ROW, Pen.Stroke.MEDIUM);
-      pen.line(WORDS, TOP + i * ROW, WORDS + 3 * CELL, TOP + i * ROW, Pen.Stroke.MEDIUM);
+      pen.line(WORDS + i * CELL, TOP, WORDS + i * CELL, TOP + 3 * row, Pen.Stroke.MEDIUM);
+      pen.line(WORDS, TOP + i * row, WORDS + 3 * CELL, TOP + i * row, Pen.Stroke.MEDIUM);
     }
-    for (Row row : Row.values()) {
-      pen.boldLabel(WORDS - 6, y(row), Align.RIGHT, voice.say("target." + row.id()));
+    for (Row height : Row.values()) {
+      pen.boldLabel(WORDS - 6, y(height), Align.RIGHT, voice.say("target." + height.id()));
       for (Column column : Column.values()) {
-        Share share = calls.getOrDefault(Spot.at(row, column), Share.none());
-        if (!share.isEmpty()) {
-          pen.label(
-              x(column),
-              y(row),
-              Align.CENTRE,
-              voice.say("season.cell", "made", share.made(), "seen", share.seen()));
-        }
+        count(pen, Spot.at(height, column), x(column), y(height));
       }
     }
+    double beside = WORDS + 3 * CELL + BALLS / 2;
+    pen.boldLabel(beside, y(Row.HIGH), Align.CENTRE, voice.say("target.ball"));
+    count(pen, Spot.BALL, beside, y(Row.BELT));
     for (Column column : Column.values()) {
-      pen.label(x(column), TOP + 3 * ROW + 9, Align.CENTRE, voice.say("target." + column.id()));
+      pen.label(x(column), TOP + 3 * row + 9, Align.CENTRE, voice.say("target." + column.id()));
+    }
+  }
+
+  private void count(Pen pen, Spot spot, double x, double y) {
+    Share share = calls.getOrDefault(spot, Share.none());
+    if (!share.isEmpty()) {
+      String words = voice.say("season.cell", "made", share.made(), "seen", share.seen());
+      pen.label(x, y, Align.CENTRE, words);
     }
   }
 
@@ -67,8 +75,8 @@ final class CallsPicture {
     return WORDS + (place + 0.5) * CELL;
   }
 
-  private static double y(Row row) {
-    return TOP + (2 - row.ordinal() + 0.5) * ROW;
+  private double y(Row height) {
+    return TOP + (2 - height.ordinal() + 0.5) * row;
   }
 
   private String alternate() {

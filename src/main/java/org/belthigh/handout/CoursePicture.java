@@ -14,26 +14,28 @@ import org.belthigh.plan.SeasonReport;
  */
 final class CoursePicture {
   private static final double WIDTH = 244;
-  private static final double HEIGHT = 84;
   private static final double LEFT = 34;
   private static final double TOP = 6;
-  private static final double FOOT = 66;
-  private static final double DAYS_Y = 77;
+  private static final double SCALE = 60;
+  private static final double DAYS = 18;
+  private static final double DAYS_Y = 11;
   private static final double BAR = 9;
   private static final double DOT = 2.6;
   private static final double WIDEST = 60;
 
   private final Voice voice;
   private final SeasonReport.Course course;
+  private final double foot;
 
-  CoursePicture(Voice voice, SeasonReport.Course course) {
+  CoursePicture(Voice voice, SeasonReport.Course course, Fit fit) {
     this.voice = voice;
     this.course = course;
+    this.foot = TOP + fit.of(SCALE);
   }
 
   void addTo(Flow flow) {
     flow.h3(voice.say("season.course." + course.what()));
-    flow.picture(WIDTH, HEIGHT, alternate(), this::draw);
+    flow.picture(WIDTH, foot + DAYS, alternate(), this::draw);
     flow.small(counts());
   }
 
@@ -80,18 +82,19 @@ final class CoursePicture {
       SeasonReport.Point point = course.points().get(i);
       double x = LEFT + (i + 0.5) * wide;
       share(pen, x, point.share());
-      pen.smallLabel(x, DAYS_Y, Align.CENTRE, voice.say("season.week.of", "day", point.first()));
+      pen.smallLabel(
+          x, foot + DAYS_Y, Align.CENTRE, voice.say("season.week.of", "day", point.first()));
     }
   }
 
-  private static void share(Pen pen, double x, Share share) {
+  private void share(Pen pen, double x, Share share) {
     double height = y(share.low()) - y(share.high());
     pen.hatch(x - BAR / 2, y(share.high()), BAR, height);
     pen.rect(x - BAR / 2, y(share.high()), BAR, height, Pen.Stroke.THIN);
     pen.dot(x, y(share.value()), DOT);
   }
 
-  private static double y(double share) {
-    return FOOT - share * (FOOT - TOP);
+  private double y(double share) {
+    return foot - share * (foot - TOP);
   }
 }

@@ -27,6 +27,7 @@ final class EvaluationPrint {
   private static final int EVALUATORS = 2;
   private static final int GUESTS = 2;
   private static final double LABEL_MM = 34;
+  private static final double ABOVE = 10;
   private static final double BELOW = 4;
 
   private final TeamPage page;
@@ -77,7 +78,7 @@ final class EvaluationPrint {
         columns ->
             columns.column(1, left -> evaluator(left, 1)).column(1, right -> evaluator(right, 2)));
     flow.h2(page.say("evaluation.stations")).numbers(all("bat", "next", "watch"));
-    flow.space(BELOW);
+    flow.space(ABOVE);
     flow.columns(
         columns ->
             columns

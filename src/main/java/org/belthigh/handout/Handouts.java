@@ -81,9 +81,14 @@ public final class Handouts {
       team(Print.EMERGENCY, "emergency", () -> EmergencyPrint.of(plan, group, words));
       team(Print.EVALUATION, "evaluation", () -> EvaluationPrint.of(plan, group, words));
       team(Print.GUIDE, "guide", this::guides);
-      plan.players().stream()
-          .filter(player -> player.who().group().equals(group.id()))
-          .forEach(this::player);
+      List<PlayerPlan> players =
+          plan.players().stream()
+              .filter(player -> player.who().group().equals(group.id()))
+              .toList();
+      players.forEach(this::player);
+      if (bound.contains(Print.SEASON)) {
+        players.forEach(this::season);
+      }
       team(Print.LOG, "log", () -> LogPrint.of(plan, group, words));
       if (alone.contains(Print.PACKET)) {
         packet.add(0, PacketCover.of(plan, group, contents, words));
@@ -165,17 +170,15 @@ public final class Handouts {
         String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
         tray.take(path, Binding.of(title, family, plan.from(), path, own));
       }
-      if (bound.contains(Print.SEASON)) {
-        season(player, family);
-      }
     }
 
-    private void season(PlayerPlan player, Voice family) {
+    private void season(PlayerPlan player) {
+      Voice family = new Voice(words, player.who().language());
       String name = family.name(player.who());
       String what = family.say("footer.season");
       Section section =
           SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
-              .filedUnder(club.say("packet.cards"), name, what)
+              .filedUnder(club.say("footer.season"), name)
               .labelled(name + ", " + what + " ");
       file(club.say("footer.season"), name, List.of(section));
       if (alone.contains(Print.SEASON)) {

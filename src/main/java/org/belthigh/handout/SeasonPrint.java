@@ -2,6 +2,7 @@ package org.belthigh.handout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
@@ -13,6 +14,8 @@ import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
+import org.belthigh.model.Share;
+import org.belthigh.model.Spot;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
 import org.belthigh.plan.SeasonReport;
@@ -26,15 +29,28 @@ final class SeasonPrint {
   private final PlayerPlan player;
   private final SeasonReport report;
   private final Voice voice;
+  private final Fit fit;
 
-  private SeasonPrint(PlayerPlan player, Voice voice) {
+  private SeasonPrint(PlayerPlan player, SeasonReport report, Voice voice, Fit fit) {
     this.player = player;
-    this.report = player.season();
+    this.report = report;
     this.voice = voice;
+    this.fit = fit;
   }
 
-  /** The report of {@code player}, with {@code footer} at the foot of each page. */
+  /**
+   * The report of {@code player}, with {@code footer} at the foot of each page.
+   *
+   * @throws IllegalStateException if the plan was made without season reports
+   */
   static Section of(Plan plan, PlayerPlan player, Voice voice, String footer) {
+    SeasonReport report =
+        player
+            .season()
+            .orElseThrow(
+                () ->
+                    new IllegalStateException(
+                        "the plan of " + player.who().id() + " was made without season reports"));
     String title = voice.say("season.title", "player", voice.name(player.who()));
     return Fit.on(
         PAGES,
@@ -44,7 +60,7 @@ final class SeasonPrint {
                     fit.close() ? Style.READER_SNUG : Style.READER,
                     voice.locale(),
                     title,
-                    new SeasonPrint(player, voice)::write)
+                    new SeasonPrint(player, report, voice, fit)::write)
                 .footed(footer));
   }
 
@@ -56,15 +72,15 @@ final class SeasonPrint {
     } else {
       flow.h2(voice.say("season.worked")).table(this::worked);
       courses(flow);
-      report.spots().ifPresent(spots -> spots(flow, spots));
     }
+    flow.together(block -> block.h2(voice.say("season.ahead")).bullets(voice.all(report.ahead())));
+    spots(flow);
     load(flow);
-    flow.h2(voice.say("season.ahead")).bullets(voice.all(report.ahead()));
     flow.h2(voice.say("season.off"))
         .p(
             voice.say(
                 "season.off.how", "most", player.year().most(), "known", player.year().known()));
-    flow.small(voice.say("season.source"));
+    flow.small(voice.say(report.sources()));
   }
 
   private void worked(Table table) {
@@ -95,36 +111,47 @@ final class SeasonPrint {
       List<SeasonReport.Course> two = courses.subList(i, Math.min(i + 2, courses.size()));
       flow.columns(
           columns -> {
-            columns.column(1, left -> new CoursePicture(voice, two.get(0)).addTo(left));
+            columns.column(1, left -> new CoursePicture(voice, two.get(0), fit).addTo(left));
             columns.column(
                 1,
                 right ->
-                    two.stream().skip(1).forEach(c -> new CoursePicture(voice, c).addTo(right)));
+                    two.stream()
+                        .skip(1)
+                        .forEach(c -> new CoursePicture(voice, c, fit).addTo(right)));
           });
     }
   }
 
-  private void spots(Flow flow, SeasonReport.Spots spots) {
-    flow.together(
-        block -> {
-          block.h2(voice.say("season.spots"));
-          block.p(voice.say("season.spots.how." + spots.grain().id()));
-          block.columns(
-              columns ->
-                  columns
-                      .column(
-                          1,
-                          left -> {
-                            left.h3(voice.say("season.before", "day", spots.now()));
-                            new CallsPicture(voice, spots.side(), spots.before()).addTo(left);
-                          })
-                      .column(
-                          1,
-                          right -> {
-                            right.h3(voice.say("season.since", "day", spots.now()));
-                            new CallsPicture(voice, spots.side(), spots.after()).addTo(right);
-                          }));
-        });
+  /** Then and now beside each other, a row for each side of the plate. */
+  private void spots(Flow flow) {
+    List<SeasonReport.Spots> all = report.spots();
+    for (int i = 0; i < all.size(); i++) {
+      SeasonReport.Spots spots = all.get(i);
+      boolean first = i == 0;
+      flow.together(
+          block -> {
+            if (first) {
+              block.h2(voice.say("season.spots"));
+              block.p(voice.say("season.spots.how." + spots.grain().id()));
+            }
+            block.columns(
+                columns ->
+                    columns
+                        .column(1, left -> spots(left, "season.before", spots, spots.before()))
+                        .column(1, right -> spots(right, "season.since", spots, spots.after())));
+          });
+    }
+  }
+
+  private void spots(Flow flow, String heading, SeasonReport.Spots spots, Map<Spot, Share> calls) {
+    flow.h3(voice.say(heading, "side", side(spots), "day", spots.now()));
+    new CallsPicture(voice, spots.side(), calls, fit).addTo(flow);
+  }
+
+  /** The side in a heading's words: said where it is not the only one of the hitter. */
+  private String side(SeasonReport.Spots spots) {
+    boolean only = player.who().bats().side().filter(s -> s == spots.side()).isPresent();
+    return only ? "only" : spots.side().id();
   }
 
   private void load(Flow flow) {
@@ -186,6 +213,7 @@ final class SeasonPrint {
   /** The swings of a week as a bar, and a tall line at the most there should be. */
   private void bar(Flow cell, SeasonReport.Week week) {
     double width = Length.mm(LOAD_MM);
+    double height = fit.of(LOAD_HEIGHT);
     double whole =
         report.weeks().stream()
             .mapToInt(w -> Math.max(w.swings().orElse(0), w.most()))
@@ -195,13 +223,13 @@ final class SeasonPrint {
         voice.say("season.swings.alt", "swings", told(week.swings()), "most", week.most());
     cell.picture(
         width,
-        LOAD_HEIGHT,
+        height,
         alternate,
         pen -> {
           double scale = (width - 2) / whole;
-          pen.line(0.5, 1, 0.5, LOAD_HEIGHT - 1, Pen.Stroke.THIN);
-          pen.fill(0.5, 3, week.swings().orElse(0) * scale, LOAD_HEIGHT - 6);
-          pen.line(week.most() * scale, 0, week.most() * scale, LOAD_HEIGHT, Pen.Stroke.THICK);
+          pen.line(0.5, 1, 0.5, height - 1, Pen.Stroke.THIN);
+          pen.fill(0.5, 3, week.swings().orElse(0) * scale, height - 6);
+          pen.line(week.most() * scale, 0, week.most() * scale, height, Pen.Stroke.THICK);
         });
   }
 }

@@ -15,7 +15,7 @@ import org.belthigh.model.Phrase;
  * @param home one sheet per home day of the first week; empty where there is none
  * @param year how many months of the sport are known
  * @param back what became of the plan that was handed out before; empty where none was
- * @param season so far
+ * @param season so far; empty where no season report was asked for
  */
 public record PlayerPlan(
     Label who,
@@ -28,7 +28,7 @@ public record PlayerPlan(
     List<HomeSheet> home,
     SportYear year,
     Optional<LookBack> back,
-    SeasonReport season) {
+    Optional<SeasonReport> season) {
   public PlayerPlan {
     decisions = List.copyOf(decisions);
     holds = List.copyOf(holds);

@@ -3,7 +3,6 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.belthigh.model.Grain;
 import org.belthigh.model.LocalText;
@@ -21,25 +20,28 @@ import org.belthigh.model.Spot;
  * @param worked skills with a logged toss, in the order of the skills
  * @param courses shares by stretches of whole fortnights; those with too little to show are left
  *     out
- * @param spots calls by spot, then and now; empty where too few were logged
+ * @param spots calls by spot, then and now, from each side of the plate with calls enough
  * @param weeks the latest twelve, counted from the season's first day; the last perhaps not over
  *     yet
  * @param mostPitches most pitches in one day by the strictest of the club's books; empty for a
  *     player who does not pitch
  * @param ahead what comes next, one line a skill
+ * @param sources where bars and cut-offs come from
  */
 public record SeasonReport(
     LocalDate first,
     LocalDate last,
     List<Worked> worked,
     List<Course> courses,
-    Optional<Spots> spots,
+    List<Spots> spots,
     List<Week> weeks,
     OptionalInt mostPitches,
-    List<Phrase> ahead) {
+    List<Phrase> ahead,
+    Phrase sources) {
   public SeasonReport {
     worked = List.copyOf(worked);
     courses = List.copyOf(courses);
+    spots = List.copyOf(spots);
     weeks = List.copyOf(weeks);
     ahead = List.copyOf(ahead);
   }
@@ -68,9 +70,9 @@ public record SeasonReport(
   public record Point(LocalDate first, Share share) {}
 
   /**
-   * Right calls by where the toss was.
+   * Right calls by where the toss was, from one side of the plate.
    *
-   * @param side where the hitter stands in the picture
+   * @param side where the hitter stood
    * @param now first day of the later half
    */
   public record Spots(

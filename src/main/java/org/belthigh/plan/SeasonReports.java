@@ -94,7 +94,8 @@ final class SeasonReports {
         spots(player, tosses),
         weeks(player),
         mostPitches(player),
-        decisions.stream().map(SeasonReports::ahead).toList());
+        decisions.stream().map(SeasonReports::ahead).toList(),
+        Phrase.of("season.source", "tosses", LEAST_A_STRETCH, "calls", LEAST_CALLS));
   }
 
   private static Phrase ahead(SkillDecision decision) {
@@ -172,10 +173,18 @@ final class SeasonReports {
         .count();
   }
 
-  private Optional<SeasonReport.Spots> spots(Player player, List<Toss> tosses) {
+  /**
+   * The pictures of each side; a switch hitter sees other tosses from the left than from the right.
+   */
+  private List<SeasonReport.Spots> spots(Player player, List<Toss> tosses) {
     Grain grain = comparable(player);
-    Side side = player.bats().side().orElse(Side.RIGHT);
-    List<Toss> called = tosses.stream().filter(t -> t.answer(grain).isPresent()).toList();
+    return Stream.of(Side.values())
+        .flatMap(side -> spots(grain, side, tosses.stream().filter(t -> t.side() == side)).stream())
+        .toList();
+  }
+
+  private static Optional<SeasonReport.Spots> spots(Grain grain, Side side, Stream<Toss> tosses) {
+    List<Toss> called = tosses.filter(t -> t.answer(grain).isPresent()).toList();
     List<LocalDate> days = called.stream().map(Toss::date).distinct().sorted().toList();
     if (called.size() < LEAST_CALLS || days.size() < 2) {
       return Optional.empty();

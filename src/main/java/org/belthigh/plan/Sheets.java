@@ -25,7 +25,7 @@ final class Sheets {
   private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
   private final ArmSheets arms;
-  private final SeasonReports seasons;
+  private final Optional<SeasonReports> seasons;
 
   Sheets(
       Catalogue catalogue,
@@ -40,7 +40,10 @@ final class Sheets {
     this.decisions = decisions;
     this.holds = List.copyOf(holds);
     this.arms = new ArmSheets(catalogue, record, request, arms);
-    this.seasons = new SeasonReports(catalogue, record, request.from());
+    this.seasons =
+        request.seasonReports()
+            ? Optional.of(new SeasonReports(catalogue, record, request.from()))
+            : Optional.empty();
   }
 
   private Curriculum curriculum() {
@@ -96,7 +99,7 @@ final class Sheets {
         homeSheets,
         year,
         back,
-        seasons.of(player, own));
+        seasons.map(s -> s.of(player, own)));
   }
 
   /** An age group's sheets. */

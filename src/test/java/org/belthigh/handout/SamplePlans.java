@@ -111,7 +111,7 @@ final class SamplePlans {
         home,
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),
         Optional.empty(),
-        season(amount));
+        Optional.of(season(amount)));
   }
 
   /** A season of nothing, of two months, or of a long year with everything in it. */
@@ -129,13 +129,19 @@ final class SamplePlans {
                 .toList(),
         months == 0 ? List.of() : courses(months),
         months == 0
-            ? Optional.empty()
-            : Optional.of(
+            ? List.of()
+            : List.of(
                 new SeasonReport.Spots(
-                    Grain.NINE, Side.LEFT, MONDAY.minusDays(20), calls, Map.of())),
+                    Grain.NINE, Side.LEFT, MONDAY.minusDays(20), calls, Map.of()),
+                new SeasonReport.Spots(
+                    Grain.NINE, Side.RIGHT, MONDAY.minusDays(9), Map.of(), calls)),
         IntStream.range(0, months == 7 ? 12 : months).mapToObj(i -> week(i)).toList(),
         OptionalInt.of(75),
-        List.of(Phrase.of("season.stay", "skill", Phrase.of("skill.see"), "step", DRILL)));
+        Stream.of(Skill.values())
+            .map(
+                s -> Phrase.of("season.stay", "skill", Phrase.of("skill." + s.id()), "step", DRILL))
+            .toList(),
+        Phrase.of("season.source", "tosses", 6, "calls", 20));
   }
 
   private static SeasonReport.Week week(int ago) {

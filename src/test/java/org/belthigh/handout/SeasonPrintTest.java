@@ -1,6 +1,7 @@
 package org.belthigh.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -87,7 +88,7 @@ class SeasonPrintTest {
     for (PlayerPlan player : plan.players()) {
       List<Toss> own =
           record.tosses().stream().filter(t -> t.player().equals(player.who().id())).toList();
-      SeasonReport report = player.season();
+      SeasonReport report = season(player);
       long swings = own.stream().filter(Toss::swing).count();
       assertThat(report.worked().stream().mapToLong(SeasonReport.Worked::tosses).sum())
           .isEqualTo(own.stream().map(Toss::key).distinct().count());
@@ -99,14 +100,21 @@ class SeasonPrintTest {
                       .isLessThanOrEqualTo(swings));
       report
           .spots()
-          .ifPresent(
+          .forEach(
               s ->
                   assertThat(seen(s.before()) + seen(s.after()))
                       .isEqualTo(
-                          own.stream().filter(t -> t.answer(s.grain()).isPresent()).count()));
+                          own.stream()
+                              .filter(t -> t.side() == s.side())
+                              .filter(t -> t.answer(s.grain()).isPresent())
+                              .count()));
     }
-    assertThat(plan.players()).anyMatch(p -> p.season().spots().isPresent());
-    assertThat(plan.players()).anyMatch(p -> p.season().courses().size() == 5);
+    assertThat(plan.players()).anyMatch(p -> !season(p).spots().isEmpty());
+    assertThat(plan.players()).anyMatch(p -> season(p).courses().size() == 5);
+  }
+
+  private static SeasonReport season(PlayerPlan player) {
+    return player.season().orElseThrow();
   }
 
   private static long seen(Map<?, Share> shares) {
@@ -118,10 +126,31 @@ class SeasonPrintTest {
     Plan plan = demo("letter", "en");
     PlayerPlan player = plan.players().get(0);
 
-    assertThat(player.season().weeks().get(0).swings()).isPresent();
-    assertThat(player.season().weeks().get(9).swings()).isEmpty();
+    assertThat(season(player).weeks().get(0).swings()).isPresent();
+    assertThat(season(player).weeks().get(9).swings()).isEmpty();
     assertThat(text(pdf(section(plan, player, "en"), "en")))
         .contains("May 3 – of 200", "That is not zero");
+  }
+
+  @Test
+  void a_switch_hitter_sees_the_calls_of_each_side() {
+    PlayerPlan player = SamplePlans.player("en", Amount.TYPICAL, List.of());
+    Plan plan = SamplePlans.of("letter", "en", player);
+
+    assertThat(text(pdf(section(plan, player, "en"), "en")))
+        .contains("Left side, before March 16", "Right side, from March 27 on");
+  }
+
+  @Test
+  void a_plan_has_season_reports_only_where_they_were_asked_for() {
+    PlanRequest request =
+        new PlanRequest(MAY, 1, Set.of("u10"), Set.of("p01"), Optional.empty(), Optional.empty());
+    Plan without = new Planner(SamplePlans.CATALOGUE).plan(record(), request);
+
+    assertThat(without.players().get(0).season()).isEmpty();
+    assertThatThrownBy(() -> section(without, without.players().get(0), "en"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessage("the plan of p01 was made without season reports");
   }
 
   private static Plan demo(String paper, String language) {
@@ -129,7 +158,8 @@ class SeasonPrintTest {
         .plan(
             record(),
             new PlanRequest(
-                MAY, 1, Set.of("u10"), Set.of(), Optional.of(paper), Optional.of(language)));
+                    MAY, 1, Set.of("u10"), Set.of(), Optional.of(paper), Optional.of(language))
+                .withSeasonReports());
   }
 
   private static ClubRecord record() {
