@@ -92,7 +92,7 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), List.of(), Map.of(), Optional.empty(), List.of()),
+        new Overview(List.of(), List.of(), Optional.empty(), Map.of(), Optional.empty(), List.of()),
         List.of(),
         new EvaluationSheet(Optional.empty(), List.of(), List.of()),
         List.of(),
