@@ -15,6 +15,7 @@ import java.util.concurrent.Callable;
 import org.belthigh.audit.Audit;
 import org.belthigh.files.Output;
 import org.belthigh.handout.Handouts;
+import org.belthigh.handout.Preview;
 import org.belthigh.handout.Print;
 import org.belthigh.history.History;
 import org.belthigh.intake.Club;
@@ -95,6 +96,14 @@ final class PlanCommand implements Callable<Integer> {
               + " home, season, evaluation, log, packet. All but season and evaluation unless said.")
   private List<String> prints = List.of();
 
+  @Option(names = "--large", description = "Large print: running text at 16 pt, on more pages.")
+  private boolean large;
+
+  @Option(
+      names = "--preview",
+      description = "Beside each PDF a picture (PNG) of its first page, to look before printing.")
+  private boolean preview;
+
   @Option(
       names = "--no-history",
       description = "Neither look back at what was handed out before, nor keep this plan.")
@@ -129,12 +138,17 @@ final class PlanCommand implements Callable<Integer> {
     }
     try (Output output = Output.into(out)) {
       output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
-      new Handouts(words).print(plan, wanted, (path, pdf) -> put(output, path, pdf, err));
+      handouts(words).print(plan, wanted, (path, pdf) -> put(output, path, pdf, err));
       output.commit();
       say(err, output.files() + " files written to " + out);
     }
     keep(plan).ifPresent(problems::add);
     return ClubOptions.report(problems, err);
+  }
+
+  private Handouts handouts(Words words) {
+    Handouts handouts = new Handouts(words);
+    return large ? handouts.large() : handouts;
   }
 
   /** The folder by its own rule books and by those that the command line adds. */
@@ -175,8 +189,11 @@ final class PlanCommand implements Callable<Integer> {
     return !broken.isEmpty();
   }
 
-  private static void put(Output output, String path, byte[] pdf, PrintWriter err) {
+  private void put(Output output, String path, byte[] pdf, PrintWriter err) {
     output.put(path, pdf);
+    if (preview) {
+      output.put(path.replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
+    }
     if (Terminal.watched()) {
       err.print("\r" + output.files() + " files ");
       err.flush();

@@ -92,7 +92,7 @@ final class EvaluationPrint {
                     }));
     flow.h2(page.say("evaluation.write")).bullets(all("says", "does", "how", "alone"));
     flow.h2(page.say("evaluation.type")).p(page.say("evaluation.type.how"));
-    flow.table(this::example);
+    example(flow);
   }
 
   private void safety(Flow flow) {
@@ -160,15 +160,10 @@ final class EvaluationPrint {
   }
 
   /** Two rows of a log file, made up, under the names that its columns have in every language. */
-  private void example(Table table) {
-    List<String> names =
-        List.of(
-            "date", "player", "drill", "toss", "zone", "called", "swing", "hit", "timing", "by");
-    table
-        .columns(Collections.nCopies(names.size(), Col.content()))
-        .head(names)
-        .row("2027-03-06", "p01", "zone-call", "1", "5", "5", "yes", "hard", "on", "A")
-        .row("2027-03-06", "p01", "zone-call", "2", "ball", "8", "no", "", "", "A");
+  private static void example(Flow flow) {
+    flow.p(Text.bold("date,player,drill,toss,zone,called,swing,hit,timing,by"))
+        .p("2027-03-06,p01,zone-call,1,5,5,yes,hard,on,A")
+        .p("2027-03-06,p01,zone-call,2,ball,8,no,,,A");
   }
 
   private Section marks(int evaluator) {

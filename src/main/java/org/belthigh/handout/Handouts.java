@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.belthigh.handout.kit.Pdf;
 import org.belthigh.handout.kit.Section;
 import org.belthigh.plan.GroupPlan;
@@ -17,10 +18,21 @@ import org.belthigh.words.Words;
 /** Turns plans into PDF. */
 public final class Handouts {
   private final Words words;
+  private final UnaryOperator<Section> sized;
 
   /** Prints in the languages of {@code words}. */
   public Handouts(Words words) {
+    this(words, section -> section);
+  }
+
+  private Handouts(Words words, UnaryOperator<Section> sized) {
     this.words = words;
+    this.sized = sized;
+  }
+
+  /** The same prints in large type, for eyes that need it: running text at 16 pt, more pages. */
+  public Handouts large() {
+    return new Handouts(words, Section::large);
   }
 
   /** Takes a finished print. */
@@ -91,7 +103,7 @@ public final class Handouts {
       }
       team(Print.LOG, "log", () -> LogPrint.of(plan, group, words));
       if (alone.contains(Print.PACKET)) {
-        packet.add(0, PacketCover.of(plan, group, contents, words));
+        packet.add(0, PacketCover.of(plan, group, contents, words, sized));
         take("packet", club.say("packet.title"), plan.from(), packet);
       }
     }
@@ -101,7 +113,7 @@ public final class Handouts {
       if (bound.contains(print)) {
         String what = club.say("footer." + kind);
         List<Section> sections =
-            sheets.get().stream().map(section -> section.labelled(what + " ")).toList();
+            sheets.get().stream().map(section -> sized(section.labelled(what + " "))).toList();
         file(what, "", sections);
         if (alone.contains(print) && !sections.isEmpty()) {
           take(print.id(), what, plan.from(), sections);
@@ -136,12 +148,13 @@ public final class Handouts {
           PracticePrint.of(plan, group, sheet, words)
               .filedUnder(club.say("packet.practices"), day)
               .labelled(what + " ");
-      List<Section> sections = new ArrayList<>(List.of(section));
+      List<Section> sections = new ArrayList<>(List.of(sized(section)));
       if (!sheet.otherWays().isEmpty()) {
         sections.add(
-            OtherWaysPrint.of(plan, group, sheet, words)
-                .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
-                .labelled(club.say("practice.other.what") + " "));
+            sized(
+                OtherWaysPrint.of(plan, group, sheet, words)
+                    .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
+                    .labelled(club.say("practice.other.what") + " ")));
       }
       file(what, day, sections);
       if (alone.contains(Print.PRACTICE)) {
@@ -177,9 +190,10 @@ public final class Handouts {
       String name = family.name(player.who());
       String what = family.say("footer.season");
       Section section =
-          SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
-              .filedUnder(club.say("footer.season"), name)
-              .labelled(name + ", " + what + " ");
+          sized(
+              SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
+                  .filedUnder(club.say("footer.season"), name)
+                  .labelled(name + ", " + what + " "));
       file(club.say("footer.season"), name, List.of(section));
       if (alone.contains(Print.SEASON)) {
         String path = group.id() + "/season/" + player.who().id() + "-" + plan.from() + ".pdf";
@@ -191,9 +205,10 @@ public final class Handouts {
     private Section card(PlayerPlan player, Voice family) {
       String name = family.name(player.who());
       String footer = footer(family, family.say("footer.card"), plan.from());
-      return CardPrint.of(plan, group, player, family, footer)
-          .filedUnder(club.say("packet.cards"), name, family.say("footer.card"))
-          .labelled(name + " ");
+      return sized(
+          CardPrint.of(plan, group, player, family, footer)
+              .filedUnder(club.say("packet.cards"), name, family.say("footer.card"))
+              .labelled(name + " "));
     }
 
     private Section home(PlayerPlan player, HomeSheet sheet, Voice family) {
@@ -201,9 +216,14 @@ public final class Handouts {
       String what = family.say("footer.home");
       String day = family.say("packet.day", "day", sheet.date());
       String footer = footer(family, what, sheet.date());
-      return HomePrint.of(plan, player.who(), sheet, family, footer)
-          .filedUnder(club.say("packet.cards"), name, what + ", " + day)
-          .labelled(name + ", " + what + " ");
+      return sized(
+          HomePrint.of(plan, player.who(), sheet, family, footer)
+              .filedUnder(club.say("packet.cards"), name, what + ", " + day)
+              .labelled(name + ", " + what + " "));
+    }
+
+    private Section sized(Section section) {
+      return sized.apply(section);
     }
 
     private String footer(Voice voice, String what, LocalDate day) {

@@ -2,6 +2,7 @@ package org.belthigh.handout;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
 import org.belthigh.handout.kit.Flow;
@@ -36,11 +37,16 @@ final class PacketCover {
     this.ownPages = ownPages;
   }
 
-  /** The cover of a packet that holds {@code contents} in this order. */
-  static Section of(Plan plan, GroupPlan group, List<Entry> contents, Words words) {
+  /**
+   * The cover of a packet that holds {@code contents} in this order.
+   *
+   * @param sized gives every sheet of the packet its size
+   */
+  static Section of(
+      Plan plan, GroupPlan group, List<Entry> contents, Words words, UnaryOperator<Section> sized) {
     TeamPage page = new TeamPage(plan, group, words);
-    int pages = new PacketCover(page, contents, 1).section().pageCount();
-    return new PacketCover(page, contents, pages).section();
+    int pages = sized.apply(new PacketCover(page, contents, 1).section()).pageCount();
+    return sized.apply(new PacketCover(page, contents, pages).section());
   }
 
   private Section section() {
