@@ -63,6 +63,24 @@ public final class Words {
     return new Words(Collections.unmodifiableMap(all));
   }
 
+  /**
+   * These words, and those of one more language.
+   *
+   * @param language ISO 639 code
+   * @param texts a template for every key that English has
+   * @throws IllegalArgumentException if a key is missing
+   */
+  public Words with(String language, Map<String, String> texts) {
+    Set<String> missing = keys(LocalText.FALLBACK);
+    missing.removeAll(texts.keySet());
+    if (!missing.isEmpty()) {
+      throw new IllegalArgumentException("language " + language + " has no words for " + missing);
+    }
+    Map<String, Map<String, String>> all = new TreeMap<>(templates);
+    all.put(language, Map.copyOf(texts));
+    return new Words(Collections.unmodifiableMap(all));
+  }
+
   private static Map<String, String> bundle(String language, String name) {
     String path = "/words/" + language + "/" + name + ".properties";
     try (InputStream in = Words.class.getResourceAsStream(path)) {
