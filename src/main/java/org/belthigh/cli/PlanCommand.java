@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,9 +15,12 @@ import java.util.concurrent.Callable;
 import org.belthigh.audit.Audit;
 import org.belthigh.files.Output;
 import org.belthigh.handout.Handouts;
+import org.belthigh.handout.Preview;
+import org.belthigh.handout.Print;
 import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
@@ -84,6 +88,23 @@ final class PlanCommand implements Callable<Integer> {
   private String lang;
 
   @Option(
+      names = "--prints",
+      paramLabel = "NAMES",
+      split = ",",
+      description =
+          "What to print, with commas between: overview, practice, arm, emergency, guide, card,"
+              + " home, season, evaluation, log, packet. All but season and evaluation unless said.")
+  private List<String> prints = List.of();
+
+  @Option(names = "--large", description = "Large print: running text at 16 pt, on more pages.")
+  private boolean large;
+
+  @Option(
+      names = "--preview",
+      description = "Beside each PDF a picture (PNG) of its first page, to look before printing.")
+  private boolean preview;
+
+  @Option(
       names = "--no-history",
       description = "Neither look back at what was handed out before, nor keep this plan.")
   private boolean noHistory;
@@ -91,6 +112,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     refuseOddOptions();
+    Set<Print> wanted = wanted();
     PlanRequest request =
         new PlanRequest(
             from == null ? club.today() : from,
@@ -98,7 +120,8 @@ final class PlanCommand implements Callable<Integer> {
             groups,
             players,
             Optional.ofNullable(paper),
-            Optional.ofNullable(lang));
+            Optional.ofNullable(lang),
+            wanted.contains(Print.SEASON));
     Books.refuseUnknown(spec, club.catalogue(), books);
     ClubRecord record = heldTo(club.read());
     Players.refuseUnknown(record, players);
@@ -115,12 +138,17 @@ final class PlanCommand implements Callable<Integer> {
     }
     try (Output output = Output.into(out)) {
       output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
-      new Handouts(words).print(plan, (path, pdf) -> put(output, path, pdf, err));
+      handouts(words).print(plan, wanted, (path, pdf) -> put(output, path, pdf, err));
       output.commit();
       say(err, output.files() + " files written to " + out);
     }
     keep(plan).ifPresent(problems::add);
     return ClubOptions.report(problems, err);
+  }
+
+  private Handouts handouts(Words words) {
+    Handouts handouts = new Handouts(words);
+    return large ? handouts.large() : handouts;
   }
 
   /** The folder by its own rule books and by those that the command line adds. */
@@ -161,8 +189,11 @@ final class PlanCommand implements Callable<Integer> {
     return !broken.isEmpty();
   }
 
-  private static void put(Output output, String path, byte[] pdf, PrintWriter err) {
+  private void put(Output output, String path, byte[] pdf, PrintWriter err) {
     output.put(path, pdf);
+    if (preview) {
+      output.put(path.replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
+    }
     if (Terminal.watched()) {
       err.print("\r" + output.files() + " files ");
       err.flush();
@@ -186,6 +217,19 @@ final class PlanCommand implements Callable<Integer> {
     if (lang != null && !Words.LANGUAGES.contains(lang)) {
       refuse("--lang must be one of " + Words.LANGUAGES + ", not '" + lang + "'");
     }
+  }
+
+  /** The prints that were asked for; the usual ones where none were. */
+  private Set<Print> wanted() {
+    Set<Print> wanted = EnumSet.noneOf(Print.class);
+    for (String name : prints) {
+      Optional<Print> print = Coded.find(Print.class, name);
+      if (print.isEmpty()) {
+        refuse("--prints must name any of " + Coded.words(Print.class) + ", not '" + name + "'");
+      }
+      wanted.add(print.get());
+    }
+    return wanted.isEmpty() ? Print.usual() : wanted;
   }
 
   private void refuse(String message) {

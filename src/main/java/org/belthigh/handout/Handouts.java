@@ -3,6 +3,9 @@ package org.belthigh.handout;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.belthigh.handout.kit.Pdf;
 import org.belthigh.handout.kit.Section;
 import org.belthigh.plan.GroupPlan;
@@ -15,10 +18,21 @@ import org.belthigh.words.Words;
 /** Turns plans into PDF. */
 public final class Handouts {
   private final Words words;
+  private final UnaryOperator<Section> sized;
 
   /** Prints in the languages of {@code words}. */
   public Handouts(Words words) {
+    this(words, section -> section);
+  }
+
+  private Handouts(Words words, UnaryOperator<Section> sized) {
     this.words = words;
+    this.sized = sized;
+  }
+
+  /** The same prints in large type, for eyes that need it: running text at 16 pt, more pages. */
+  public Handouts large() {
+    return new Handouts(words, Section::large);
   }
 
   /** Takes a finished print. */
@@ -32,43 +46,99 @@ public final class Handouts {
     void take(String path, byte[] pdf);
   }
 
+  /** Prints what is usual; see {@link Print#usual}. */
+  public void print(Plan plan, Tray tray) {
+    print(plan, Print.usual(), tray);
+  }
+
   /**
-   * Prints everything in {@code plan}: per group the packet, the overview, the practice sheets, and
-   * a card with home sheets for each player.
+   * Prints {@code prints}, one document each, a card with its home sheets; and, where it is asked
+   * for, the packet with all of them.
    *
    * <p>The packet passes through many hands, so a card in it says that there is a hold, and not
    * why.
+   *
+   * @param prints with the packet alone, it holds what is usual
    */
-  public void print(Plan plan, Tray tray) {
-    plan.groups().forEach(group -> new Group(plan, group, tray).print());
+  public void print(Plan plan, Set<Print> prints, Tray tray) {
+    plan.groups().forEach(group -> new Group(plan, group, prints, tray).print());
   }
 
   /** One age group's documents: each print is drawn up once, and bound alone and in the packet. */
   private final class Group {
     private final Plan plan;
     private final GroupPlan group;
+    private final Set<Print> alone;
+    private final Set<Print> bound;
     private final Tray tray;
     private final Voice club;
     private final List<Section> packet = new ArrayList<>();
+    private final List<PacketCover.Entry> contents = new ArrayList<>();
 
-    Group(Plan plan, GroupPlan group, Tray tray) {
+    Group(Plan plan, GroupPlan group, Set<Print> prints, Tray tray) {
       this.plan = plan;
       this.group = group;
+      this.alone = prints;
+      this.bound = prints.equals(Set.of(Print.PACKET)) ? Print.usual() : prints;
       this.tray = tray;
       this.club = new Voice(words, plan.language());
     }
 
     void print() {
-      String overview = club.say("footer.overview");
-      take(
-          "overview", overview, plan.from(), filed(OverviewPrint.of(plan, group, words), overview));
-      group.practices().forEach(this::practice);
-      filed(ArmPrint.of(plan, group, words), club.say("footer.arms"));
-      plan.players().stream()
-          .filter(player -> player.who().group().equals(group.id()))
-          .forEach(this::player);
-      LogPrint.of(plan, group, words).forEach(log -> filed(log, club.say("footer.log")));
-      take("packet", club.say("packet.title"), plan.from(), packet);
+      team(Print.OVERVIEW, "overview", () -> List.of(OverviewPrint.of(plan, group, words)));
+      if (bound.contains(Print.PRACTICE)) {
+        group.practices().forEach(this::practice);
+      }
+      team(Print.ARM, "arms", () -> List.of(ArmPrint.of(plan, group, words)));
+      team(Print.EMERGENCY, "emergency", () -> EmergencyPrint.of(plan, group, words));
+      team(Print.EVALUATION, "evaluation", () -> EvaluationPrint.of(plan, group, words));
+      team(Print.GUIDE, "guide", this::guides);
+      List<PlayerPlan> players =
+          plan.players().stream()
+              .filter(player -> player.who().group().equals(group.id()))
+              .toList();
+      players.forEach(this::player);
+      if (bound.contains(Print.SEASON)) {
+        players.forEach(this::season);
+      }
+      team(Print.LOG, "log", () -> LogPrint.of(plan, group, words));
+      if (alone.contains(Print.PACKET)) {
+        packet.add(0, PacketCover.of(plan, group, contents, words, sized));
+        take("packet", club.say("packet.title"), plan.from(), packet);
+      }
+    }
+
+    /** Sheets of the whole group, named in the footer and in the packet by {@code kind}. */
+    private void team(Print print, String kind, Supplier<List<Section>> sheets) {
+      if (bound.contains(print)) {
+        String what = club.say("footer." + kind);
+        List<Section> sections =
+            sheets.get().stream().map(section -> sized(section.labelled(what + " "))).toList();
+        file(what, "", sections);
+        if (alone.contains(print) && !sections.isEmpty()) {
+          take(print.id(), what, plan.from(), sections);
+        }
+      }
+    }
+
+    /** Puts sections into the packet, under one line of its contents. */
+    private void file(String what, String detail, List<Section> sections) {
+      if (alone.contains(Print.PACKET) && !sections.isEmpty()) {
+        packet.addAll(sections);
+        int pages = sections.stream().mapToInt(Section::pageCount).sum();
+        contents.add(new PacketCover.Entry(what, detail, pages));
+      }
+    }
+
+    private List<Section> guides() {
+      return group.guides().stream()
+          .map(
+              guide -> {
+                Voice family = new Voice(words, guide.language());
+                String footer = footer(family, family.say("footer.guide"), plan.from());
+                return GuidePrint.of(plan, guide, family, footer);
+              })
+          .toList();
     }
 
     private void practice(PracticeSheet sheet) {
@@ -78,42 +148,74 @@ public final class Handouts {
           PracticePrint.of(plan, group, sheet, words)
               .filedUnder(club.say("packet.practices"), day)
               .labelled(what + " ");
-      List<Section> sections = new ArrayList<>(List.of(section));
+      List<Section> sections = new ArrayList<>(List.of(sized(section)));
       if (!sheet.otherWays().isEmpty()) {
         sections.add(
-            OtherWaysPrint.of(plan, group, sheet, words)
-                .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
-                .labelled(club.say("practice.other.what") + " "));
+            sized(
+                OtherWaysPrint.of(plan, group, sheet, words)
+                    .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
+                    .labelled(club.say("practice.other.what") + " ")));
       }
       if (sheet.tossed()) {
         sections.add(
-            TossPrint.of(plan, group, sheet, words)
-                .filedUnder(club.say("packet.practices"), day, club.say("practice.toss.what"))
-                .labelled(club.say("practice.toss.what") + " "));
+            sized(
+                TossPrint.of(plan, group, sheet, words)
+                    .filedUnder(club.say("packet.practices"), day, club.say("practice.toss.what"))
+                    .labelled(club.say("practice.toss.what") + " ")));
       }
-      packet.addAll(sections);
-      take("practice-" + sheet.date(), what + ", " + day, sheet.date(), sections);
+      file(what, day, sections);
+      if (alone.contains(Print.PRACTICE)) {
+        take("practice-" + sheet.date(), what + ", " + day, sheet.date(), sections);
+      }
     }
 
     private void player(PlayerPlan player) {
       Voice family = new Voice(words, player.who().language());
-      List<Section> home = player.home().stream().map(s -> home(player, s, family)).toList();
-      packet.add(card(player.inTheOpen(), family));
-      packet.addAll(home);
-      List<Section> sections = new ArrayList<>(List.of(card(player, family)));
-      sections.addAll(home);
-      String title =
-          family.say("packet.card", "player", family.name(player.who()), "week", plan.from());
-      String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
-      tray.take(path, Binding.of(title, family, plan.from(), path, sections));
+      List<Section> home =
+          bound.contains(Print.HOME)
+              ? player.home().stream().map(s -> home(player, s, family)).toList()
+              : List.of();
+      List<Section> open = new ArrayList<>();
+      List<Section> own = new ArrayList<>();
+      if (bound.contains(Print.CARD)) {
+        open.add(card(player.inTheOpen(), family));
+        own.add(card(player, family));
+      }
+      open.addAll(home);
+      own.addAll(home);
+      file(club.say("packet.cards"), family.name(player.who()), open);
+      if (!own.isEmpty() && (alone.contains(Print.CARD) || alone.contains(Print.HOME))) {
+        String title =
+            family.say("packet.card", "player", family.name(player.who()), "week", plan.from());
+        String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
+        tray.take(path, Binding.of(title, family, plan.from(), path, own));
+      }
+    }
+
+    private void season(PlayerPlan player) {
+      Voice family = new Voice(words, player.who().language());
+      String name = family.name(player.who());
+      String what = family.say("footer.season");
+      Section section =
+          sized(
+              SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
+                  .filedUnder(club.say("footer.season"), name)
+                  .labelled(name + ", " + what + " "));
+      file(club.say("footer.season"), name, List.of(section));
+      if (alone.contains(Print.SEASON)) {
+        String path = group.id() + "/season/" + player.who().id() + "-" + plan.from() + ".pdf";
+        String title = family.say("packet.named", "group", name, "what", what);
+        tray.take(path, Binding.of(title, family, plan.from(), path, List.of(section)));
+      }
     }
 
     private Section card(PlayerPlan player, Voice family) {
       String name = family.name(player.who());
       String footer = footer(family, family.say("footer.card"), plan.from());
-      return CardPrint.of(plan, group, player, family, footer)
-          .filedUnder(club.say("packet.cards"), name, family.say("footer.card"))
-          .labelled(name + " ");
+      return sized(
+          CardPrint.of(plan, group, player, family, footer)
+              .filedUnder(club.say("packet.cards"), name, family.say("footer.card"))
+              .labelled(name + " "));
     }
 
     private Section home(PlayerPlan player, HomeSheet sheet, Voice family) {
@@ -121,16 +223,14 @@ public final class Handouts {
       String what = family.say("footer.home");
       String day = family.say("packet.day", "day", sheet.date());
       String footer = footer(family, what, sheet.date());
-      return HomePrint.of(plan, player.who(), sheet, family, footer)
-          .filedUnder(club.say("packet.cards"), name, what + ", " + day)
-          .labelled(name + ", " + what + " ");
+      return sized(
+          HomePrint.of(plan, player.who(), sheet, family, footer)
+              .filedUnder(club.say("packet.cards"), name, what + ", " + day)
+              .labelled(name + ", " + what + " "));
     }
 
-    /** A print in the club's language, put into the packet. */
-    private List<Section> filed(Section section, String what) {
-      Section labelled = section.labelled(what + " ");
-      packet.add(labelled);
-      return List.of(labelled);
+    private Section sized(Section section) {
+      return sized.apply(section);
     }
 
     private String footer(Voice voice, String what, LocalDate day) {

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.belthigh.decide.Evidence;
+import java.util.stream.Stream;
 import org.belthigh.decide.Outcome;
 import org.belthigh.handout.kit.Cell;
 import org.belthigh.handout.kit.Col;
 import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Section;
+import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.model.Phrase;
@@ -23,6 +24,9 @@ import org.belthigh.words.Words;
 
 /** The overview: one coordinator, one age group. Who needs a look comes first. */
 final class OverviewPrint {
+  private static final double NAME_MM = 42;
+  private static final double BELOW = 8;
+
   private final TeamPage page;
   private final Overview overview;
 
@@ -35,6 +39,7 @@ final class OverviewPrint {
     TeamPage page = new TeamPage(plan, group, words);
     return page.section(
         page.paper().lying(),
+        Style.CLIPBOARD_SNUG,
         page.say("overview.title", "group", group.name()),
         page.say("overview.what"),
         page.say("overview.day", "date", plan.from()),
@@ -43,19 +48,25 @@ final class OverviewPrint {
 
   private void write(Flow flow) {
     flow.h1(page.say("overview.title", "group", page.group().name()));
-    flow.lead(page.say("overview.totals") + ": " + totals());
-    looks(flow);
+    flow.lead(page.say("overview.totals") + ": " + totals()).space(BELOW);
+    flow.columns(
+        columns ->
+            columns
+                .column(1, this::looks)
+                .column(
+                    1.7,
+                    right -> {
+                      ahead(right);
+                      timeOff(right);
+                    }));
     back(flow);
-    ahead(flow);
-    timeOff(flow);
     flow.h2(page.say("overview.players"));
     if (overview.rows().isEmpty()) {
       flow.p(page.say("overview.none"));
     } else {
-      flow.table(this::players);
+      flow.p(page.say("overview.players.how")).table(this::players);
       flow.p(page.say("overview.marks"));
       why(flow);
-      depends(flow);
     }
     setAside(flow);
   }
@@ -113,33 +124,22 @@ final class OverviewPrint {
     }
   }
 
-  /** What would change the weeks after the next plan. */
-  private void depends(Flow flow) {
-    List<Text> depends =
-        overview.rows().stream()
-            .filter(r -> r.depends().isPresent())
-            .map(r -> Text.bold(page.name(r.who()) + ": ").and(page.say(r.depends().orElseThrow())))
-            .toList();
-    if (!depends.isEmpty()) {
-      flow.h2(page.say("overview.depends")).bullets(depends);
-    }
-  }
-
   private void players(Table table) {
-    List<Col> columns = new ArrayList<>(List.of(Col.content()));
+    List<Col> columns = new ArrayList<>(List.of(Col.mm(NAME_MM)));
     List<String> head = new ArrayList<>(List.of(page.say("overview.player")));
     for (Skill skill : Skill.values()) {
       columns.add(Col.share(1));
       head.add(page.say("overview.skill." + skill.id()));
     }
-    columns.add(Col.share(0.8));
-    head.add(page.say("overview.holds"));
     table.columns(columns).head(head).rowHeaders();
     overview.rows().forEach(r -> row(table, r));
   }
 
   private void row(Table table, Overview.Row row) {
-    List<Cell> cells = new ArrayList<>(List.of(Cell.of(Text.bold(page.name(row.who())))));
+    String holds = String.join("\n", page.say(row.holds()));
+    Text name = Text.bold(page.name(row.who()));
+    List<Cell> cells =
+        new ArrayList<>(List.of(Cell.of(holds.isEmpty() ? name : name.and("\n" + holds))));
     for (Skill skill : Skill.values()) {
       cells.add(
           row.decisions().stream()
@@ -148,53 +148,65 @@ final class OverviewPrint {
               .map(d -> Cell.of(decision(d)))
               .orElse(Cell.blank()));
     }
-    String holds = String.join("\n", page.say(row.holds()));
-    cells.add(Cell.of(holds.isEmpty() ? page.say("overview.holds.none") : holds));
     table.row(cells);
   }
 
   private Text decision(DecisionLine line) {
     Text text =
         Text.bold(page.say(decision(line.outcome())))
-            .and("\n" + page.say(line.stepName()))
-            .and("\n" + seen(line));
+            .and(seen(line))
+            .and("\n" + page.say(line.stepName()));
     return line.nextName()
         .map(n -> text.and("\n" + page.say("overview.next", "step", n)))
         .orElse(text);
   }
 
+  /** How much was seen and when; nothing where nothing was. */
   private String seen(DecisionLine line) {
     return line.lastSeen()
-        .map(d -> page.say("overview.seen.last", "seen", line.seen(), "date", d))
-        .orElse(page.say("overview.seen", "seen", line.seen()));
+        .map(d -> page.say("overview.seen", "seen", line.seen(), "date", d))
+        .orElse("");
   }
 
   private void why(Flow flow) {
     flow.h2(page.say("overview.why"));
     flow.p(page.say("overview.why.how"));
     overview.marks().ifPresent(marks -> flow.p(page.say(marks)));
-    for (Overview.Row row : overview.rows()) {
-      flow.h3(page.name(row.who()));
-      if (!row.why().isEmpty()) {
-        flow.table(table -> why(table, row));
-      }
-      row.unseen().ifPresent(unseen -> flow.p(page.say(unseen)));
-    }
+    overview.provisional().ifPresent(since -> flow.p(page.say(since)));
+    flow.table(
+        table -> {
+          table.columns(Col.share(1), Col.mm(ReadingPicture.WIDTH_MM));
+          overview.rows().forEach(row -> why(table, row));
+        });
   }
 
+  /**
+   * A row a skill with pictures, one for all the others and for what the later weeks depend on; the
+   * player's name before the first.
+   */
   private void why(Table table, Overview.Row row) {
-    table.columns(Col.share(1), Col.mm(ReadingPicture.WIDTH_MM));
+    Text lead = Text.bold(page.name(row.who()) + ". ");
     for (Overview.Why why : row.why()) {
-      Text text = Text.of(page.say(why.sentence()));
-      List<ReadingPicture> pictures = new ArrayList<>();
-      for (Evidence.Reading reading : why.readings()) {
-        if (!reading.share().isEmpty()) {
-          ReadingPicture picture = new ReadingPicture(page, reading);
-          text = text.and((pictures.isEmpty() ? "\n" : " ") + picture.inWords());
-          pictures.add(picture);
-        }
+      if (!why.readings().isEmpty()) {
+        ReadingPicture picture = new ReadingPicture(page, why.readings());
+        table.row(Cell.of(lead.and(page.say(why.sentence()))), Cell.of(picture::draw));
+        lead = Text.EMPTY;
       }
-      table.row(Cell.of(text), Cell.of(flow -> pictures.forEach(p -> p.draw(flow))));
+    }
+    List<Phrase> others =
+        Stream.concat(
+                row.why().stream().filter(w -> w.readings().isEmpty()).map(Overview.Why::sentence),
+                row.unseen().stream())
+            .toList();
+    Text rest = lead.and(String.join(" ", page.say(others)));
+    if (row.depends().isPresent()) {
+      rest =
+          rest.and(others.isEmpty() ? "" : " ")
+              .and(Text.bold(page.say("overview.later") + " "))
+              .and(page.say(row.depends().get()));
+    }
+    if (!rest.isBlank()) {
+      table.row(Cell.of(rest).span(2));
     }
   }
 
@@ -235,7 +247,7 @@ final class OverviewPrint {
     if (overview.setAside().isEmpty()) {
       flow.p(page.say("overview.aside.none"));
     } else {
-      flow.bullets(overview.setAside().stream().map(Text::of).toList());
+      flow.bullets(overview.setAside().stream().map(a -> Text.of(a.replace("\n", " "))).toList());
     }
   }
 }

@@ -56,6 +56,22 @@ public record ClubRecord(
         problems);
   }
 
+  /** With the tosses and tallies of {@code firstDay} and later only; all else stays whole. */
+  public ClubRecord since(LocalDate firstDay) {
+    return new ClubRecord(
+        club,
+        players,
+        events,
+        tosses.stream().filter(t -> !t.date().isBefore(firstDay)).toList(),
+        tallies.stream().filter(t -> !t.date().isBefore(firstDay)).toList(),
+        outings,
+        wellness,
+        otherSports,
+        placements,
+        unread,
+        problems);
+  }
+
   /** The same folder by other rule books: to compare. */
   public ClubRecord by(List<String> ruleBooks) {
     return withClub(club.by(ruleBooks));

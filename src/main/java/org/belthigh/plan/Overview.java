@@ -12,6 +12,7 @@ import org.belthigh.model.Phrase;
  *
  * @param rows a row a player
  * @param ahead what is other than usual in the weeks ahead, for the whole group
+ * @param provisional from when on the weeks are provisional; empty where nothing follows the first
  * @param totals how many decisions of each kind
  * @param marks how far two people who marked the same tosses agree; empty where nobody did
  * @param setAside what was wrong in the input, as messages say it
@@ -19,6 +20,7 @@ import org.belthigh.model.Phrase;
 public record Overview(
     List<Row> rows,
     List<Phrase> ahead,
+    Optional<Phrase> provisional,
     Map<Outcome, Integer> totals,
     Optional<Phrase> marks,
     List<String> setAside) {
@@ -61,7 +63,7 @@ public record Overview(
    * One skill of one player.
    *
    * @param sentence the reason, and what would settle it
-   * @param readings the shares behind it
+   * @param readings the shares behind it; none where too little was seen, or nobody judges
    */
   public record Why(Phrase sentence, List<Evidence.Reading> readings) {
     public Why {

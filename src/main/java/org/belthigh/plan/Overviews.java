@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Toss;
@@ -34,6 +35,7 @@ final class Overviews {
     return new Overview(
         players.stream().map(p -> row(p, on)).toList(),
         ahead(players),
+        players.stream().flatMap(p -> p.depends().stream()).findFirst().map(Provisional::since),
         totals,
         marks(players, record, on),
         record.problems().stream().filter(Problem::isFault).map(Problem::text).toList());
@@ -88,7 +90,7 @@ final class Overviews {
     List<Overview.Why> why =
         player.decisions().stream()
             .filter(d -> d.seen() > 0)
-            .map(d -> new Overview.Why(why(d), d.readings()))
+            .map(d -> new Overview.Why(why(d), readings(d)))
             .toList();
     List<Phrase> unseen =
         player.decisions().stream()
@@ -104,9 +106,20 @@ final class Overviews {
         unseen.isEmpty()
             ? Optional.empty()
             : Optional.of(Phrase.of("why.unseen", "skills", unseen)),
-        player.depends(),
+        player.depends().map(Provisional::on),
         player.year(),
         player.back());
+  }
+
+  /** The shares of a decision that one can be more or less sure of. */
+  private static List<Evidence.Reading> readings(DecisionLine line) {
+    boolean judged =
+        switch (line.outcome()) {
+          case MOVE_UP, FIRM_UP -> true;
+          case KEEP_GOING -> line.settles().isPresent();
+          case NOT_SEEN_ENOUGH -> false;
+        };
+    return judged ? line.readings().stream().filter(r -> !r.share().isEmpty()).toList() : List.of();
   }
 
   private static Phrase why(DecisionLine line) {

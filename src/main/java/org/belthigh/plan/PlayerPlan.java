@@ -15,6 +15,7 @@ import org.belthigh.model.Phrase;
  * @param home one sheet per home day of the first week; empty where there is none
  * @param year how many months of the sport are known
  * @param back what became of the plan that was handed out before; empty where none was
+ * @param season so far; empty where no season report was asked for
  */
 public record PlayerPlan(
     Label who,
@@ -26,7 +27,8 @@ public record PlayerPlan(
     Card card,
     List<HomeSheet> home,
     SportYear year,
-    Optional<LookBack> back) {
+    Optional<LookBack> back,
+    Optional<SeasonReport> season) {
   public PlayerPlan {
     decisions = List.copyOf(decisions);
     holds = List.copyOf(holds);
@@ -38,6 +40,6 @@ public record PlayerPlan(
   /** This plan with a card that others may see: no cause of a hold on it. */
   public PlayerPlan inTheOpen() {
     return new PlayerPlan(
-        who, decisions, holds, days, weeks, depends, card.inTheOpen(), home, year, back);
+        who, decisions, holds, days, weeks, depends, card.inTheOpen(), home, year, back, season);
   }
 }

@@ -48,6 +48,16 @@ final class Provisional {
     return Phrase.of("depends", "date", checkpoint, "what", what);
   }
 
+  /** Of a sentence that {@link #of} gave: from when on the weeks are provisional. */
+  static Phrase since(Phrase sentence) {
+    return Phrase.of("depends.since", "date", sentence.values().get("date"));
+  }
+
+  /** Of a sentence that {@link #of} gave: on what they depend. */
+  static Phrase on(Phrase sentence) {
+    return (Phrase) sentence.values().get("what");
+  }
+
   /** The first skill with an open question; the first of all where none has one. */
   private static SkillDecision open(List<SkillDecision> focus) {
     return focus.stream()

@@ -26,6 +26,7 @@ final class Sheets {
   private final List<Hold> holds;
   private final ArmSheets arms;
   private final TossLists lists;
+  private final Optional<SeasonReports> seasons;
 
   Sheets(
       Catalogue catalogue,
@@ -42,6 +43,10 @@ final class Sheets {
     this.holds = List.copyOf(holds);
     this.arms = new ArmSheets(catalogue, record, request, arms);
     this.lists = lists;
+    this.seasons =
+        request.seasonReports()
+            ? Optional.of(new SeasonReports(catalogue, record, request.from()))
+            : Optional.empty();
   }
 
   private Curriculum curriculum() {
@@ -96,7 +101,8 @@ final class Sheets {
             player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
         homeSheets,
         year,
-        back);
+        back,
+        seasons.map(s -> s.of(player, own)));
   }
 
   /** An age group's sheets. */
@@ -119,6 +125,7 @@ final class Sheets {
             lists,
             day -> notes(season, rhythm, day),
             day -> arms.askFirst(labels, day));
+    List<Player> own = players.stream().map(p -> record.player(p.who().id())).toList();
     List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
     return new GroupPlan(
         group.id(),
@@ -126,7 +133,17 @@ final class Sheets {
         printed,
         arms.sheet(group, season, labels),
         Overviews.of(players, record, request.from()),
-        sheets.logs(printed));
+        sheets.logs(printed),
+        new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
+        new EmergencySheets(catalogue, record.club()).all(),
+        Guides.of(group, catalogue.growth(), languages(labels)));
+  }
+
+  /** The families' languages; the club's own where there is no family yet. */
+  private List<String> languages(List<Label> labels) {
+    return labels.isEmpty()
+        ? List.of(request.language().orElse(record.club().languages().get(0)))
+        : labels.stream().map(Label::language).distinct().toList();
   }
 
   /** What a coach must know about the day itself. */

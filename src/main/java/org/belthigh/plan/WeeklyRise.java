@@ -58,7 +58,8 @@ final class WeeklyRise {
     return rise;
   }
 
-  private static Map<LocalDate, Integer> logged(ClubRecord record, Player player) {
+  /** Logged swings by day; a day without any is missing. */
+  static Map<LocalDate, Integer> logged(ClubRecord record, Player player) {
     Map<LocalDate, Integer> swings = new HashMap<>();
     for (Toss toss : record.tosses()) {
       if (toss.swing() && toss.player().equals(player.id())) {

@@ -37,7 +37,8 @@ public final class Words {
   /** A day on which no clock changes, to hang a time of day on. */
   private static final LocalDate WINTER_DAY = LocalDate.of(2000, 1, 15);
 
-  private static final List<String> BUNDLES = List.of("decide", "plan", "handout", "team", "cli");
+  private static final List<String> BUNDLES =
+      List.of("decide", "plan", "handout", "team", "sheets", "cli");
 
   private final Map<String, Map<String, String>> templates;
   private final Map<String, MessageFormat> parsed = new ConcurrentHashMap<>();
@@ -59,6 +60,24 @@ public final class Words {
       more.forEach((key, text) -> texts.put(key, text.in(language)));
       all.put(language, Collections.unmodifiableMap(texts));
     }
+    return new Words(Collections.unmodifiableMap(all));
+  }
+
+  /**
+   * These words, and those of one more language.
+   *
+   * @param language ISO 639 code
+   * @param texts a template for every key that English has
+   * @throws IllegalArgumentException if a key is missing
+   */
+  public Words with(String language, Map<String, String> texts) {
+    Set<String> missing = keys(LocalText.FALLBACK);
+    missing.removeAll(texts.keySet());
+    if (!missing.isEmpty()) {
+      throw new IllegalArgumentException("language " + language + " has no words for " + missing);
+    }
+    Map<String, Map<String, String>> all = new TreeMap<>(templates);
+    all.put(language, Map.copyOf(texts));
     return new Words(Collections.unmodifiableMap(all));
   }
 

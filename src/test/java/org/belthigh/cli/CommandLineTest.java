@@ -331,6 +331,16 @@ class CommandLineTest {
     assertThat(json.get("decisions").get(1).get("measured")).hasSize(2);
   }
 
+  @Test
+  void a_print_that_is_not_known_is_told_with_those_that_are() {
+    Ran ran = run("plan", "demo-players", "--out", "x", "--prints", "card,cake");
+
+    assertThat(ran.err())
+        .contains(
+            "--prints must name any of overview, practice, arm, emergency, guide, card, home,"
+                + " season, evaluation, log, packet, not 'cake'");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -339,6 +349,7 @@ class CommandLineTest {
         "plan demo-players --out x --weeks 0",
         "plan demo-players --out x --paper a5",
         "plan demo-players --out x --lang fr",
+        "plan demo-players --out x --prints card,cake",
         "plan demo-players --out x --from yesterday",
         "dance",
         ""

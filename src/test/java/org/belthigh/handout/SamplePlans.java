@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.model.Ball;
@@ -17,6 +19,7 @@ import org.belthigh.model.Grain;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
+import org.belthigh.model.Share;
 import org.belthigh.model.Side;
 import org.belthigh.model.Skill;
 import org.belthigh.model.Spot;
@@ -25,12 +28,14 @@ import org.belthigh.plan.ArmSheet;
 import org.belthigh.plan.Card;
 import org.belthigh.plan.Day;
 import org.belthigh.plan.DrillText;
+import org.belthigh.plan.EvaluationSheet;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Overview;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
+import org.belthigh.plan.SeasonReport;
 import org.belthigh.plan.SportYear;
 import org.belthigh.plan.SpotPicture;
 import org.belthigh.words.Words;
@@ -87,7 +92,10 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), List.of(), Map.of(), Optional.empty(), List.of()),
+        new Overview(List.of(), List.of(), Optional.empty(), Map.of(), Optional.empty(), List.of()),
+        List.of(),
+        new EvaluationSheet(Optional.empty(), List.of(), List.of()),
+        List.of(),
         List.of());
   }
 
@@ -102,7 +110,62 @@ final class SamplePlans {
         card(amount),
         home,
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),
-        Optional.empty());
+        Optional.empty(),
+        Optional.of(season(amount)));
+  }
+
+  /** A season of nothing, of two months, or of a long year with everything in it. */
+  static SeasonReport season(Amount amount) {
+    int months = amount == Amount.EMPTY ? 0 : amount == Amount.TYPICAL ? 2 : 7;
+    Map<Spot, Share> calls =
+        Stream.of(Spot.values()).collect(Collectors.toMap(s -> s, s -> new Share(88, 120)));
+    return new SeasonReport(
+        MONDAY.minusMonths(months),
+        MONDAY,
+        months == 0
+            ? List.of()
+            : Stream.of(Skill.values())
+                .map(s -> new SeasonReport.Worked(s, DRILL, 14, 223))
+                .toList(),
+        months == 0 ? List.of() : courses(months),
+        months == 0
+            ? List.of()
+            : List.of(
+                new SeasonReport.Spots(
+                    Grain.NINE, Side.LEFT, MONDAY.minusDays(20), calls, Map.of()),
+                new SeasonReport.Spots(
+                    Grain.NINE, Side.RIGHT, MONDAY.minusDays(9), Map.of(), calls)),
+        IntStream.range(0, months == 7 ? 12 : months).mapToObj(i -> week(i)).toList(),
+        OptionalInt.of(75),
+        Stream.of(Skill.values())
+            .map(
+                s -> Phrase.of("season.stay", "skill", Phrase.of("skill." + s.id()), "step", DRILL))
+            .toList(),
+        Phrase.of("season.source", "tosses", 6, "calls", 20));
+  }
+
+  private static SeasonReport.Week week(int ago) {
+    return new SeasonReport.Week(
+        MONDAY.minusWeeks(ago),
+        OptionalInt.of(90 * ago),
+        180,
+        OptionalInt.of(60),
+        OptionalInt.empty());
+  }
+
+  private static List<SeasonReport.Course> courses(int months) {
+    return Stream.of("calls.nine", "belts-swung", "balls-let-go", "hard-hits", "sent")
+        .map(
+            what ->
+                new SeasonReport.Course(
+                    what,
+                    IntStream.range(0, months)
+                        .mapToObj(
+                            i ->
+                                new SeasonReport.Point(
+                                    LocalDate.of(2026, 8, 1).plusMonths(i), new Share(i, 9)))
+                        .toList()))
+        .toList();
   }
 
   static Label label(String language, String name) {

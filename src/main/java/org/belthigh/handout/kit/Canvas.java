@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
+import org.apache.pdfbox.util.Matrix;
 
 /**
  * A page being drawn.
@@ -22,7 +23,7 @@ final class Canvas implements AutoCloseable {
   private final PDPage page;
   private final PDPageContentStream out;
   private final Ink ink;
-  private final Paper paper;
+  private final Frame frame;
   private final int number;
   private final List<Tag> claimed = new ArrayList<>();
   private Tag open;
@@ -31,13 +32,17 @@ final class Canvas implements AutoCloseable {
   /**
    * @param number page within its section, from 1
    */
-  Canvas(PDDocument document, PDPage page, Fonts fonts, Paper paper, int number)
+  Canvas(PDDocument document, PDPage page, Fonts fonts, Frame frame, int number)
       throws IOException {
     this.page = page;
-    this.paper = paper;
+    this.frame = frame;
     this.number = number;
     this.out = new PDPageContentStream(document, page);
-    this.ink = new Ink(out, fonts, paper.height());
+    this.ink = new Ink(out, fonts, frame.height());
+    if (frame.scale() != 1) {
+      float scale = (float) frame.scale();
+      out.transform(Matrix.getScaleInstance(scale, scale));
+    }
   }
 
   /** Draws content of a tag. */
@@ -99,7 +104,7 @@ final class Canvas implements AutoCloseable {
   }
 
   void checkFits(Line line, double x) {
-    if (x < Paper.MARGIN - 0.1 || x + line.width() > paper.width() - Paper.MARGIN + 0.1) {
+    if (x < frame.margin() - 0.1 || x + line.width() > frame.width() - frame.margin() + 0.1) {
       throw new Overflow("line", number, line.plain(), "reaches beyond the margin");
     }
   }
@@ -108,8 +113,8 @@ final class Canvas implements AutoCloseable {
     return number;
   }
 
-  Paper paper() {
-    return paper;
+  Frame frame() {
+    return frame;
   }
 
   /** The tags by marked-content id, for the parent tree. */

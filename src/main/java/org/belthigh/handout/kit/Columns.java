@@ -5,14 +5,18 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * Columns of blocks side by side, read one after the other.
+ * Columns of blocks side by side, read one after the other; one below the other where the words or
+ * drawings of one need more than its width.
  *
- * <p>They stay on one page; where one is higher than a page all are cut at the foot of the page (a
- * table's head is not repeated there).
+ * <p>Side by side they stay on one page; where one is higher than a page all are cut at the foot of
+ * the page (a table's head is not repeated there).
  */
 public final class Columns {
   /** White space between two columns, in points. */
   public static final double GUTTER = 16;
+
+  /** Least width of a column of words in a larger print, in type sizes. */
+  private static final double READABLE = 20;
 
   private final Flow around;
   private final List<Column> columns = new ArrayList<>();
@@ -61,15 +65,48 @@ public final class Columns {
   private record Lanes(List<Column> columns) implements Block {
     @Override
     public List<Piece> pieces(Tag parent, double width, Setting setting) {
+      double[] widths = widths(width);
+      return fit(widths, setting)
+          ? beside(parent, widths, setting)
+          : columns.stream()
+              .flatMap(column -> column.content().pieces(parent, width, setting).stream())
+              .toList();
+    }
+
+    private double[] widths(double width) {
       double free =
           width - GUTTER * (columns.size() - 1) - columns.stream().mapToDouble(Column::width).sum();
       double shares = columns.stream().mapToDouble(Column::share).sum();
+      return columns.stream()
+          .mapToDouble(c -> c.share() > 0 ? free * c.share() / shares : c.width())
+          .toArray();
+    }
+
+    private boolean fit(double[] widths, Setting setting) {
+      for (int i = 0; i < widths.length; i++) {
+        Extent extent = columns.get(i).content().extent(setting);
+        double wanted = setting.scale() > 1 ? wanted(extent, setting) : extent.least();
+        if (wanted > widths[i] + 0.01) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /**
+     * In a larger print fewer words go on a line: columns stay side by side only if wide enough.
+     */
+    private static double wanted(Extent extent, Setting setting) {
+      double readable = READABLE * setting.style().body().type();
+      return Math.max(extent.least(), Math.min(extent.preferred(), readable));
+    }
+
+    private List<Piece> beside(Tag parent, double[] widths, Setting setting) {
       List<Lane> lanes = new ArrayList<>();
       double x = 0;
-      for (Column column : columns) {
-        double own = column.share() > 0 ? free * column.share() / shares : column.width();
-        lanes.add(new Lane(x, column.content().pieces(parent, own, setting)));
-        x += own + GUTTER;
+      for (int i = 0; i < widths.length; i++) {
+        lanes.add(new Lane(x, columns.get(i).content().pieces(parent, widths[i], setting)));
+        x += widths[i] + GUTTER;
       }
       return Lane.sideBySide("columns", lanes, setting.room()).stream()
           .map(piece -> piece.spaced(0, Style.SPACE))

@@ -3,6 +3,7 @@ package org.belthigh.handout.kit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.util.Matrix;
 
 /**
  * Black ink on a page: text, rules and shapes.
@@ -148,6 +149,20 @@ final class Ink {
           }
           out.stroke();
         });
+  }
+
+  /** What {@code drawing} draws, smaller around a corner that stays where it is. */
+  void shrunk(double x, double top, double factor, Runnable drawing) {
+    float still = (float) (1 - factor);
+    run(
+        () -> {
+          out.saveGraphicsState();
+          out.transform(
+              new Matrix((float) factor, 0, 0, (float) factor, still * round(x), still * up(top)));
+        });
+    drawing.run();
+    run(out::restoreGraphicsState);
+    weight = -1;
   }
 
   private void weight(double wanted) throws IOException {

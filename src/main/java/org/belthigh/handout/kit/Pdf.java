@@ -111,7 +111,7 @@ public final class Pdf implements AutoCloseable {
 
   private void draw(Section section, PDPage page, List<Galley.Placed> placed, int number, int count)
       throws IOException {
-    Canvas canvas = new Canvas(document, page, fonts, section.paper(), number);
+    Canvas canvas = new Canvas(document, page, fonts, section.frame(), number);
     try (canvas) {
       section.draw(canvas, placed, count);
     }

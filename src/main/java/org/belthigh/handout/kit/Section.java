@@ -14,7 +14,11 @@ public final class Section {
   private static final double FOOTER_GAP = 6;
   private static final double PAGE_OF_GAP = 14;
 
+  /** Running text of a large print, in points. */
+  private static final double LARGE_TYPE = 16;
+
   private final Paper paper;
+  private final Frame frame;
   private final Locale language;
   private final String title;
   private final String footer;
@@ -29,11 +33,13 @@ public final class Section {
       String footer,
       List<String> bookmark,
       String labelPrefix,
+      double scale,
       Flow content) {
     if (title.isBlank()) {
       throw new IllegalArgumentException("a section's title is blank.");
     }
     this.paper = Objects.requireNonNull(paper);
+    this.frame = Frame.of(paper, scale);
     this.language = Objects.requireNonNull(language);
     this.title = title;
     this.footer = Objects.requireNonNull(footer);
@@ -52,12 +58,13 @@ public final class Section {
       Paper paper, Style style, Locale language, String title, Consumer<Flow> content) {
     Flow flow = new Flow(style, new Outline());
     content.accept(flow);
-    return new Section(paper, language, title, "", List.of(title), "", flow);
+    return new Section(paper, language, title, "", List.of(title), "", 1, flow);
   }
 
   /** The same print with words at the left of the foot of each page; at the right is the page. */
   public Section footed(String words) {
-    return new Section(paper, language, title, words, bookmark, labelPrefix, content);
+    return new Section(
+        paper, language, title, words, bookmark, labelPrefix, frame.scale(), content);
   }
 
   /**
@@ -69,12 +76,22 @@ public final class Section {
     if (path.length == 0) {
       throw new IllegalArgumentException("section \"" + title + "\": a bookmark needs a name.");
     }
-    return new Section(paper, language, title, footer, List.of(path), labelPrefix, content);
+    return new Section(
+        paper, language, title, footer, List.of(path), labelPrefix, frame.scale(), content);
   }
 
   /** The same print; its pages are labelled with the prefix and their number, from 1. */
   public Section labelled(String prefix) {
-    return new Section(paper, language, title, footer, bookmark, prefix, content);
+    return new Section(paper, language, title, footer, bookmark, prefix, frame.scale(), content);
+  }
+
+  /**
+   * The same print in large type: running text at 16 pt, and all else larger by as much, pictures,
+   * boxes to tick and writing lines too. It takes more pages.
+   */
+  public Section large() {
+    double scale = LARGE_TYPE / content.style().body().type();
+    return new Section(paper, language, title, footer, bookmark, labelPrefix, scale, content);
   }
 
   /** Number of pages, at least 1. */
@@ -84,6 +101,10 @@ public final class Section {
 
   Paper paper() {
     return paper;
+  }
+
+  Frame frame() {
+    return frame;
   }
 
   List<String> bookmark() {
@@ -101,21 +122,21 @@ public final class Section {
 
   /** The pages, their pieces tagged below {@code parent}. */
   List<List<Galley.Placed>> pages(Tag parent) {
-    double first = paper.height() - 2 * Paper.MARGIN - footerHeight();
+    double first = frame.height() - 2 * frame.margin() - footerHeight();
     double later = first - headerHeight();
-    Setting setting = new Setting(content.style(), later);
-    return Galley.pages(content.pieces(parent, paper.textWidth(), setting), first, later);
+    Setting setting = new Setting(content.style(), later, frame.scale());
+    return Galley.pages(content.pieces(parent, frame.textWidth(), setting), first, later);
   }
 
   /** Draws one of the {@link #pages}. */
   void draw(Canvas canvas, List<Galley.Placed> page, int pageCount) {
-    double top = Paper.MARGIN;
+    double top = frame.margin();
     if (canvas.number() > 1) {
-      canvas.furniture("Header", ink -> drawHeader(ink, Paper.MARGIN));
+      canvas.furniture("Header", ink -> drawHeader(ink, frame.margin()));
       top += headerHeight();
     }
     for (Galley.Placed placed : page) {
-      placed.piece().drawing().draw(canvas, Paper.MARGIN, top + placed.top());
+      placed.piece().drawing().draw(canvas, frame.margin(), top + placed.top());
     }
     canvas.furniture("Footer", ink -> drawFooter(ink, canvas.number(), pageCount));
   }
@@ -124,21 +145,21 @@ public final class Section {
     Style.Size size = content.style().heading(3);
     List<Line> lines = headerLines();
     for (int i = 0; i < lines.size(); i++) {
-      ink.text(lines.get(i), Paper.MARGIN, top + i * size.line() + size.baseline(), size.type());
+      ink.text(lines.get(i), frame.margin(), top + i * size.line() + size.baseline(), size.type());
     }
     double y = top + lines.size() * size.line() + Style.HAIR_SPACE;
-    ink.rule(Paper.MARGIN, y, paper.width() - Paper.MARGIN, y, Style.THIN);
+    ink.rule(frame.margin(), y, frame.width() - frame.margin(), y, Style.THIN);
   }
 
   private void drawFooter(Ink ink, int page, int pageCount) {
     Style.Size size = content.style().small();
-    double bottom = paper.height() - Paper.MARGIN;
+    double bottom = frame.height() - frame.margin();
     double top = bottom - footerLines().size() * size.line();
-    double right = paper.width() - Paper.MARGIN;
-    ink.rule(Paper.MARGIN, top - Style.HAIR_SPACE, right, top - Style.HAIR_SPACE, Style.THIN);
+    double right = frame.width() - frame.margin();
+    ink.rule(frame.margin(), top - Style.HAIR_SPACE, right, top - Style.HAIR_SPACE, Style.THIN);
     List<Line> lines = footerLines();
     for (int i = 0; i < lines.size(); i++) {
-      ink.text(lines.get(i), Paper.MARGIN, top + i * size.line() + size.baseline(), size.type());
+      ink.text(lines.get(i), frame.margin(), top + i * size.line() + size.baseline(), size.type());
     }
     Line number = pageOf(page, pageCount);
     ink.text(number, right - number.width(), top + size.baseline(), size.type());
@@ -155,7 +176,7 @@ public final class Section {
 
   private List<Line> headerLines() {
     String words = PageWords.of(language).continuing(title);
-    return Typesetter.set(Text.bold(words), content.style().heading(3).type(), paper.textWidth());
+    return Typesetter.set(Text.bold(words), content.style().heading(3).type(), frame.textWidth());
   }
 
   private double headerHeight() {
@@ -165,7 +186,7 @@ public final class Section {
   /** The footer's lines; one even if it has no words, for the page number. */
   private List<Line> footerLines() {
     Style.Size size = content.style().small();
-    double room = paper.textWidth() - pageOf(99, 99).width() - PAGE_OF_GAP;
+    double room = frame.textWidth() - pageOf(99, 99).width() - PAGE_OF_GAP;
     List<Line> lines = Typesetter.set(Text.of(footer), size.type(), room);
     return lines.isEmpty() ? List.of(new Line(List.of(), 0, false)) : lines;
   }

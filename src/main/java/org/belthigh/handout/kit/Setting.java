@@ -5,9 +5,10 @@ package org.belthigh.handout.kit;
  *
  * @param style the type sizes
  * @param room height of a whole page's body, in points
+ * @param scale how much larger than usual the print is, 1 or more: drawings may shrink by as much
  */
-record Setting(Style style, double room) {
+record Setting(Style style, double room, double scale) {
   Setting within(double lost) {
-    return new Setting(style, room - lost);
+    return new Setting(style, room - lost, scale);
   }
 }

@@ -299,7 +299,7 @@ public final class PdfLint {
       double right = left + glyph.getWidthDirAdj();
       double baseline = glyph.getYDirAdj();
       int last = lines.size() - 1;
-      if (last >= 0 && continues(lines.get(last), left, baseline, glyph.getFontSizeInPt())) {
+      if (last >= 0 && continues(lines.get(last), left, baseline, glyph.getYScale())) {
         TextLine open = lines.get(last);
         String gap = left - open.right() > 1.5 ? " " : "";
         lines.set(
@@ -316,14 +316,7 @@ public final class PdfLint {
       } else {
         lines.add(
             new TextLine(
-                page,
-                tag,
-                content,
-                left,
-                right,
-                baseline,
-                glyph.getFontSizeInPt(),
-                glyph.getUnicode()));
+                page, tag, content, left, right, baseline, glyph.getYScale(), glyph.getUnicode()));
       }
     }
 

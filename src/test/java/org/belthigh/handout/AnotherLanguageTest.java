@@ -1,0 +1,119 @@
+package org.belthigh.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.belthigh.handout.kit.Conformance;
+import org.belthigh.handout.kit.PdfLint;
+import org.belthigh.intake.Intake;
+import org.belthigh.intake.Unusable;
+import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlanRequest;
+import org.belthigh.plan.Planner;
+import org.belthigh.words.Words;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+
+/**
+ * A language that nobody wrote: English with accents, and every vowel twice, so about a third
+ * longer. Texts of the curriculum, which it does not have, stand in English.
+ */
+class AnotherLanguageTest {
+  /** A code of a real language, since files name one; none of its words are used. */
+  private static final String CODE = "eo";
+
+  private static final String VOWELS = "aeiouAEIOU";
+  private static final String ACCENTED = "áéîöúÁÉÎÖÚ";
+
+  private static final Words WORDS = SamplePlans.WORDS.with(CODE, longer());
+
+  private static Map<String, String> longer() {
+    return SamplePlans.WORDS.keys("en").stream()
+        .collect(Collectors.toMap(k -> k, k -> longer(SamplePlans.WORDS.template(k, "en"))));
+  }
+
+  /** A template with longer words between its holes; what stands in a hole is left alone. */
+  private static String longer(String template) {
+    StringBuilder out = new StringBuilder();
+    int depth = 0;
+    for (int i = 0; i < template.length(); i++) {
+      char c = template.charAt(i);
+      depth += c == '{' ? 1 : c == '}' ? -1 : 0;
+      int vowel = VOWELS.indexOf(c);
+      if (depth == 0 && vowel >= 0) {
+        out.append(ACCENTED.charAt(vowel)).append(Character.toLowerCase(c));
+      } else {
+        out.append(c);
+      }
+    }
+    return out.toString();
+  }
+
+  @Test
+  void it_is_about_a_third_longer_and_has_accents() {
+    int english = 0;
+    int longer = 0;
+    for (String key : SamplePlans.WORDS.keys("en")) {
+      english += SamplePlans.WORDS.template(key, "en").replaceAll("\\{[^}]*}", "").length();
+      longer += WORDS.template(key, CODE).replaceAll("\\{[^}]*}", "").length();
+    }
+
+    assertThat((double) longer / english).isBetween(1.25, 1.4);
+    assertThat(WORDS.say("guide.title", CODE)).isEqualTo("Höow töo réeáad yöoúur cáard");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"letter", "a4"})
+  void every_print_survives_it(String paper) {
+    Map<String, byte[]> prints = new TreeMap<>();
+    new Handouts(WORDS).print(plan(paper), EnumSet.allOf(Print.class), prints::put);
+
+    assertThat(prints.keySet())
+        .extracting(path -> path.replaceAll(".*/|-.*|\\.pdf", ""))
+        .contains("overview", "practice", "arm", "emergency", "guide", "p12", "evaluation", "log");
+    prints.forEach(
+        (path, pdf) -> {
+          assertThat(Conformance.faults(pdf, PDFAFlavour.PDFUA_1)).as(path).isEmpty();
+          if (!path.endsWith("packet.pdf")) {
+            assertThat(PdfLint.faults(pdf)).as(path).isEmpty();
+          }
+        });
+  }
+
+  @Test
+  void a_language_with_a_word_missing_is_refused() {
+    Map<String, String> texts = longer();
+    texts.remove("guide.title");
+
+    assertThatThrownBy(() -> SamplePlans.WORDS.with(CODE, texts))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("language eo has no words for [guide.title]");
+  }
+
+  private static Plan plan(String paper) {
+    try {
+      return new Planner(SamplePlans.CATALOGUE)
+          .plan(
+              Intake.read(Path.of("demo-players"), SamplePlans.CATALOGUE),
+              new PlanRequest(
+                      SamplePlans.MONDAY,
+                      2,
+                      Set.of(),
+                      Set.of("p01", "p12", "p16"),
+                      Optional.of(paper),
+                      Optional.of(CODE))
+                  .withSeasonReports());
+    } catch (Unusable e) {
+      throw new IllegalStateException(e.problems().toString(), e);
+    }
+  }
+}

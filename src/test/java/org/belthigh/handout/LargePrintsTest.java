@@ -1,0 +1,92 @@
+package org.belthigh.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import javax.imageio.ImageIO;
+import org.belthigh.handout.kit.Conformance;
+import org.belthigh.handout.kit.PdfLint;
+import org.belthigh.intake.Intake;
+import org.belthigh.intake.Unusable;
+import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlanRequest;
+import org.belthigh.plan.Planner;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+
+/** Every print of the demo in large type, and the pictures of first pages. */
+class LargePrintsTest {
+  private static final Set<Print> ALONE = EnumSet.complementOf(EnumSet.of(Print.PACKET));
+
+  @ParameterizedTest
+  @CsvSource({"letter, en", "a4, es"})
+  void every_print_is_clean_in_large_type(String paper, String language) {
+    Map<String, byte[]> prints = print(plan(paper, language, Set.of("p01", "p12")), ALONE, true);
+
+    assertThat(prints).hasSizeGreaterThan(10);
+    prints.forEach(
+        (path, pdf) -> {
+          assertThat(PdfLint.faults(pdf)).as(path).isEmpty();
+          assertThat(Conformance.faults(pdf, PDFAFlavour.PDFUA_1)).as(path).isEmpty();
+          assertThat(Conformance.faults(pdf, PDFAFlavour.PDFA_2_A)).as(path).isEmpty();
+        });
+  }
+
+  /** A packet counts its pages before it is bound. */
+  @ParameterizedTest
+  @CsvSource({"letter, es", "a4, en"})
+  void the_whole_packet_fits_in_large_type(String paper, String language) throws IOException {
+    Set<Print> all = EnumSet.allOf(Print.class);
+    byte[] packet = print(plan(paper, language, Set.of()), all, true).get("u10/packet.pdf");
+
+    assertThat(Conformance.faults(packet, PDFAFlavour.PDFUA_1)).isEmpty();
+  }
+
+  @Test
+  void a_preview_shows_the_first_page_in_grey_at_100_dots_an_inch() throws IOException {
+    byte[] card =
+        print(plan("letter", "en", Set.of("p01")), Set.of(Print.CARD), false)
+            .get("u10/cards/p01-week-2027-04-05.pdf");
+    byte[] png = Preview.png(card);
+    var image = ImageIO.read(new ByteArrayInputStream(png));
+
+    assertThat(image.getWidth()).isBetween(849, 850);
+    assertThat(image.getHeight()).isBetween(1099, 1100);
+    assertThat(image.getColorModel().getNumComponents()).isEqualTo(1);
+    assertThat(Preview.png(card)).isEqualTo(png);
+  }
+
+  private static Map<String, byte[]> print(Plan plan, Set<Print> prints, boolean large) {
+    Map<String, byte[]> all = new TreeMap<>();
+    Handouts usual = new Handouts(SamplePlans.WORDS);
+    (large ? usual.large() : usual).print(plan, prints, all::put);
+    return all;
+  }
+
+  private static Plan plan(String paper, String language, Set<String> players) {
+    try {
+      return new Planner(SamplePlans.CATALOGUE)
+          .plan(
+              Intake.read(Path.of("demo-players"), SamplePlans.CATALOGUE),
+              new PlanRequest(
+                      SamplePlans.MONDAY,
+                      2,
+                      Set.of("u10"),
+                      players,
+                      Optional.of(paper),
+                      Optional.of(language))
+                  .withSeasonReports());
+    } catch (Unusable e) {
+      throw new IllegalStateException(e.problems().toString(), e);
+    }
+  }
+}
