@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.ZoneId;
+import org.belthigh.files.Unwritable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -75,6 +76,10 @@ public final class Belthigh implements Runnable {
         (fault, at, parsed) -> {
           if (fault instanceof NothingDone none) {
             at.getErr().println(none.getMessage());
+            return NOTHING_DONE;
+          }
+          if (fault instanceof Unwritable unwritable) {
+            at.getErr().println(unwritable.problem().text());
             return NOTHING_DONE;
           }
           at.getErr().println("This is a fault of belthigh, not of your files: " + fault);

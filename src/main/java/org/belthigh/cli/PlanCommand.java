@@ -13,11 +13,11 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.belthigh.audit.Audit;
 import org.belthigh.files.Output;
+import org.belthigh.files.Unwritable;
 import org.belthigh.handout.Handouts;
 import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
-import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlanRequest;
@@ -103,8 +103,17 @@ final class PlanCommand implements Callable<Integer> {
     ClubRecord record = heldTo(club.read());
     Players.refuseUnknown(record, players);
     refuseUnknownGroups(record);
-    Words words = club.words();
     List<Problem> problems = new ArrayList<>(record.problems());
+    try (Output output = Output.into(out);
+        Output diary = diary(problems)) {
+      return plan(request, record, problems, output, diary);
+    }
+  }
+
+  private int plan(
+      PlanRequest request, ClubRecord record, List<Problem> problems, Output output, Output diary)
+      throws IOException {
+    Words words = club.words();
     History history =
         noHistory ? History.none() : History.before(club.folder(), request.from(), problems::add);
     Plan plan = new Planner(club.catalogue()).plan(record, request, history);
@@ -113,13 +122,13 @@ final class PlanCommand implements Callable<Integer> {
     if (fails(json, record, err)) {
       return Belthigh.OUR_FAULT;
     }
-    try (Output output = Output.into(out)) {
-      output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
-      new Handouts(words).print(plan, (path, pdf) -> put(output, path, pdf, err));
-      output.commit();
-      say(err, output.files() + " files written to " + out);
+    output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
+    new Handouts(words).print(plan, (path, pdf) -> put(output, path, pdf, err));
+    output.commit();
+    say(err, output.files() + " files written to " + out);
+    if (diary != null) {
+      keep(plan, diary).ifPresent(problems::add);
     }
-    keep(plan).ifPresent(problems::add);
     return ClubOptions.report(problems, err);
   }
 
@@ -130,23 +139,43 @@ final class PlanCommand implements Callable<Integer> {
     return record.by(List.copyOf(all));
   }
 
-  /** Keeps what is handed out; a club folder that cannot be written to loses the look back only. */
-  private Optional<Problem> keep(Plan plan) {
+  /**
+   * The club folder, held for this run so that no other changes it meanwhile; null where nothing is
+   * to be kept, or the folder cannot be written to, which loses the look back only.
+   *
+   * @throws Unwritable if another run is writing there
+   */
+  private Output diary(List<Problem> problems) {
     if (noHistory) {
-      return Optional.empty();
+      return null;
     }
     try {
-      History.keep(club.folder(), plan.handedOut());
-      return Optional.empty();
-    } catch (IOException e) {
-      return Optional.of(
-          Problem.warning(
-              Origin.of(club.folder().resolve("history").toString()),
-              "",
-              "what was handed out could not be kept",
-              "the next plan looks back at what is kept there",
-              "Maybe the folder is read-only or the disk is full."));
+      return Output.into(club.folder());
+    } catch (Unwritable e) {
+      if (e.inUse()) {
+        throw e;
+      }
+      problems.add(notKept(e));
+      return null;
     }
+  }
+
+  private static Optional<Problem> keep(Plan plan, Output diary) throws IOException {
+    try {
+      History.keep(diary, plan.handedOut());
+      return Optional.empty();
+    } catch (Unwritable e) {
+      return Optional.of(notKept(e));
+    }
+  }
+
+  private static Problem notKept(Unwritable why) {
+    return Problem.warning(
+        why.problem().origin(),
+        "",
+        "what was handed out could not be kept: " + why.problem().found(),
+        "the next plan looks back at what is kept in history",
+        why.problem().maybe());
   }
 
   /** Whether the second pair of eyes finds a limit that is not kept; then no page is printed. */
