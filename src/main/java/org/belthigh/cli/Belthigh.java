@@ -17,12 +17,14 @@ import picocli.CommandLine.Spec;
     version = "belthigh 0.1.0",
     mixinStandardHelpOptions = true,
     subcommands = {
+      NewCommand.class,
       PlanCommand.class,
       MeasureCommand.class,
       RestCommand.class,
       ExplainCommand.class,
       WhatIfCommand.class,
       CheckCommand.class,
+      ForgetCommand.class,
       HeatCommand.class,
       LabCommand.class,
       DocsCommand.class

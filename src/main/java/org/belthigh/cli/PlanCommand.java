@@ -40,7 +40,8 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  belthigh plan demo-players --out target/demo --from 2027-04-05",
       "  belthigh plan my-club --out next-week --group u10 --paper a4 --lang es",
-      "  belthigh plan my-club --out next-week --book little-league-reg-vi"
+      "  belthigh plan my-club --out next-week --book little-league-reg-vi",
+      "  belthigh plan my-club --out to-show --redact"
     })
 final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_WEEKS = 6;
@@ -91,18 +92,17 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     refuseOddOptions();
+    Books.refuseUnknown(spec, club.catalogue(), books);
+    ClubRecord record = heldTo(club.read());
+    refuseUnknownGroups(record);
     PlanRequest request =
         new PlanRequest(
             from == null ? club.today() : from,
             weeks,
             groups,
-            players,
+            club.named(record, players),
             Optional.ofNullable(paper),
             Optional.ofNullable(lang));
-    Books.refuseUnknown(spec, club.catalogue(), books);
-    ClubRecord record = heldTo(club.read());
-    Players.refuseUnknown(record, players);
-    refuseUnknownGroups(record);
     List<Problem> problems = new ArrayList<>(record.problems());
     try (Output output = Output.into(out);
         Output diary = diary(problems)) {
@@ -114,8 +114,7 @@ final class PlanCommand implements Callable<Integer> {
       PlanRequest request, ClubRecord record, List<Problem> problems, Output output, Output diary)
       throws IOException {
     Words words = club.words();
-    History history =
-        noHistory ? History.none() : History.before(club.folder(), request.from(), problems::add);
+    History history = noHistory ? History.none() : club.history(request.from(), problems::add);
     Plan plan = new Planner(club.catalogue()).plan(record, request, history);
     PrintWriter err = spec.commandLine().getErr();
     String json = Json.text(PlanJson.of(plan, words));
@@ -146,7 +145,7 @@ final class PlanCommand implements Callable<Integer> {
    * @throws Unwritable if another run is writing there
    */
   private Output diary(List<Problem> problems) {
-    if (noHistory) {
+    if (noHistory || club.redact()) {
       return null;
     }
     try {

@@ -119,7 +119,7 @@ final class RosterRows {
     if (age < YOUNGEST || age > OLDEST) {
       cells.fault(
           "born",
-          born.get() + " makes the player " + age + " on " + club.seasonFirst(),
+          "the day makes the player " + age + " on " + club.seasonFirst(),
           "a player must be " + YOUNGEST + " to " + OLDEST + " when the season begins",
           "Maybe the year was mistyped.");
       return Optional.empty();
