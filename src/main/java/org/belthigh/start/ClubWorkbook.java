@@ -3,20 +3,13 @@ package org.belthigh.start;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
-import java.util.zip.ZipOutputStream;
+import org.belthigh.files.Xlsx;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.Headings;
 import org.belthigh.intake.Outing;
@@ -51,7 +44,6 @@ final class ClubWorkbook {
   private static final int ROWS = 2000;
   private static final int MOST_PITCHES = 200;
   private static final int LETTERS = 26;
-  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   /** Closed lists by column, {@code table.column} before {@code column}. */
   private final Map<String, List<String>> lists = lists();
@@ -127,7 +119,7 @@ final class ClubWorkbook {
       Range ids = sheets.get("roster").range(1, 0, ROSTER_ROWS, 0);
       sheets.forEach((name, sheet) -> write(name, sheet, ids));
       book.finish();
-      return timeless(bytes.toByteArray());
+      return Xlsx.timeless(bytes.toByteArray());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -241,41 +233,5 @@ final class ClubWorkbook {
     return column < LETTERS
         ? Character.toString('A' + column)
         : letters(column / LETTERS - 1) + letters(column % LETTERS);
-  }
-
-  /**
-   * The same file without the moment it was made at. Its entries do not say their sizes up front,
-   * so that it is read by its directory, which takes a file.
-   */
-  private static byte[] timeless(byte[] xlsx) throws IOException {
-    Path file = Files.createTempFile("belthigh", ".xlsx");
-    try {
-      Files.write(file, xlsx);
-      return timeless(file);
-    } finally {
-      Files.delete(file);
-    }
-  }
-
-  private static byte[] timeless(Path file) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipFile in = new ZipFile(file.toFile());
-        ZipOutputStream out = new ZipOutputStream(bytes)) {
-      for (ZipEntry entry : Collections.list(in.entries())) {
-        byte[] content = in.getInputStream(entry).readAllBytes();
-        if (entry.getName().equals("docProps/core.xml")) {
-          content =
-              new String(content, StandardCharsets.UTF_8)
-                  .replaceAll(">\\d{4}-\\d{2}-\\d{2}T[^<]*<", ">2000-01-01T00:00:00Z<")
-                  .getBytes(StandardCharsets.UTF_8);
-        }
-        ZipEntry plain = new ZipEntry(entry.getName());
-        plain.setTimeLocal(NO_TIME);
-        out.putNextEntry(plain);
-        out.write(content);
-        out.closeEntry();
-      }
-    }
-    return bytes.toByteArray();
   }
 }

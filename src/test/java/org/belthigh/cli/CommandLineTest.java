@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -22,6 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 /** The commands as a coordinator gives them. */
 class CommandLineTest {
@@ -369,7 +373,17 @@ class CommandLineTest {
 
   @Test
   void every_command_has_help_with_an_example() {
-    for (String command : List.of("plan", "measure", "rest", "explain", "check", "heat")) {
+    List<CommandLine> commands =
+        Belthigh.commandLine(
+                Clock.systemUTC(), new PrintWriter(Writer.nullWriter()), new PrintWriter(Writer.nullWriter()))
+            .getSubcommands()
+            .values()
+            .stream()
+            .filter(c -> !c.getCommandSpec().usageMessage().hidden())
+            .toList();
+    assertThat(commands).hasSizeGreaterThan(12);
+    for (CommandLine line : commands) {
+      String command = line.getCommandName();
       Ran ran = run(command, "--help");
       assertThat(ran.status()).isZero();
       assertThat(ran.out()).contains("Example").contains("belthigh " + command);
