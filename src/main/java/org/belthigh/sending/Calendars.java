@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.intake.Event;
@@ -63,9 +66,12 @@ public final class Calendars {
   public Map<String, byte[]> files() {
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (GroupPlan group : plan.groups()) {
-      files.put(
+      put(
+          files,
           group.id() + "/calendar.ics",
-          calendar(group.name(), events(group.id(), plan.language()), plan.language()));
+          group.name(),
+          events(group.id(), plan.language()),
+          plan.language());
     }
     for (PlayerPlan player : plan.players()) {
       String language = player.who().language();
@@ -73,11 +79,22 @@ public final class Calendars {
       player.days().stream()
           .filter(day -> day.place() == Place.HOME && !day.items().isEmpty())
           .forEach(day -> entries.add(home(player.who().id(), day, language)));
-      files.put(
+      put(
+          files,
           player.who().group() + "/calendars/" + player.who().id() + ".ics",
-          calendar(player.who().id(), entries, language));
+          player.who().id(),
+          entries,
+          language);
     }
     return files;
+  }
+
+  /** A calendar without an entry is none, by the standard. */
+  private void put(
+      Map<String, byte[]> files, String path, String name, List<Entry> entries, String language) {
+    if (!entries.isEmpty()) {
+      files.put(path, calendar(name, entries, language));
+    }
   }
 
   private List<Entry> events(String group, String language) {
@@ -101,7 +118,31 @@ public final class Calendars {
                 event.place()));
       }
     }
+    assumed(group, entries.stream().map(Entry::date).collect(Collectors.toSet()))
+        .forEach(
+            date ->
+                entries.add(
+                    new Entry(
+                        group + "-practice-" + date + "-0",
+                        date,
+                        Optional.empty(),
+                        0,
+                        words.say("send.practice", language),
+                        "",
+                        "")));
     return entries;
+  }
+
+  /** Practices that the plan assumes where the club's calendar has none. */
+  private Set<LocalDate> assumed(String group, Set<LocalDate> known) {
+    return plan.players().stream()
+        .filter(player -> player.who().group().equals(group))
+        .flatMap(player -> player.days().stream())
+        .filter(day -> day.place() == Place.FIELD || day.place() == Place.CAGE)
+        .filter(day -> !day.items().isEmpty())
+        .map(Day::date)
+        .filter(date -> !known.contains(date))
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private Entry home(String player, Day day, String language) {

@@ -72,6 +72,19 @@ class ExportCommandTest {
   }
 
   @Test
+  void a_club_without_a_calendar_gets_the_practices_that_are_assumed() throws Exception {
+    Path club = Runs.cleanDemo(folder);
+    Files.delete(club.resolve("calendar.csv"));
+    Path out = export(club, "--from", "2027-04-05", "--weeks", "1", "--player", "p01");
+
+    List<VEvent> events = calendar(out.resolve("u10/calendar.ics")).getComponents("VEVENT");
+
+    assertThat(events).hasSize(2);
+    assertThat(events.get(0).toString()).contains("SUMMARY:Practice", "DTSTART;VALUE=DATE:2027040");
+    assertThat(out.resolve("u14/calendar.ics")).doesNotExist();
+  }
+
+  @Test
   void a_family_reads_its_home_sessions_in_its_language() throws Exception {
     Path out = export(Runs.cleanDemo(folder), "--from", "2027-04-05", "--weeks", "1");
 
