@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Csv;
 import org.belthigh.files.Folder;
@@ -22,9 +23,15 @@ final class FolderReading {
   private static final List<String> UNREAD_FORMS =
       List.of(".yaml", ".yml", ".xlsx", ".xls", ".ods");
 
+  private static final List<String> LOG_COLUMNS =
+      Stream.of(TossRows.COLUMNS, TallyRows.COLUMNS)
+          .flatMap(columns -> Sheet.of(columns, cells -> Optional.empty()).columns().stream())
+          .toList();
+
   private final Folder folder;
   private final Catalogue catalogue;
   private final List<Problem> problems = new ArrayList<>();
+  private Optional<Dates.Order> dates = Optional.empty();
 
   FolderReading(Folder folder, Catalogue catalogue) {
     this.folder = folder;
@@ -91,11 +98,15 @@ final class FolderReading {
           "a club folder must hold club.yaml and roster.csv",
           "Maybe another folder is meant.");
     }
-    return folder
-        .text("club.yaml", problems::add)
-        .flatMap(text -> Yaml.read(folder.shown("club.yaml"), text, problems))
-        .flatMap(node -> new ClubFile(catalogue).read(node, problems))
-        .orElseThrow(() -> new Unusable(problems));
+    ClubFile file = new ClubFile(catalogue);
+    Club club =
+        folder
+            .plain("club.yaml", problems::add)
+            .flatMap(plain -> Yaml.read(folder.shown("club.yaml"), plain.text(), problems))
+            .flatMap(node -> file.read(node, problems))
+            .orElseThrow(() -> new Unusable(problems));
+    dates = file.dates();
+    return club;
   }
 
   private Bearings bearings(Club club) throws Unusable {
@@ -167,13 +178,14 @@ final class FolderReading {
     return logs;
   }
 
-  private static boolean isTally(Table table) {
+  private static boolean isTally(Table raw) {
+    Table table = Reading.named(raw, LOG_COLUMNS);
     return table.has("measure") || (table.has("made") && table.has("of"));
   }
 
   private Optional<Table> table(String name) {
     return folder
-        .text(name, problems::add)
+        .plain(name, problems::add)
         .flatMap(text -> Csv.parse(text, folder.shown(name), problems::add));
   }
 
@@ -210,16 +222,21 @@ final class FolderReading {
   }
 
   /** The usable rows; empty where a required column is missing. */
-  private <T> Optional<List<T>> rows(Table table, Sheet<T> sheet) {
+  private <T> Optional<List<T>> rows(Table raw, Sheet<T> sheet) {
+    Reading reading = Reading.of(raw, sheet, dates);
+    Table table = reading.table();
     if (!table.expect(sheet.required(), sheet.optional(), this::aboutHeader)) {
       return Optional.empty();
     }
     Notes notes = new Notes();
     List<T> rows = new ArrayList<>();
     for (Table.Row row : table.rows()) {
-      sheet.row().apply(Cells.of(row, notes)).ifPresent(rows::add);
+      Cells cells = Cells.of(row, notes, reading);
+      cells.refuseHidden(sheet.columns());
+      sheet.row().apply(cells).ifPresent(rows::add);
     }
     problems.addAll(notes.all());
+    reading.remark().ifPresent(problems::add);
     return Optional.of(rows);
   }
 }
