@@ -133,6 +133,11 @@ final class Cells {
     }
   }
 
+  /** Notes how the file is read, told once. */
+  void tell(String clause) {
+    reading.tell(clause, "");
+  }
+
   /** Notes something to look at. */
   void warning(String column, String found, String allowed, String maybe) {
     notes.add(Problem.warning(origin(column), column, found, allowed, maybe));

@@ -2,6 +2,7 @@ package org.belthigh.intake;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
 import org.belthigh.files.Csv;
 import org.belthigh.files.Folder;
 import org.belthigh.files.Table;
@@ -24,14 +26,20 @@ final class FolderReading {
       List.of(".yaml", ".yml", ".xlsx", ".xls", ".ods");
 
   private static final List<String> LOG_COLUMNS =
-      Stream.of(TossRows.COLUMNS, TallyRows.COLUMNS)
+      Stream.of(TossRows.COLUMNS, TallyRows.COLUMNS, ShortMarks.COLUMNS)
           .flatMap(columns -> Sheet.of(columns, cells -> Optional.empty()).columns().stream())
           .toList();
+  private static final Sheet<Void> WIDE = Sheet.of(ShortMarks.COLUMNS, cells -> Optional.empty());
 
   private final Folder folder;
   private final Catalogue catalogue;
   private final List<Problem> problems = new ArrayList<>();
   private Optional<Dates.Order> dates = Optional.empty();
+
+  /** The practice logs in short form, by the name that messages use. */
+  private final Map<String, ShortLog> shortLogs = new LinkedHashMap<>();
+
+  private Bearings.Drills drills;
 
   FolderReading(Folder folder, Catalogue catalogue) {
     this.folder = folder;
@@ -128,8 +136,11 @@ final class FolderReading {
           "a roster must hold at least one",
           "Correct the rows that are named, or add one.");
     }
-    return new Bearings(
-        club, catalogue.curricula().get(club.curriculum()), players, roster.setAside());
+    Curriculum curriculum = catalogue.curricula().get(club.curriculum());
+    drills = new Bearings.Drills(curriculum);
+    readShortLogs(club);
+    addGuests(players);
+    return new Bearings(club, curriculum, drills, players, roster.setAside());
   }
 
   private void lookForOtherFiles() {
@@ -170,7 +181,9 @@ final class FolderReading {
     for (String name : folder.names("logs")) {
       String lower = name.toLowerCase(Locale.ROOT);
       if (lower.endsWith(".csv")) {
-        table(name).ifPresent(table -> rows(table, logs.sheet(isTally(table), bearings)));
+        table(name).ifPresent(table -> log(table, logs, bearings));
+      } else if (shortLogs.containsKey(folder.shown(name))) {
+        marks(shortLogs.get(folder.shown(name)).marks(), logs, bearings);
       } else if (UNREAD_FORMS.stream().anyMatch(lower::endsWith)) {
         problems.add(otherForm(name));
       }
@@ -178,8 +191,55 @@ final class FolderReading {
     return logs;
   }
 
-  private static boolean isTally(Table raw) {
+  private void log(Table raw, Logs logs, Bearings bearings) {
     Table table = Reading.named(raw, LOG_COLUMNS);
+    if (table.has("tosses") && !table.has("zone")) {
+      Table wide = Reading.of(raw, WIDE, dates).table();
+      if (wide.expect(WIDE.required(), WIDE.optional(), this::aboutHeader)) {
+        marks(ShortMarks.of(wide, drills), logs, bearings);
+      }
+    } else {
+      rows(raw, logs.sheet(isTally(table), bearings));
+    }
+  }
+
+  private void marks(ShortMarks marks, Logs logs, Bearings bearings) {
+    marks.write(bearings::id);
+    problems.addAll(marks.problems());
+    rows(marks.tosses(), logs.sheet(false, bearings));
+    rows(marks.tallies(), logs.sheet(true, bearings));
+  }
+
+  /** Reads the practice logs in short form; they come first, for they may bring guests. */
+  private void readShortLogs(Club club) {
+    for (String name : folder.names("logs")) {
+      if (name.toLowerCase(Locale.ROOT).endsWith(".txt")) {
+        ShortLog log = new ShortLog(folder.shown(name), drills, club, dates);
+        folder.plain(name, problems::add).ifPresent(plain -> log.read(plain.text()));
+        problems.addAll(log.problems());
+        shortLogs.put(folder.shown(name), log);
+      }
+    }
+  }
+
+  /** Adds the guests whom no roster row stands for already. */
+  private void addGuests(Map<String, Player> players) {
+    for (ShortLog log : shortLogs.values()) {
+      for (Player guest : log.guests().values()) {
+        boolean known =
+            players.values().stream()
+                .anyMatch(
+                    p ->
+                        p.group().equals(guest.group())
+                            && p.firstName().equalsIgnoreCase(guest.firstName()));
+        if (!known) {
+          players.put(guest.id(), guest);
+        }
+      }
+    }
+  }
+
+  private static boolean isTally(Table table) {
     return table.has("measure") || (table.has("made") && table.has("of"));
   }
 
@@ -236,7 +296,7 @@ final class FolderReading {
       sheet.row().apply(cells).ifPresent(rows::add);
     }
     problems.addAll(notes.all());
-    reading.remark().ifPresent(problems::add);
+    reading.remark().filter(r -> !shortLogs.containsKey(raw.file())).ifPresent(problems::add);
     return Optional.of(rows);
   }
 }
