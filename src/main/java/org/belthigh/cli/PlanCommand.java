@@ -46,6 +46,7 @@ final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_WEEKS = 6;
 
   @Mixin private ClubOptions club;
+  @Mixin private FaultList faults;
   @Spec private CommandSpec spec;
 
   @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where to write.")
@@ -120,6 +121,7 @@ final class PlanCommand implements Callable<Integer> {
       say(err, output.files() + " files written to " + out);
     }
     keep(plan).ifPresent(problems::add);
+    faults.write(problems);
     return ClubOptions.report(problems, err);
   }
 

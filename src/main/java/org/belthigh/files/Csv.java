@@ -63,6 +63,14 @@ public final class Csv {
     }
   }
 
+  /**
+   * {@code cell} as a spreadsheet shows it and never runs it: one that would begin a formula gets
+   * an apostrophe in front.
+   */
+  public static String harmless(String cell) {
+    return !cell.isEmpty() && "=+-@\t\r".indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
+  }
+
   /** The text of a table by RFC 4180, cells quoted where they must be, lines ended by LF. */
   public static String text(List<List<String>> rows) {
     StringWriter text = new StringWriter();

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.belthigh.model.Origin;
@@ -112,8 +113,22 @@ public final class Yaml {
       case START_OBJECT -> entries(origin);
       case START_ARRAY -> items(origin);
       case VALUE_NULL -> new Node.Scalar("", origin);
-      default -> new Node.Scalar(parser.getText(), origin);
+      default -> scalar(parser.getText(), origin);
     };
+  }
+
+  private Node scalar(String text, Origin origin) {
+    int hidden = Blanks.hidden(text);
+    if (hidden >= 0) {
+      problems.add(
+          Problem.fault(
+              origin,
+              "",
+              String.format(Locale.ROOT, "the hidden character U+%04X stands here", hidden),
+              "a value must hold only what can be seen",
+              "Maybe type the value anew."));
+    }
+    return new Node.Scalar(text, origin);
   }
 
   private Node entries(Origin origin) throws IOException {
