@@ -47,10 +47,12 @@ class CheckCommandTest {
   void faults_are_listed_for_a_spreadsheet_without_formulas() throws IOException {
     Path club = Files.createDirectories(temp.resolve("club"));
     Files.copy(Path.of("demo-players/club.yaml"), club.resolve("club.yaml"));
-    Files.writeString(
+    Files.write(
         club.resolve("roster.csv"),
-        "id,first_name,born,bats,group,=cmd|' /C calc'!A0\np01,Ana,2017-05-02,R,u10,\n"
-            + "p02,Ben,2017-05-02,Q,u10,\n");
+        List.of(
+            "id,first_name,born,bats,group,=cmd|' /C calc'!A0",
+            "p01,Ana,2017-05-02,R,u10,",
+            "p02,Ben,2017-05-02,Q,u10,"));
     Path list = temp.resolve("lists/faults.csv");
 
     check(club, "--faults", list);

@@ -3,6 +3,7 @@ package org.belthigh.intake;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -82,7 +83,8 @@ final class Typist {
     String side = "";
     int at = 1;
     for (Toss toss : round) {
-      String stands = player.bats().side().isPresent() ? "" : toss.side().letter().toLowerCase();
+      String stands =
+          player.bats().side().isPresent() ? "" : toss.side().letter().toLowerCase(Locale.ROOT);
       if (!stands.equals(side)) {
         line.append(' ').append(stands);
         side = stands;
