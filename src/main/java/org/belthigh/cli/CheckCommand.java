@@ -85,7 +85,7 @@ final class CheckCommand implements Callable<Integer> {
     Optional<Path> folder = clubOf(file);
     if (folder.isPresent()) {
       return ofClub(folder.get(), catalogue).stream()
-          .filter(p -> p.origin().file().equals(shown))
+          .filter(p -> (p.origin().file() + " sheet ").startsWith(shown + " sheet "))
           .toList();
     }
     List<Problem> problems = new ArrayList<>();

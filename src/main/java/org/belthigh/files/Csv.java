@@ -113,19 +113,9 @@ public final class Csv {
       return Optional.empty();
     }
     Table.Line header = lines.get(0);
-    Map<String, Integer> columns = new LinkedHashMap<>();
-    for (int i = 0; i < header.cells().size(); i++) {
-      String name = header.cells().get(i).toLowerCase(Locale.ROOT);
-      if (!name.isEmpty() && columns.putIfAbsent(name, i) != null) {
-        problems.accept(
-            Problem.fault(
-                csv.cell(header.number(), i),
-                name,
-                "the column stands twice",
-                "each column must stand once",
-                "Maybe one of the two has the wrong name."));
-        return Optional.empty();
-      }
+    Optional<Map<String, Integer>> columns = columns(header, csv, problems);
+    if (columns.isEmpty()) {
+      return Optional.empty();
     }
     boolean complete = lines.size() == 1 || !csv.endsQuoted(lines.get(lines.size() - 1).number());
     return Optional.of(
@@ -133,10 +123,30 @@ public final class Csv {
             file,
             csv,
             header.number(),
-            columns,
+            columns.get(),
             header.cells().size(),
             lines.subList(1, lines.size()),
             complete));
+  }
+
+  /** The columns that a header names; empty, and a fault told, where one stands twice. */
+  static Optional<Map<String, Integer>> columns(
+      Table.Line header, Table.Places places, Consumer<Problem> problems) {
+    Map<String, Integer> columns = new LinkedHashMap<>();
+    for (int i = 0; i < header.cells().size(); i++) {
+      String name = header.cells().get(i).toLowerCase(Locale.ROOT);
+      if (!name.isEmpty() && columns.putIfAbsent(name, i) != null) {
+        problems.accept(
+            Problem.fault(
+                places.cell(header.number(), i),
+                name,
+                "the column stands twice",
+                "each column must stand once",
+                "Maybe one of the two has the wrong name."));
+        return Optional.empty();
+      }
+    }
+    return Optional.of(columns);
   }
 
   /** The lines with something in them, the header first. */

@@ -13,8 +13,11 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.files.Csv;
 import org.belthigh.files.Folder;
+import org.belthigh.files.PlainText;
 import org.belthigh.files.Table;
+import org.belthigh.files.Workbook;
 import org.belthigh.files.Yaml;
+import org.belthigh.files.YamlTable;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
@@ -22,8 +25,13 @@ import org.belthigh.model.Problem;
 final class FolderReading {
   private static final List<String> NAMES =
       List.of("roster", "calendar", "throws", "wellness", "other", "coach");
-  private static final List<String> UNREAD_FORMS =
-      List.of(".yaml", ".yml", ".xlsx", ".xls", ".ods");
+  private static final List<String> FORMS = List.of(".csv", ".xlsx", ".yaml", ".yml");
+  private static final List<String> UNREAD_FORMS = List.of(".xls", ".ods", ".numbers");
+
+  /** One workbook may hold all tables, a sheet each; its logs are these. */
+  private static final String WORKBOOK = "workbook.xlsx";
+
+  private static final List<String> LOG_SHEETS = List.of("log", "logs", "tally", "tallies");
 
   private static final List<String> LOG_COLUMNS =
       Stream.of(TossRows.COLUMNS, TallyRows.COLUMNS, ShortMarks.COLUMNS)
@@ -40,6 +48,8 @@ final class FolderReading {
   private final Map<String, ShortLog> shortLogs = new LinkedHashMap<>();
 
   private Bearings.Drills drills;
+  private Optional<Workbook> book = Optional.empty();
+  private boolean bookRead;
 
   FolderReading(Folder folder, Catalogue catalogue) {
     this.folder = folder;
@@ -67,12 +77,15 @@ final class FolderReading {
     List<OtherSport> sports = sheet("other", Sheet.of(OtherRows.SPORT_COLUMNS, others::sport));
     List<Placement> placements =
         sheet("coach", Sheet.of(OtherRows.PLACEMENT_COLUMNS, others::placement));
+    List<Toss> tosses = logs.tosses();
+    List<Tally> tallies = logs.tallies(problems);
+    problems.addAll(logs.remarks());
     return new ClubRecord(
         club,
         List.copyOf(bearings.players().values()),
         sorted(events, Event::date, Event::origin),
-        logs.tosses(),
-        logs.tallies(problems),
+        tosses,
+        tallies,
         sorted(outings, Outing::date, Outing::origin),
         sorted(wellness, Wellness::date, Wellness::origin),
         sorted(sports, OtherSport::date, OtherSport::origin),
@@ -119,7 +132,8 @@ final class FolderReading {
 
   private Bearings bearings(Club club) throws Unusable {
     RosterRows roster = new RosterRows(club);
-    if (!folder.has("roster.csv")) {
+    List<Table> tables = tables("roster");
+    if (tables.isEmpty() && FORMS.stream().noneMatch(form -> folder.has("roster" + form))) {
       lookForOtherForms("roster");
       throw unusable(
           folder.shown("roster.csv"),
@@ -128,7 +142,7 @@ final class FolderReading {
           "Maybe the roster has another name.");
     }
     Map<String, Player> players =
-        RosterRows.byId(sheet("roster", Sheet.of(RosterRows.COLUMNS, roster::row)));
+        RosterRows.byId(sheet(tables, Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
       throw unusable(
           folder.shown("roster.csv"),
@@ -147,7 +161,10 @@ final class FolderReading {
     NAMES.forEach(this::lookForOtherForms);
     List<String> read = NAMES.stream().map(n -> n + ".csv").toList();
     for (String name : folder.names("")) {
-      if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && !read.contains(name)) {
+      String lower = name.toLowerCase(Locale.ROOT);
+      boolean book = lower.endsWith(".xlsx") && !name.equals(WORKBOOK);
+      boolean known = read.contains(name) || read.contains(name.replace(".xlsx", ".csv"));
+      if ((lower.endsWith(".csv") || book) && !known) {
         problems.add(
             Problem.warning(
                 Origin.of(folder.shown(name)),
@@ -172,7 +189,7 @@ final class FolderReading {
         Origin.of(folder.shown(name)),
         "",
         "files of this form are not read",
-        "it must be CSV in UTF-8",
+        "it must be CSV, XLSX or YAML",
         "Save it as \"CSV UTF-8\".");
   }
 
@@ -180,15 +197,37 @@ final class FolderReading {
     Logs logs = new Logs();
     for (String name : folder.names("logs")) {
       String lower = name.toLowerCase(Locale.ROOT);
-      if (lower.endsWith(".csv")) {
-        table(name).ifPresent(table -> log(table, logs, bearings));
-      } else if (shortLogs.containsKey(folder.shown(name))) {
+      if (shortLogs.containsKey(folder.shown(name))) {
         marks(shortLogs.get(folder.shown(name)).marks(), logs, bearings);
+      } else if (FORMS.stream().anyMatch(lower::endsWith)) {
+        logTables(name).forEach(table -> log(table, logs, bearings));
       } else if (UNREAD_FORMS.stream().anyMatch(lower::endsWith)) {
         problems.add(otherForm(name));
       }
     }
+    for (String sheet : LOG_SHEETS) {
+      sheetOfWorkbook(sheet).ifPresent(table -> log(table, logs, bearings));
+    }
     return logs;
+  }
+
+  /**
+   * The tables of a log file: those sheets of a workbook that are named as logs, else its first.
+   */
+  private List<Table> logTables(String name) {
+    if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+      return table(name).stream().toList();
+    }
+    return workbook(name)
+        .map(
+            book -> {
+              List<String> sheets = LOG_SHEETS.stream().filter(book.sheets()::contains).toList();
+              return (sheets.isEmpty() ? List.of("log") : sheets)
+                  .stream()
+                      .flatMap(sheet -> book.table(sheet, sheets.isEmpty(), problems::add).stream())
+                      .toList();
+            })
+        .orElse(List.of());
   }
 
   private void log(Table raw, Logs logs, Bearings bearings) {
@@ -244,33 +283,76 @@ final class FolderReading {
   }
 
   private Optional<Table> table(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    if (lower.endsWith(".xlsx")) {
+      String sheet = lower.substring(lower.lastIndexOf('/') + 1, lower.length() - ".xlsx".length());
+      return workbook(name).flatMap(book -> book.table(sheet, true, problems::add));
+    }
+    Optional<PlainText> plain = folder.plain(name, problems::add);
+    return lower.endsWith(".csv")
+        ? plain.flatMap(text -> Csv.parse(text, folder.shown(name), problems::add))
+        : plain.flatMap(text -> YamlTable.parse(text.text(), folder.shown(name), problems));
+  }
+
+  private Optional<Workbook> workbook(String name) {
     return folder
-        .plain(name, problems::add)
-        .flatMap(text -> Csv.parse(text, folder.shown(name), problems::add));
+        .bytes(name, problems::add)
+        .flatMap(bytes -> Workbook.parse(bytes, folder.shown(name), problems::add));
+  }
+
+  private Optional<Table> sheetOfWorkbook(String sheet) {
+    if (!bookRead && folder.has(WORKBOOK)) {
+      book = workbook(WORKBOOK);
+    }
+    bookRead = true;
+    return book.flatMap(b -> b.table(sheet, false, problems::add));
+  }
+
+  /** Every table of that name, whatever its form: all of them count. */
+  private List<Table> tables(String name) {
+    return Stream.concat(
+            FORMS.stream()
+                .map(form -> name + form)
+                .filter(folder::has)
+                .flatMap(file -> table(file).stream()),
+            sheetOfWorkbook(name).stream())
+        .toList();
   }
 
   private <T> List<T> sheet(String name, Sheet<T> sheet) {
-    String file = name + ".csv";
-    return folder.has(file)
-        ? table(file).flatMap(table -> rows(table, sheet)).orElse(List.of())
-        : List.of();
+    return sheet(tables(name), sheet);
   }
 
-  /** Reads a file on which safety rests: where rows of it are lost, {@code safety} is told. */
+  private <T> List<T> sheet(List<Table> tables, Sheet<T> sheet) {
+    List<T> all = new ArrayList<>();
+    tables.forEach(table -> rows(table, sheet).ifPresent(all::addAll));
+    return all;
+  }
+
+  /** Reads a table on which safety rests: where rows of it are lost, {@code safety} is told. */
   private <T> List<T> safely(
       String name,
       String columns,
       Function<Cells, Optional<T>> row,
       SafetyRows safety,
       Unread.What what) {
-    String file = name + ".csv";
-    boolean lost = UNREAD_FORMS.stream().anyMatch(form -> folder.has(name + form));
-    Optional<Table> table = folder.has(file) ? table(file) : Optional.empty();
-    Optional<List<T>> rows = table.flatMap(t -> rows(t, Sheet.of(columns, row)));
-    if (lost || (folder.has(file) && rows.isEmpty()) || !table.map(Table::complete).orElse(true)) {
-      problems.add(safety.lost(what, folder.shown(file)));
+    List<Table> tables = tables(name);
+    long files = FORMS.stream().filter(form -> folder.has(name + form)).count();
+    boolean bookLost = folder.has(WORKBOOK) && book.isEmpty();
+    boolean lost =
+        bookLost
+            || UNREAD_FORMS.stream().anyMatch(form -> folder.has(name + form))
+            || tables.stream().filter(t -> !t.file().contains(WORKBOOK)).count() < files;
+    List<T> all = new ArrayList<>();
+    for (Table table : tables) {
+      Optional<List<T>> rows = rows(table, Sheet.of(columns, row));
+      rows.ifPresent(all::addAll);
+      lost |= rows.isEmpty() || !table.complete();
     }
-    return rows.orElse(List.of());
+    if (lost) {
+      problems.add(safety.lost(what, folder.shown(bookLost ? WORKBOOK : name + ".csv")));
+    }
+    return all;
   }
 
   /** An unknown column is a remark, unless it would set a limit. */
