@@ -10,7 +10,7 @@ import org.belthigh.model.Origin;
 
 /** The raw text of a CSV file: where its lines begin, and where in them a cell begins. */
 final class CsvText implements Table.Places {
-  private static final String SEPARATORS = ",;\t";
+  private static final String SEPARATORS = ",;\t|";
 
   private final String file;
   private final PlainText plain;
@@ -56,7 +56,8 @@ final class CsvText implements Table.Places {
       form.add("as " + plain.charset().displayName(Locale.ROOT) + " text");
     }
     if (separator != ',') {
-      form.add("with " + (separator == ';' ? "semicolons" : "tabs") + " between the cells");
+      String name = separator == ';' ? "semicolons" : separator == '\t' ? "tabs" : "bars";
+      form.add("with " + name + " between the cells");
     }
     return form;
   }

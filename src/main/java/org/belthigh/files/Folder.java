@@ -128,7 +128,9 @@ public final class Folder {
             name,
             "the file is not UTF-8 text",
             "it must be plain text in UTF-8",
-            "Maybe save it again from the spreadsheet as \"CSV UTF-8\".");
+            name.endsWith(".csv")
+                ? "Maybe save it again from the spreadsheet as \"CSV UTF-8\"."
+                : "Maybe it is a file of another kind, or it was damaged.");
   }
 
   /** The bytes of a file; empty, with a fault told to {@code problems}, as {@link #text}. */

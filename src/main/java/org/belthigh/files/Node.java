@@ -18,7 +18,9 @@ public sealed interface Node {
 
     @Override
     public String shown() {
-      return "'" + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text) + "'";
+      return text.isEmpty()
+          ? "nothing"
+          : "'" + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text) + "'";
     }
   }
 

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -31,6 +33,8 @@ final class Cells {
   private static final Set<String> YES = Set.of("yes", "y", "true", "1", "x", "✓", "✔");
   private static final Set<String> NO = Set.of("no", "n", "false", "0");
 
+  private static final Set<String> UNITS =
+      Set.of("cm", "ft", "feet", "min", "minutes", "h", "hours", "pitches", "innings");
   private static final int NOON = 12;
 
   /** The day before the first of a spreadsheet's days, as they count since 1900. */
@@ -43,6 +47,10 @@ final class Cells {
   private final Notes notes;
   private final Reading reading;
   private final boolean forgiving;
+
+  /** Columns of which all has been said. */
+  private final Set<String> told = new HashSet<>();
+
   private boolean sound = true;
   private String consequence = "";
 
@@ -112,15 +120,16 @@ final class Cells {
   /** Sets the row aside where a character stands in it that nobody can see. */
   void refuseHidden(List<String> columns) {
     for (String column : reading.clean() ? List.<String>of() : columns) {
-      reading
-          .hidden(text(column))
-          .ifPresent(
-              c ->
-                  fault(
-                      column,
-                      String.format(Locale.ROOT, "the hidden character U+%04X stands here", c),
-                      "a cell must hold only what can be seen",
-                      "Maybe type the cell anew."));
+      OptionalInt hidden = reading.hidden(text(column));
+      if (hidden.isPresent()) {
+        fault(
+            column,
+            String.format(
+                Locale.ROOT, "the hidden character U+%04X stands here", hidden.getAsInt()),
+            "a cell must hold only what can be seen",
+            "Maybe type the cell anew.");
+        told.add(column);
+      }
     }
   }
 
@@ -128,7 +137,7 @@ final class Cells {
   void fault(String column, String found, String allowed, String maybe) {
     String clause = forgiving ? found + " and is left out" : found;
     sound = false;
-    if (intact()) {
+    if (intact() && !told.contains(column)) {
       notes.add(Problem.fault(origin(column), column, clause, allowed + consequence, maybe));
     }
   }
@@ -246,12 +255,19 @@ final class Cells {
     if (!has(column)) {
       return OptionalInt.empty();
     }
-    Optional<Numeral> number = reading.number(text(column)).filter(Numeral::whole);
-    if (number.filter(n -> n.value() >= least && n.value() <= most).isPresent()) {
-      return OptionalInt.of((int) number.get().value());
+    Optional<Numeral> number = number(column, least, most, Numeral::whole, wholeFrom(least, most));
+    return number.map(n -> OptionalInt.of((int) n.value())).orElseGet(OptionalInt::empty);
+  }
+
+  private Optional<Numeral> number(
+      String column, int least, int most, Predicate<Numeral> kind, String allowed) {
+    Optional<Numeral> number = Numeral.parse(text(column)).filter(kind);
+    Optional<Numeral> fits = number.filter(n -> n.value() >= least && n.value() <= most);
+    fits.ifPresent(reading::tellNumber);
+    if (fits.isEmpty()) {
+      outside(column, number.isPresent(), allowed, kind);
     }
-    outside(column, number.isPresent(), wholeFrom(least, most));
-    return OptionalInt.empty();
+    return fits;
   }
 
   /** A whole number, which must be there. */
@@ -269,29 +285,28 @@ final class Cells {
     if (!has(column)) {
       return OptionalDouble.empty();
     }
-    Optional<Numeral> number = reading.number(text(column));
-    if (number.filter(n -> n.value() >= least && n.value() <= most).isPresent()) {
-      return OptionalDouble.of(number.get().value());
-    }
-    outside(column, number.isPresent(), "a number from " + least + " to " + most);
-    return OptionalDouble.empty();
+    Optional<Numeral> number =
+        number(column, least, most, n -> true, "a number from " + least + " to " + most);
+    return number.map(n -> OptionalDouble.of(n.value())).orElseGet(OptionalDouble::empty);
   }
 
-  private void outside(String column, boolean isNumber, String allowed) {
+  private void outside(String column, boolean isNumber, String allowed, Predicate<Numeral> kind) {
     String text = text(column);
     fault(
         column,
         isNumber ? text + " is out of range" : "'" + text + "' is no such number",
         column + " must be " + allowed,
-        isNumber ? "Maybe a digit was mistyped." : nearNumber(text));
+        isNumber ? "Maybe a digit was mistyped." : nearNumber(text, kind));
   }
 
   /** A number with its unit, or with a letter for a digit, is proposed without it. */
-  private static String nearNumber(String text) {
+  private static String nearNumber(String text, Predicate<Numeral> kind) {
     String bare = text.replace('O', '0').replace('o', '0').replace('l', '1');
-    String front = text.split(" ", 2)[0];
+    String[] words = text.split(" ", 3);
+    String front = words.length == 2 && UNITS.contains(words[1]) ? words[0] : bare;
     return Stream.of(bare, front)
         .flatMap(t -> Numeral.parse(t).stream())
+        .filter(kind)
         .map(n -> "Maybe " + n.text() + ".")
         .findFirst()
         .orElse("Maybe a digit was mistyped.");
@@ -348,6 +363,9 @@ final class Cells {
 
   /** A day that a spreadsheet left as its own number is proposed. */
   private static String nearDate(String text) {
+    if (text.length() > 10 && Dates.clear().parse(text.substring(0, 10)).isPresent()) {
+      return "Maybe " + text.substring(0, 10) + ".";
+    }
     return Numeral.parse(text)
         .filter(Numeral::whole)
         .map(Numeral::value)

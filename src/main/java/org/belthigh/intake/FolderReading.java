@@ -350,9 +350,13 @@ final class FolderReading {
       lost |= rows.isEmpty() || !table.complete();
     }
     if (lost) {
-      problems.add(safety.lost(what, folder.shown(bookLost ? WORKBOOK : name + ".csv")));
+      problems.add(safety.lost(what, folder.shown(bookLost ? WORKBOOK : fileOf(name))));
     }
     return all;
+  }
+
+  private String fileOf(String name) {
+    return FORMS.stream().map(f -> name + f).filter(folder::has).findFirst().orElse(name + ".csv");
   }
 
   /** An unknown column is a remark, unless it would set a limit. */

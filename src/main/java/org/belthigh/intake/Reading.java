@@ -199,13 +199,11 @@ final class Reading {
     return day;
   }
 
-  /** The number that a cell says; empty where it is none. */
-  Optional<Numeral> number(String text) {
-    Optional<Numeral> number = Numeral.parse(text);
-    if (number.filter(Numeral::comma).isPresent()) {
-      tell("with decimal commas,", text + " for " + number.get().text());
+  /** Notes that a number was read, for the remark on decimal commas. */
+  void tellNumber(Numeral number) {
+    if (number.comma()) {
+      tell("with decimal commas,", number.text().replace('.', ',') + " for " + number.text());
     }
-    return number;
   }
 
   /** The text of a cell in the words of the documentation; empty where it is in no others. */

@@ -44,6 +44,14 @@ final class ShortLog {
   private final Map<String, Word> day = new HashMap<>();
 
   private final Map<String, Word> drill = new HashMap<>();
+  private State state = State.NOT_BEGUN;
+
+  /** Whether a day has been read, or one that cannot be told. */
+  private enum State {
+    NOT_BEGUN,
+    READING,
+    LOST
+  }
 
   ShortLog(String file, Bearings.Drills drills, Club club, Optional<Dates.Order> order) {
     this.file = file;
@@ -71,29 +79,66 @@ final class ShortLog {
   /** Takes the whole text in; one that does not begin with a day is no log, which is told. */
   void read(String text) {
     int number = 0;
-    boolean begun = false;
     for (String line : (Iterable<String>) text.lines()::iterator) {
       number++;
       List<Word> words = words(line, number);
-      if (words.isEmpty()) {
-        continue;
-      }
-      if (!begun && dates.parse(words.get(0).text()).isEmpty()) {
+      if (!words.isEmpty() && isDay(words.get(0))) {
+        day(words, line);
+      } else if (!words.isEmpty() && state == State.NOT_BEGUN) {
         problems.add(noLog(words.get(0)));
         return;
+      } else if (!words.isEmpty() && state == State.READING) {
+        line(words, line);
       }
-      begun = true;
-      line(words, line);
     }
   }
 
-  private static Problem noLog(Word first) {
-    return Problem.warning(
+  /** Whether a word is meant as a day: digits with signs between them. */
+  private static boolean isDay(Word word) {
+    String text = word.text();
+    return Character.isDigit(text.charAt(0))
+        && text.length() >= 6
+        && text.matches("[\\d./-]*[./-][\\d./-]*");
+  }
+
+  /**
+   * Begins a day; below one that cannot be told nothing is read, so that no toss gets another day.
+   */
+  private void day(List<Word> words, String line) {
+    day.clear();
+    drill.clear();
+    Word first = words.get(0);
+    Optional<LocalDate> date = dates.parse(first.text());
+    state = date.isPresent() ? State.READING : State.LOST;
+    if (date.isPresent()) {
+      day.put("date", first.with(date.get().toString()));
+      settings(words, line, day);
+      return;
+    }
+    List<LocalDate> meanings = Dates.meanings(first.text());
+    refuse(
         first.origin(),
-        "",
-        "the text does not begin with a day, so it is not read",
-        "a practice log must begin with a line such as 2027-03-08 u10",
-        "Maybe it is a note of your own; then leave it.");
+        "'"
+            + first.text()
+            + (meanings.size() > 1
+                ? "' can mean " + meanings.get(0) + " or " + meanings.get(1)
+                : "' is no day of the calendar")
+            + ", so nothing below it is read",
+        "a day must be written as 2027-03-08",
+        meanings.size() > 1
+            ? "Does the month come first? Then write dates: month-first in club.yaml, else dates:"
+                + " day-first."
+            : "Maybe a digit was mistyped.");
+  }
+
+  /** Text before any day: a log that lacks it where it begins with a drill, else some note. */
+  private Problem noLog(Word first) {
+    String found = "the text does not begin with a day, so it is not read";
+    String allowed = "a practice log must begin with a line such as 2027-03-08 u10";
+    return drills.find(first.text()).isPresent()
+        ? Problem.fault(first.origin(), "", found, allowed, "Add the day above this line.")
+        : Problem.warning(
+            first.origin(), "", found, allowed, "Maybe it is a note of your own; then leave it.");
   }
 
   private List<Word> words(String line, int number) {
@@ -138,13 +183,7 @@ final class ShortLog {
 
   private void line(List<Word> words, String line) {
     Word first = words.get(0);
-    Optional<LocalDate> date = dates.parse(first.text());
-    if (date.isPresent()) {
-      day.clear();
-      drill.clear();
-      day.put("date", first.with(date.get().toString()));
-      settings(words, line, day);
-    } else if (first.small().equals("guest")) {
+    if (first.small().equals("guest")) {
       guest(words);
     } else if (drills.find(first.text()).isPresent()) {
       drill.clear();
