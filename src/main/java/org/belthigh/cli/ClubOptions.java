@@ -146,20 +146,16 @@ final class ClubOptions {
 
   /** Says what is wrong in the input, and how much was set aside. */
   static int report(List<Problem> problems, PrintWriter err) {
-    problems.forEach(p -> err.println(p.text()));
+    FaultList.print(problems, err);
     long faults = problems.stream().filter(Problem::isFault).count();
     long remarks = problems.size() - faults;
     if (!problems.isEmpty()) {
       err.println(
-          count(faults, "thing was", "things were")
+          FaultList.count(faults, "thing was", "things were")
               + " set aside, "
-              + count(remarks, "remark", "remarks")
+              + FaultList.count(remarks, "remark", "remarks")
               + "; all the rest was used.");
     }
     return faults == 0 ? Belthigh.OK : Belthigh.SET_ASIDE;
-  }
-
-  private static String count(long n, String one, String more) {
-    return n + " " + (n == 1 ? one : more);
   }
 }

@@ -47,6 +47,7 @@ final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_WEEKS = 6;
 
   @Mixin private ClubOptions club;
+  @Mixin private FaultList faults;
   @Spec private CommandSpec spec;
 
   @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where to write.")
@@ -106,11 +107,17 @@ final class PlanCommand implements Callable<Integer> {
     List<Problem> problems = new ArrayList<>(record.problems());
     try (Output output = Output.into(out);
         Output diary = diary(problems)) {
-      return plan(request, record, problems, output, diary);
+      if (!plan(request, record, problems, output, diary)) {
+        return Belthigh.OUR_FAULT;
+      }
     }
+    // after the folders are given back: the list may go into one of them
+    faults.write(problems);
+    return ClubOptions.report(problems, spec.commandLine().getErr());
   }
 
-  private int plan(
+  /** Whether the plan was printed. */
+  private boolean plan(
       PlanRequest request, ClubRecord record, List<Problem> problems, Output output, Output diary)
       throws IOException {
     Words words = club.words();
@@ -119,7 +126,7 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     String json = Json.text(PlanJson.of(plan, words));
     if (fails(json, record, err)) {
-      return Belthigh.OUR_FAULT;
+      return false;
     }
     output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
     new Handouts(words).print(plan, (path, pdf) -> put(output, path, pdf, err));
@@ -128,7 +135,7 @@ final class PlanCommand implements Callable<Integer> {
     if (diary != null) {
       keep(plan, diary).ifPresent(problems::add);
     }
-    return ClubOptions.report(problems, err);
+    return true;
   }
 
   /** The folder by its own rule books and by those that the command line adds. */

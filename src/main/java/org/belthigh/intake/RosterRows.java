@@ -198,7 +198,7 @@ final class RosterRows {
   private static Optional<Set<DayOfWeek>> days(String text) {
     Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     List<String> words =
-        Stream.of(text.toUpperCase(Locale.ROOT).split("[\\s,;/]+", -1))
+        Stream.of(text.toUpperCase(Locale.ROOT).split("[\\s,;/-]+", -1))
             .filter(w -> !w.isEmpty())
             .toList();
     for (String word : words) {
