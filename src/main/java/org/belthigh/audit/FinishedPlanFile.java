@@ -12,6 +12,9 @@ import java.util.function.Function;
 
 /** Reads {@code plan.json}. What is missing or of another kind is a fault, never a zero. */
 final class FinishedPlanFile {
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2200;
+
   private final Findings findings;
 
   FinishedPlanFile(Findings findings) {
@@ -27,7 +30,7 @@ final class FinishedPlanFile {
       }
     }
     LocalDate from = date("plan", plan, "from");
-    if (from.equals(LocalDate.MIN)) {
+    if (from.equals(LocalDate.EPOCH)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -142,10 +145,14 @@ final class FinishedPlanFile {
   private LocalDate date(String where, JsonNode node, String key) {
     String text = node.path(key).asText();
     try {
-      return LocalDate.parse(text);
+      LocalDate date = LocalDate.parse(text);
+      if (date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
+        return date;
+      }
     } catch (DateTimeParseException e) {
-      findings.fault(where + ", " + key, "'" + text + "' is not a date", "dates are ISO 8601");
-      return LocalDate.MIN;
+      // said below
     }
+    findings.fault(where + ", " + key, "'" + text + "' is not a date", "dates are ISO 8601");
+    return LocalDate.EPOCH;
   }
 }

@@ -95,9 +95,19 @@ public final class CatalogueLoader {
    * @param catalogue what its ids are resolved against
    */
   public static List<Problem> check(String file, String text, Catalogue catalogue) {
-    return topKeys(text).contains("bands")
-        ? ruleBook(file, text, catalogue).problems()
-        : curriculum(file, text, catalogue).problems();
+    Set<String> keys = topKeys(text);
+    if (keys.contains("bands")) {
+      return ruleBook(file, text, catalogue).problems();
+    }
+    return keys.isEmpty() || keys.contains("skills") || keys.contains("drills")
+        ? curriculum(file, text, catalogue).problems()
+        : List.of(
+            Problem.fault(
+                Origin.of(file),
+                "",
+                "the file is neither a curriculum nor a rule book",
+                "a curriculum must have the key skills, a rule book the key bands",
+                "Maybe another file is meant, or the folder it lies in."));
   }
 
   /** A curriculum of the user's, held against the marks of {@code catalogue}. */

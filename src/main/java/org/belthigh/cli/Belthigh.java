@@ -1,13 +1,19 @@
 package org.belthigh.cli;
 
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.io.Writer;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.List;
+import org.belthigh.files.Unwritable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** Entry point of the command line. */
@@ -16,20 +22,26 @@ import picocli.CommandLine.Spec;
     version = "belthigh 0.1.0",
     mixinStandardHelpOptions = true,
     subcommands = {
+      NewCommand.class,
       PlanCommand.class,
       MeasureCommand.class,
       RestCommand.class,
       ExplainCommand.class,
       WhatIfCommand.class,
+      ExportCommand.class,
       CheckCommand.class,
+      ForgetCommand.class,
       HeatCommand.class,
       LabCommand.class,
+      CompletionCommand.class,
+      ManCommand.class,
       DocsCommand.class
     },
     description = "From a club folder to printed weekly hitting cards, within safety guidance.",
     footer = {
       "",
       "Examples:",
+      "  belthigh new my-club",
       "  belthigh plan demo-players --out target/demo --from 2027-04-05",
       "  belthigh rest demo-players --on 2027-04-05",
       "  belthigh explain demo-players p02 --as-of 2027-04-05",
@@ -54,10 +66,18 @@ public final class Belthigh implements Runnable {
 
   @Spec private CommandSpec spec;
 
+  @Option(
+      names = {"-q", "--quiet"},
+      scope = ScopeType.INHERIT,
+      description =
+          "No remarks and no progress on standard error; only why nothing could be done. The exit"
+              + " status says the rest.")
+  private boolean quiet;
+
   /** Runs one command and leaves with its exit status. */
   public static void main(String[] args) {
-    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    PrintWriter out = new PrintWriter(System.out, false, Terminal.charset());
+    PrintWriter err = new PrintWriter(System.err, true, Terminal.charset());
     int status = commandLine(Clock.system(ZoneId.systemDefault()), out, err).execute(args);
     out.flush();
     err.flush();
@@ -66,15 +86,21 @@ public final class Belthigh implements Runnable {
 
   /** The command line, with the clock from which "today" is read and where it prints. */
   static CommandLine commandLine(Clock clock, PrintWriter out, PrintWriter err) {
-    CommandLine line = new CommandLine(new Belthigh(), new Commands(clock));
+    Belthigh belthigh = new Belthigh();
+    CommandLine line = new CommandLine(belthigh, new Commands(clock));
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
+    line.setExecutionStrategy(parsed -> belthigh.quietly(parsed, err));
     line.setExecutionExceptionHandler(
         (fault, at, parsed) -> {
           if (fault instanceof NothingDone none) {
             at.getErr().println(none.getMessage());
+            return NOTHING_DONE;
+          }
+          if (fault instanceof Unwritable unwritable) {
+            at.getErr().println(unwritable.problem().text());
             return NOTHING_DONE;
           }
           at.getErr().println("This is a fault of belthigh, not of your files: " + fault);
@@ -85,6 +111,20 @@ public final class Belthigh implements Runnable {
           return OUR_FAULT;
         });
     return line;
+  }
+
+  /** Runs the command; a quiet one says nothing beside its result, unless it cannot be done. */
+  private int quietly(ParseResult parsed, PrintWriter err) {
+    List<CommandLine> lines = parsed.asCommandLineList();
+    if (quiet) {
+      PrintWriter nobody = new PrintWriter(Writer.nullWriter());
+      lines.forEach(line -> line.setErr(nobody));
+    }
+    try {
+      return new RunLast().execute(parsed);
+    } finally {
+      lines.forEach(line -> line.setErr(err));
+    }
   }
 
   @Override

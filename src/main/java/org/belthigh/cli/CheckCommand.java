@@ -1,17 +1,20 @@
 package org.belthigh.cli;
 
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.files.Folder;
+import org.belthigh.intake.Intake;
+import org.belthigh.intake.Unusable;
 import org.belthigh.model.Problem;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,6 +29,8 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  belthigh check demo-players",
+      "  belthigh check demo-players --faults target/faults.csv",
+      "  belthigh check demo-players/logs/u10-march.csv",
       "  belthigh check my-curriculum.yaml",
       "  belthigh check target/demo",
       "  belthigh check target/demo --club demo-players",
@@ -35,12 +40,14 @@ import picocli.CommandLine.Spec;
     })
 final class CheckCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
+  @Mixin private FaultList list;
 
   @Parameters(
       index = "0",
       paramLabel = "PATH",
       description =
-          "A club folder, a curriculum, a rule book, or a plan (plan.json or its folder).")
+          "A club folder or a file of it, a curriculum, a rule book, or a plan (plan.json or its"
+              + " folder).")
   private Path path;
 
   @Option(
@@ -50,36 +57,70 @@ final class CheckCommand implements Callable<Integer> {
   private Path club;
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     List<Problem> problems = problems();
-    PrintWriter err = spec.commandLine().getErr();
-    problems.forEach(p -> err.println(p.text()));
+    FaultList.print(problems, spec.commandLine().getErr());
+    list.write(problems);
     long faults = problems.stream().filter(Problem::isFault).count();
     spec.commandLine()
         .getOut()
         .println(
-            path
-                + ": "
-                + (faults == 0 ? "no faults" : faults == 1 ? "1 fault" : faults + " faults"));
+            path + ": " + (faults == 0 ? "no faults" : FaultList.count(faults, "fault", "faults")));
     return faults == 0 ? Belthigh.OK : Belthigh.SET_ASIDE;
   }
 
-  private List<Problem> problems() throws IOException {
+  private List<Problem> problems() {
     Catalogue catalogue = CatalogueLoader.load().orThrow();
     if (Files.isDirectory(path) && Files.exists(path.resolve("club.yaml"))) {
-      return ClubOptions.read(path, catalogue).problems();
+      return ofClub(path, catalogue);
     }
-    Path plan = Files.isDirectory(path) ? path.resolve("plan.json") : path;
-    if (!Files.isRegularFile(plan)) {
+    Path file = Files.isDirectory(path) ? path.resolve("plan.json") : path;
+    if (!Files.isRegularFile(file)) {
       throw new NothingDone(
           path
               + ": there is no club.yaml, no plan.json and no such file; one of them is needed.\n"
               + "Maybe the path was mistyped.");
     }
-    String text = Files.readString(plan, StandardCharsets.UTF_8);
-    return plan.toString().endsWith(".json")
-        ? plan(plan.toString(), text, catalogue)
-        : CatalogueLoader.check(plan.toString(), text, catalogue);
+    String shown = file.toString().replace('\\', '/');
+    Optional<Path> folder = clubOf(file);
+    if (folder.isPresent()) {
+      return ofClub(folder.get(), catalogue).stream()
+          .filter(p -> (p.origin().file() + " sheet ").startsWith(shown + " sheet "))
+          .toList();
+    }
+    List<Problem> problems = new ArrayList<>();
+    Path parent = file.getParent() == null ? Path.of("") : file.getParent();
+    String name = file.getFileName().toString();
+    Folder.of(parent)
+        .with(name, file)
+        .plain(name, problems::add)
+        .map(plain -> ofText(shown, plain.text(), catalogue))
+        .ifPresent(problems::addAll);
+    return problems;
+  }
+
+  private List<Problem> ofClub(Path folder, Catalogue catalogue) {
+    try {
+      return Intake.read(folder, catalogue).problems();
+    } catch (Unusable e) {
+      list.write(e.problems());
+      throw new NothingDone(e.problems());
+    }
+  }
+
+  /** The club folder in which {@code file} lies, or in whose logs. */
+  private static Optional<Path> clubOf(Path file) {
+    Path folder = file.getParent() == null ? Path.of("") : file.getParent();
+    if (folder.endsWith("logs")) {
+      folder = folder.getParent() == null ? Path.of("") : folder.getParent();
+    }
+    return Optional.of(folder).filter(f -> Files.exists(f.resolve("club.yaml")));
+  }
+
+  private List<Problem> ofText(String file, String text, Catalogue catalogue) {
+    return file.endsWith(".json")
+        ? plan(file, text, catalogue)
+        : CatalogueLoader.check(file, text, catalogue);
   }
 
   private List<Problem> plan(String file, String text, Catalogue catalogue) {

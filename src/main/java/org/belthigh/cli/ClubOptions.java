@@ -1,20 +1,29 @@
 package org.belthigh.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
 import org.belthigh.intake.Unusable;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Problem;
+import org.belthigh.privacy.Redaction;
 import org.belthigh.words.Words;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What every command on a club folder begins with: catalogue, words and the folder itself. */
@@ -24,7 +33,15 @@ final class ClubOptions {
   @Parameters(index = "0", paramLabel = "CLUB", description = "The club folder.")
   private Path club;
 
+  @Option(
+      names = "--redact",
+      description =
+          "For showing to others: players are P1, P2, …; no names, notes, shirt numbers or days of"
+              + " birth. Nothing is kept in history.")
+  private boolean redact;
+
   private Catalogue catalogue;
+  private Redaction redaction;
 
   ClubOptions(Clock clock) {
     this.clock = clock;
@@ -38,6 +55,18 @@ final class ClubOptions {
   /** The folder as it was named. */
   Path folder() {
     return club;
+  }
+
+  /**
+   * @throws NothingDone if there is no such folder
+   */
+  void refuseMissing() {
+    if (!Files.isDirectory(club)) {
+      throw new NothingDone(
+          club
+              + ": there is no such folder; a club folder must be there.\n"
+              + "Maybe the path was mistyped.");
+    }
   }
 
   /** The catalogue in the jar. */
@@ -59,9 +88,51 @@ final class ClubOptions {
     return Words.load(reasons);
   }
 
+  /** Whether the club is made fit for showing to others. */
+  boolean redact() {
+    return redact;
+  }
+
   /** The folder, read. @throws NothingDone if it cannot be used at all */
   ClubRecord read() {
-    return read(club, catalogue());
+    return shown(read(club, catalogue()));
+  }
+
+  /** The folder with another calendar. @throws NothingDone if it cannot be used at all */
+  ClubRecord read(Path calendar) {
+    try {
+      return shown(Intake.read(club, calendar, catalogue()));
+    } catch (Unusable e) {
+      throw new NothingDone(e.problems());
+    }
+  }
+
+  private ClubRecord shown(ClubRecord record) {
+    if (!redact) {
+      return record;
+    }
+    redaction = Redaction.of(record);
+    return redaction.record();
+  }
+
+  /** What was handed out before {@code from}. */
+  History history(LocalDate from, Consumer<Problem> problems) {
+    History history = History.before(club, from, problems);
+    return redact ? redaction.history(history) : history;
+  }
+
+  /**
+   * The players that the command line names, by their ids in {@code record}.
+   *
+   * @throws NothingDone if one is not in the roster
+   */
+  Set<String> named(ClubRecord record, Collection<String> ids) {
+    if (!redact) {
+      Players.refuseUnknown(record, ids);
+      return new LinkedHashSet<>(ids);
+    }
+    Players.refuseUnknown(redaction.realIds(), ids);
+    return ids.stream().map(redaction::id).collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /** Any club folder, read. @throws NothingDone if it cannot be used at all */
@@ -75,20 +146,16 @@ final class ClubOptions {
 
   /** Says what is wrong in the input, and how much was set aside. */
   static int report(List<Problem> problems, PrintWriter err) {
-    problems.forEach(p -> err.println(p.text()));
+    FaultList.print(problems, err);
     long faults = problems.stream().filter(Problem::isFault).count();
     long remarks = problems.size() - faults;
     if (!problems.isEmpty()) {
       err.println(
-          count(faults, "thing was", "things were")
+          FaultList.count(faults, "thing was", "things were")
               + " set aside, "
-              + count(remarks, "remark", "remarks")
+              + FaultList.count(remarks, "remark", "remarks")
               + "; all the rest was used.");
     }
     return faults == 0 ? Belthigh.OK : Belthigh.SET_ASIDE;
-  }
-
-  private static String count(long n, String one, String more) {
-    return n + " " + (n == 1 ? one : more);
   }
 }

@@ -17,6 +17,9 @@ final class Commands implements IFactory {
     if (type == HeatCommand.class) {
       return type.cast(new HeatCommand(clock));
     }
+    if (type == NewCommand.class) {
+      return type.cast(new NewCommand(clock));
+    }
     if (type == ClubOptions.class) {
       return type.cast(new ClubOptions(clock));
     }

@@ -22,7 +22,7 @@ final class DocsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    try (Output output = Output.into(folder)) {
+    try (Output output = Output.ofPages(folder)) {
       ReferencePages.of(CatalogueLoader.load().orThrow())
           .forEach((name, text) -> output.put(name, text.getBytes(StandardCharsets.UTF_8)));
       output.commit();

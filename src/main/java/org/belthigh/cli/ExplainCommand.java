@@ -39,18 +39,18 @@ final class ExplainCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate day = asOf == null ? club.today() : asOf;
     ClubRecord record = club.read();
-    Players.refuseUnknown(record, List.of(player));
-    List<SkillDecision> decisions = new Progress(club.catalogue()).decide(record, day).get(player);
+    String id = club.named(record, List.of(player)).iterator().next();
+    List<SkillDecision> decisions = new Progress(club.catalogue()).decide(record, day).get(id);
     List<Hold> holds =
         new Holds(club.catalogue())
-            .of(record.upTo(day), day).stream().filter(h -> h.player().equals(player)).toList();
+            .of(record.upTo(day), day).stream().filter(h -> h.player().equals(id)).toList();
     Explanation explanation =
         new Explanation(club.catalogue(), club.words(), record.upTo(day), day);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      Json.print(explanation.json(player, decisions, holds), out);
+      Json.print(explanation.json(id, decisions, holds), out);
     } else {
-      explanation.text(player, decisions, holds).forEach(out::println);
+      explanation.text(id, decisions, holds).forEach(out::println);
     }
     return ClubOptions.report(record.problems(), spec.commandLine().getErr());
   }

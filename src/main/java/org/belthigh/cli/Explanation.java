@@ -19,7 +19,6 @@ import org.belthigh.catalogue.Step;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.ClubRecord;
-import org.belthigh.intake.Toss;
 import org.belthigh.measure.GroupEstimate;
 import org.belthigh.measure.MarkAgreement;
 import org.belthigh.measure.Marks;
@@ -28,6 +27,7 @@ import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.MeasureKind;
+import org.belthigh.model.Origin;
 import org.belthigh.model.Phrase;
 import org.belthigh.words.Words;
 
@@ -76,7 +76,18 @@ final class Explanation {
             + day);
     lines.add("");
     lines.add("Tosses logged");
-    days(player).forEach((where, n) -> lines.add("  " + where + ": " + n));
+    logged(player)
+        .forEach(
+            l ->
+                lines.add(
+                    "  "
+                        + l.what()
+                        + ", in "
+                        + l.file()
+                        + " "
+                        + l.shownLines()
+                        + ": "
+                        + l.tosses()));
     lines.addAll(markedTwice(player));
     for (SkillDecision decision : decisions) {
       lines.add("");
@@ -116,26 +127,46 @@ final class Explanation {
             agreement.hard().same().seen()));
   }
 
-  /** Tosses and tallies by day, file and drill. */
-  private Map<String, Long> days(String player) {
-    Map<String, Long> found =
-        record.tosses().stream()
-            .filter(t -> t.player().equals(player))
-            .collect(
-                Collectors.groupingBy(Explanation::where, TreeMap::new, Collectors.counting()));
-    record.tallies().stream()
-        .filter(t -> t.player().equals(player))
-        .forEach(
-            t ->
-                found.merge(
-                    t.date() + " " + t.drill() + ", tally in " + t.origin(),
-                    (long) t.of(),
-                    Long::sum));
-    return found;
+  /** Rows of one day and drill in one file, and how many tosses they count. */
+  private record Logged(String what, String file, List<Integer> lines, int tosses) {
+    Logged and(Logged other) {
+      List<Integer> both = new ArrayList<>(lines);
+      both.addAll(other.lines);
+      return new Logged(what, file, both, tosses + other.tosses);
+    }
+
+    /** {@code lines 2 to 9, 12}. */
+    String shownLines() {
+      List<String> runs = new ArrayList<>();
+      List<Integer> sorted = lines.stream().sorted().distinct().toList();
+      for (int from = 0, to; from < sorted.size(); from = to + 1) {
+        to = from;
+        while (to + 1 < sorted.size() && sorted.get(to + 1) == sorted.get(to) + 1) {
+          to++;
+        }
+        runs.add(sorted.get(from) + (to > from ? " to " + sorted.get(to) : ""));
+      }
+      return (sorted.size() == 1 ? "line " : "lines ") + String.join(", ", runs);
+    }
   }
 
-  private static String where(Toss toss) {
-    return toss.date() + " " + toss.drill() + ", in " + toss.origin().file();
+  /** Where each counted toss and tally stands, by day, drill and file. */
+  private List<Logged> logged(String player) {
+    Map<String, Logged> found = new TreeMap<>();
+    record.tosses().stream()
+        .filter(t -> t.player().equals(player))
+        .forEach(t -> add(found, t.date() + " " + t.drill(), t.origin(), 1));
+    record.tallies().stream()
+        .filter(t -> t.player().equals(player))
+        .forEach(t -> add(found, t.date() + " " + t.drill() + ", tally", t.origin(), t.of()));
+    return List.copyOf(found.values());
+  }
+
+  private static void add(Map<String, Logged> found, String what, Origin origin, int tosses) {
+    found.merge(
+        what + " " + origin.file(),
+        new Logged(what, origin.file(), List.of(origin.line()), tosses),
+        Logged::and);
   }
 
   private List<String> skill(String player, SkillDecision decision) {
@@ -288,7 +319,16 @@ final class Explanation {
             .put("as_of", day.toString())
             .put("age", record.player(player).ageOn(day));
     ArrayNode logged = root.putArray("logged");
-    days(player).forEach((where, n) -> logged.addObject().put("where", where).put("tosses", n));
+    for (Logged rows : logged(player)) {
+      ObjectNode node =
+          logged
+              .addObject()
+              .put("where", rows.what() + ", in " + rows.file())
+              .put("tosses", rows.tosses())
+              .put("file", rows.file());
+      ArrayNode places = node.putArray("lines");
+      rows.lines().stream().sorted().forEach(places::add);
+    }
     ArrayNode skills = root.putArray("decisions");
     decisions.forEach(d -> skills.add(json(player, d)));
     ArrayNode stops = root.putArray("holds");

@@ -151,7 +151,7 @@ final class LabCommand implements Callable<Integer> {
       spec.commandLine().getOut().print(LabReport.page(cells, notJudged, command()));
       return;
     }
-    try (Output output = Output.into(out)) {
+    try (Output output = Output.ofPages(out)) {
       LabReport.files(cells, notJudged, command())
           .forEach((path, text) -> output.put(path, text.getBytes(StandardCharsets.UTF_8)));
       output.commit();

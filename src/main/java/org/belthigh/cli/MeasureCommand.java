@@ -3,6 +3,7 @@ package org.belthigh.cli;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.measure.MarkAgreement;
@@ -38,17 +39,17 @@ final class MeasureCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate day = asOf == null ? club.today() : asOf;
     ClubRecord record = club.read();
-    Players.refuseUnknown(record, player == null ? List.of() : List.of(player));
+    Set<String> named = club.named(record, player == null ? List.of() : List.of(player));
     ClubRecord known = record.upTo(day);
     MarkAgreement marks =
         Marks.of(
                 known.tosses().stream()
-                    .filter(t -> player == null || t.player().equals(player))
+                    .filter(t -> named.isEmpty() || named.contains(t.player()))
                     .toList())
             .agreement();
     List<PlayerMeasures> measures =
         Measures.of(known).stream()
-            .filter(m -> player == null || m.player().equals(player))
+            .filter(m -> named.isEmpty() || named.contains(m.player()))
             .toList();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.belthigh.audit.Audit;
 import org.belthigh.files.Output;
+import org.belthigh.files.Unwritable;
 import org.belthigh.handout.Handouts;
 import org.belthigh.handout.Preview;
 import org.belthigh.handout.Print;
@@ -21,7 +22,6 @@ import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.Coded;
-import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlanRequest;
@@ -44,12 +44,14 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  belthigh plan demo-players --out target/demo --from 2027-04-05",
       "  belthigh plan my-club --out next-week --group u10 --paper a4 --lang es",
-      "  belthigh plan my-club --out next-week --book little-league-reg-vi"
+      "  belthigh plan my-club --out next-week --book little-league-reg-vi",
+      "  belthigh plan my-club --out to-show --redact"
     })
 final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_WEEKS = 6;
 
   @Mixin private ClubOptions club;
+  @Mixin private FaultList faults;
   @Spec private CommandSpec spec;
 
   @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where to write.")
@@ -113,37 +115,55 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     refuseOddOptions();
     Set<Print> wanted = wanted();
+    Books.refuseUnknown(spec, club.catalogue(), books);
+    ClubRecord record = heldTo(club.read());
+    refuseUnknownGroups(record);
     PlanRequest request =
         new PlanRequest(
             from == null ? club.today() : from,
             weeks,
             groups,
-            players,
+            club.named(record, players),
             Optional.ofNullable(paper),
             Optional.ofNullable(lang),
             wanted.contains(Print.SEASON));
-    Books.refuseUnknown(spec, club.catalogue(), books);
-    ClubRecord record = heldTo(club.read());
-    Players.refuseUnknown(record, players);
-    refuseUnknownGroups(record);
-    Words words = club.words();
     List<Problem> problems = new ArrayList<>(record.problems());
-    History history =
-        noHistory ? History.none() : History.before(club.folder(), request.from(), problems::add);
+    try (Output output = Output.into(out);
+        Output diary = diary(problems)) {
+      if (!plan(request, record, wanted, problems, output, diary)) {
+        return Belthigh.OUR_FAULT;
+      }
+    }
+    // after the folders are given back: the list may go into one of them
+    faults.write(problems);
+    return ClubOptions.report(problems, spec.commandLine().getErr());
+  }
+
+  /** Whether the plan was printed. */
+  private boolean plan(
+      PlanRequest request,
+      ClubRecord record,
+      Set<Print> wanted,
+      List<Problem> problems,
+      Output output,
+      Output diary)
+      throws IOException {
+    Words words = club.words();
+    History history = noHistory ? History.none() : club.history(request.from(), problems::add);
     Plan plan = new Planner(club.catalogue()).plan(record, request, history);
     PrintWriter err = spec.commandLine().getErr();
     String json = Json.text(PlanJson.of(plan, words));
     if (fails(json, record, err)) {
-      return Belthigh.OUR_FAULT;
+      return false;
     }
-    try (Output output = Output.into(out)) {
-      output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
-      handouts(words).print(plan, wanted, (path, pdf) -> put(output, path, pdf, err));
-      output.commit();
-      say(err, output.files() + " files written to " + out);
+    output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
+    handouts(words).print(plan, wanted, (path, pdf) -> put(output, path, pdf, err));
+    output.commit();
+    say(err, output.files() + " files written to " + out);
+    if (diary != null) {
+      keep(plan, diary).ifPresent(problems::add);
     }
-    keep(plan).ifPresent(problems::add);
-    return ClubOptions.report(problems, err);
+    return true;
   }
 
   private Handouts handouts(Words words) {
@@ -158,23 +178,43 @@ final class PlanCommand implements Callable<Integer> {
     return record.by(List.copyOf(all));
   }
 
-  /** Keeps what is handed out; a club folder that cannot be written to loses the look back only. */
-  private Optional<Problem> keep(Plan plan) {
-    if (noHistory) {
-      return Optional.empty();
+  /**
+   * The club folder, held for this run so that no other changes it meanwhile; null where nothing is
+   * to be kept, or the folder cannot be written to, which loses the look back only.
+   *
+   * @throws Unwritable if another run is writing there
+   */
+  private Output diary(List<Problem> problems) {
+    if (noHistory || club.redact()) {
+      return null;
     }
     try {
-      History.keep(club.folder(), plan.handedOut());
-      return Optional.empty();
-    } catch (IOException e) {
-      return Optional.of(
-          Problem.warning(
-              Origin.of(club.folder().resolve("history").toString()),
-              "",
-              "what was handed out could not be kept",
-              "the next plan looks back at what is kept there",
-              "Maybe the folder is read-only or the disk is full."));
+      return Output.into(club.folder());
+    } catch (Unwritable e) {
+      if (e.inUse()) {
+        throw e;
+      }
+      problems.add(notKept(e));
+      return null;
     }
+  }
+
+  private static Optional<Problem> keep(Plan plan, Output diary) throws IOException {
+    try {
+      History.keep(diary, plan.handedOut());
+      return Optional.empty();
+    } catch (Unwritable e) {
+      return Optional.of(notKept(e));
+    }
+  }
+
+  private static Problem notKept(Unwritable why) {
+    return Problem.warning(
+        why.problem().origin(),
+        "",
+        "what was handed out could not be kept: " + why.problem().found(),
+        "the next plan looks back at what is kept in history",
+        why.problem().maybe());
   }
 
   /** Whether the second pair of eyes finds a limit that is not kept; then no page is printed. */

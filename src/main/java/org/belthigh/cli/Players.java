@@ -13,7 +13,13 @@ final class Players {
    * @throws NothingDone if one of {@code ids} is not in the roster
    */
   static void refuseUnknown(ClubRecord record, Collection<String> ids) {
-    var known = record.players().stream().map(Player::id).toList();
+    refuseUnknown(record.players().stream().map(Player::id).toList(), ids);
+  }
+
+  /**
+   * @throws NothingDone if one of {@code ids} is not {@code known}
+   */
+  static void refuseUnknown(Collection<String> known, Collection<String> ids) {
     for (String id : ids) {
       if (!known.contains(id)) {
         throw new NothingDone(

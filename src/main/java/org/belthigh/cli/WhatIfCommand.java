@@ -16,8 +16,6 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
-import org.belthigh.intake.Intake;
-import org.belthigh.intake.Unusable;
 import org.belthigh.model.Skill;
 import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
@@ -94,7 +92,7 @@ final class WhatIfCommand implements Callable<Integer> {
     LocalDate first = from == null ? club.today() : from;
     PlanRequest request =
         new PlanRequest(first, weeks, Set.of(), Set.of(), Optional.empty(), Optional.empty());
-    History history = History.before(club.folder(), first, problem -> {});
+    History history = club.history(first, problem -> {});
     ClubRecord other = changed(record);
     Planner planner = new Planner(club.catalogue());
     List<PlayerPlan> now = planner.plan(record, request, history).players();
@@ -146,11 +144,7 @@ final class WhatIfCommand implements Callable<Integer> {
   }
 
   private ClubRecord withCalendar() {
-    try {
-      return Intake.read(club.folder(), calendar, club.catalogue());
-    } catch (Unusable e) {
-      throw new NothingDone(e.problems());
-    }
+    return club.read(calendar);
   }
 
   private static void text(List<PlayerPlan> now, List<PlayerPlan> then, PrintWriter out) {

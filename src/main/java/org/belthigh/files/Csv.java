@@ -8,6 +8,7 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,8 +21,8 @@ import org.belthigh.model.Problem;
 
 /**
  * Reads CSV by RFC 4180: a header line, names without case, any column order, quoted cells, blank
- * lines skipped, blanks around a cell trimmed. Where a header has no comma, semicolons or tabs may
- * separate instead, as spreadsheets in many languages write them.
+ * lines skipped, blanks around a cell trimmed. Semicolons or tabs may separate instead of commas,
+ * as spreadsheets in many languages write them.
  */
 public final class Csv {
   /** The longest line that is read, in characters. */
@@ -37,7 +38,12 @@ public final class Csv {
    * @return empty where the file as a whole cannot be used
    */
   public static Optional<Table> parse(String text, String file, Consumer<Problem> problems) {
-    CsvText csv = new CsvText(text);
+    return parse(new PlainText(text, StandardCharsets.UTF_8), file, problems);
+  }
+
+  /** The same, of text that may have been written in another way than UTF-8. */
+  public static Optional<Table> parse(PlainText text, String file, Consumer<Problem> problems) {
+    CsvText csv = new CsvText(file, text);
     Optional<Problem> unusable = unusable(csv, file);
     if (unusable.isPresent()) {
       problems.accept(unusable.get());
@@ -57,6 +63,14 @@ public final class Csv {
     }
   }
 
+  /**
+   * {@code cell} as a spreadsheet shows it and never runs it: one that would begin a formula gets
+   * an apostrophe in front.
+   */
+  public static String harmless(String cell) {
+    return !cell.isEmpty() && "=+-@\t\r".indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
+  }
+
   /** The text of a table by RFC 4180, cells quoted where they must be, lines ended by LF. */
   public static String text(List<List<String>> rows) {
     StringWriter text = new StringWriter();
@@ -70,13 +84,7 @@ public final class Csv {
 
   private static Optional<Problem> unusable(CsvText csv, String file) {
     if (csv.isBlank()) {
-      return Optional.of(
-          Problem.fault(
-              Origin.of(file),
-              "",
-              "the file is empty",
-              "it must begin with a line of column names",
-              "Maybe the file was saved before anything was typed."));
+      return Optional.of(empty(file));
     }
     return csv.lineLongerThan(LONGEST_LINE)
         .map(
@@ -89,16 +97,48 @@ public final class Csv {
                     "Maybe this is not a CSV file."));
   }
 
+  private static Problem empty(String file) {
+    return Problem.fault(
+        Origin.of(file),
+        "",
+        "the file is empty",
+        "it must begin with a line of column names",
+        "Maybe the file was saved before anything was typed.");
+  }
+
   private static Optional<Table> table(CsvText csv, String file, Consumer<Problem> problems) {
-    List<CsvRecord> records = records(csv);
-    CsvRecord header = records.get(0);
+    List<Table.Line> lines = lines(csv);
+    if (lines.isEmpty()) {
+      problems.accept(empty(file));
+      return Optional.empty();
+    }
+    Table.Line header = lines.get(0);
+    Optional<Map<String, Integer>> columns = columns(header, csv, problems);
+    if (columns.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean complete = lines.size() == 1 || !csv.endsQuoted(lines.get(lines.size() - 1).number());
+    return Optional.of(
+        new Table(
+            file,
+            csv,
+            header.number(),
+            columns.get(),
+            header.cells().size(),
+            lines.subList(1, lines.size()),
+            complete));
+  }
+
+  /** The columns that a header names; empty, and a fault told, where one stands twice. */
+  static Optional<Map<String, Integer>> columns(
+      Table.Line header, Table.Places places, Consumer<Problem> problems) {
     Map<String, Integer> columns = new LinkedHashMap<>();
-    for (int i = 0; i < header.getFieldCount(); i++) {
-      String name = header.getField(i).strip().toLowerCase(Locale.ROOT);
+    for (int i = 0; i < header.cells().size(); i++) {
+      String name = header.cells().get(i).toLowerCase(Locale.ROOT);
       if (!name.isEmpty() && columns.putIfAbsent(name, i) != null) {
         problems.accept(
             Problem.fault(
-                csv.origin(file, line(header), i),
+                places.cell(header.number(), i),
                 name,
                 "the column stands twice",
                 "each column must stand once",
@@ -106,32 +146,37 @@ public final class Csv {
         return Optional.empty();
       }
     }
-    return Optional.of(rows(csv, file, records, columns));
+    return Optional.of(columns);
   }
 
-  private static Table rows(
-      CsvText csv, String file, List<CsvRecord> records, Map<String, Integer> columns) {
-    int headerLine = line(records.get(0));
-    int width = records.get(0).getFieldCount();
-    Table table = new Table(file, csv, headerLine, columns, width);
-    for (CsvRecord record : records.subList(1, records.size())) {
-      table.add(line(record), record.getFields().stream().map(String::strip).toList());
-    }
-    return table;
-  }
-
-  private static List<CsvRecord> records(CsvText csv) {
-    List<CsvRecord> records = new ArrayList<>();
+  /** The lines with something in them, the header first. */
+  private static List<Table.Line> lines(CsvText csv) {
+    List<Table.Line> lines = new ArrayList<>();
+    boolean said = CsvText.saidSeparator(csv.text()).isPresent();
     for (CsvRecord record :
         CsvReader.builder()
             .fieldSeparator(csv.separator())
             .ignoreDifferentFieldCount(true)
             .ofCsvRecord(csv.text())) {
-      if (record.getFields().stream().anyMatch(f -> !f.isBlank())) {
-        records.add(record);
+      boolean first = said && line(record) == 1;
+      List<String> cells = first ? List.of() : cells(record);
+      if (!cells.isEmpty()) {
+        lines.add(new Table.Line(line(record), cells));
       }
     }
-    return records;
+    return lines;
+  }
+
+  /** The cells, trimmed; none where all are blank. */
+  private static List<String> cells(CsvRecord record) {
+    List<String> cells = new ArrayList<>(record.getFieldCount());
+    boolean blank = true;
+    for (int i = 0; i < record.getFieldCount(); i++) {
+      String cell = Blanks.strip(record.getField(i));
+      blank &= cell.isEmpty();
+      cells.add(cell);
+    }
+    return blank ? List.of() : cells;
   }
 
   private static int line(CsvRecord record) {

@@ -1,16 +1,27 @@
 package org.belthigh.files;
 
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.belthigh.model.Origin;
 
 /** The raw text of a CSV file: where its lines begin, and where in them a cell begins. */
-final class CsvText {
+final class CsvText implements Table.Places {
+  private static final String SEPARATORS = ",;\t|";
+
+  private final String file;
+  private final PlainText plain;
   private final String text;
   private final char separator;
   private final int[] lineStarts;
 
-  CsvText(String text) {
-    this.text = text;
+  CsvText(String file, PlainText plain) {
+    this.file = file;
+    this.plain = plain;
+    this.text = plain.text();
     this.lineStarts = lineStarts(text);
     this.separator = separator(text);
   }
@@ -38,8 +49,26 @@ final class CsvText {
     return Optional.empty();
   }
 
-  /** Where the cell at {@code index}, from 0, of the record that begins on {@code line} stands. */
-  Origin origin(String file, int line, int index) {
+  @Override
+  public List<String> form() {
+    List<String> form = new ArrayList<>();
+    if (!plain.charset().equals(StandardCharsets.UTF_8)) {
+      form.add("as " + plain.charset().displayName(Locale.ROOT) + " text");
+    }
+    if (separator != ',') {
+      String name = separator == ';' ? "semicolons" : separator == '\t' ? "tabs" : "bars";
+      form.add("with " + name + " between the cells");
+    }
+    return form;
+  }
+
+  @Override
+  public Origin row(int line) {
+    return Origin.of(file, line);
+  }
+
+  @Override
+  public Origin cell(int line, int index) {
     Walk walk = new Walk(line);
     boolean more = true;
     while (more && walk.cell < index) {
@@ -58,12 +87,48 @@ final class CsvText {
     return walk.quoted;
   }
 
+  /**
+   * What separates the cells: what the first line says, as spreadsheets write {@code sep=;}, else
+   * the sign that stands most often in the header outside quotes; a comma in doubt.
+   */
   private static char separator(String text) {
-    String header = text.stripLeading().lines().findFirst().orElse("");
-    if (header.indexOf(',') < 0 && header.indexOf(';') >= 0) {
-      return ';';
+    Optional<Character> said = saidSeparator(text);
+    return said.orElseGet(() -> mostOften(firstLine(text.stripLeading())));
+  }
+
+  private static String firstLine(String text) {
+    int end = 0;
+    while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+      end++;
     }
-    return header.indexOf(',') < 0 && header.indexOf('\t') >= 0 ? '\t' : ',';
+    return text.substring(0, end);
+  }
+
+  /** The separator that a first line {@code sep=;} names. */
+  static Optional<Character> saidSeparator(String text) {
+    if (!text.startsWith("sep=")) {
+      return Optional.empty();
+    }
+    String line = firstLine(text);
+    boolean one = line.length() == 5 && SEPARATORS.indexOf(line.charAt(4)) >= 0;
+    return one ? Optional.of(line.charAt(4)) : Optional.empty();
+  }
+
+  private static char mostOften(String header) {
+    int[] count = new int[SEPARATORS.length()];
+    boolean quoted = false;
+    for (int at = 0; at < header.length(); at++) {
+      quoted ^= header.charAt(at) == '"';
+      int sign = quoted ? -1 : SEPARATORS.indexOf(header.charAt(at));
+      if (sign >= 0) {
+        count[sign]++;
+      }
+    }
+    int best = 0;
+    for (int sign = 1; sign < count.length; sign++) {
+      best = count[sign] > count[best] ? sign : best;
+    }
+    return SEPARATORS.charAt(best);
   }
 
   private static int[] lineStarts(String text) {
@@ -74,7 +139,7 @@ final class CsvText {
         starts[count++] = at + 1;
       }
     }
-    return java.util.Arrays.copyOf(starts, count);
+    return Arrays.copyOf(starts, count);
   }
 
   /** Line ends are LF, CR LF or CR, as the reader counts them. */

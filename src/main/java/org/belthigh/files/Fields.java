@@ -356,7 +356,7 @@ public final class Fields {
         key,
         f -> {
           java.util.Map<String, String> texts = new java.util.LinkedHashMap<>();
-          f.text(LocalText.FALLBACK);
+          texts.put(LocalText.FALLBACK, f.text(LocalText.FALLBACK));
           for (String language : f.keys()) {
             texts.put(language, f.text(language));
           }

@@ -2,8 +2,6 @@ package org.belthigh.files;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -92,24 +90,65 @@ public final class Folder {
   }
 
   /**
-   * The text of a file without a byte-order mark; empty, with a fault told to {@code problems},
-   * where it cannot be read, lies outside the folder, is too large, or is not UTF-8 text.
+   * The text of a file, and how its bytes were read; empty, with a fault told to {@code problems},
+   * where it cannot be read, lies outside the folder, is too large, or is no text.
    */
+  public Optional<PlainText> plain(String name, Consumer<Problem> problems) {
+    Optional<byte[]> bytes = bytes(name, problems);
+    Optional<PlainText> text = bytes.flatMap(PlainText::of);
+    if (bytes.isPresent() && text.isEmpty()) {
+      problems.accept(noText(name, bytes.get()));
+    }
+    return text;
+  }
+
+  /** The text of a file as {@link #plain}, but of UTF-8 alone. */
   public Optional<String> text(String name, Consumer<Problem> problems) {
+    Optional<byte[]> bytes = bytes(name, problems);
+    Optional<String> text =
+        bytes
+            .flatMap(PlainText::of)
+            .filter(plain -> plain.charset().equals(StandardCharsets.UTF_8))
+            .map(PlainText::text);
+    if (bytes.isPresent() && text.isEmpty()) {
+      problems.accept(noText(name, bytes.get()));
+    }
+    return text;
+  }
+
+  private Problem noText(String name, byte[] bytes) {
+    boolean zipped = bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K';
+    return zipped
+        ? fault(
+            name,
+            "the file is a workbook under another name",
+            "it must be plain text in UTF-8",
+            "Maybe its name should end in .xlsx; or save it from the spreadsheet as \"CSV UTF-8\".")
+        : fault(
+            name,
+            "the file is not UTF-8 text",
+            "it must be plain text in UTF-8",
+            name.endsWith(".csv")
+                ? "Maybe save it again from the spreadsheet as \"CSV UTF-8\"."
+                : "Maybe it is a file of another kind, or it was damaged.");
+  }
+
+  /** The bytes of a file; empty, with a fault told to {@code problems}, as {@link #text}. */
+  public Optional<byte[]> bytes(String name, Consumer<Problem> problems) {
     try {
-      return decode(name, bytes(name, problems), problems);
+      return whole(name, problems);
     } catch (IOException e) {
       problems.accept(
           fault(
               name,
               "the file cannot be read",
               "it must be a readable file",
-              "Maybe it is open " + "in another program, or its permissions forbid it."));
+              "Maybe it is open in another program, or its permissions forbid it."));
       return Optional.empty();
     }
   }
 
-  private Optional<byte[]> bytes(String name, Consumer<Problem> problems) throws IOException {
+  private Optional<byte[]> whole(String name, Consumer<Problem> problems) throws IOException {
     Path real = at(name).toRealPath();
     if (!elsewhere.containsKey(name) && !real.startsWith(path.toRealPath())) {
       problems.accept(
@@ -132,32 +171,6 @@ public final class Folder {
         return Optional.empty();
       }
       return Optional.of(bytes);
-    }
-  }
-
-  private Optional<String> decode(String name, Optional<byte[]> bytes, Consumer<Problem> problems) {
-    if (bytes.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<String> text = utf8(bytes.get());
-    if (text.isEmpty()) {
-      problems.accept(
-          fault(
-              name,
-              "the file is not UTF-8 text",
-              "it must be plain text in UTF-8",
-              "Maybe save it again from the spreadsheet as \"CSV UTF-8\"."));
-    }
-    return text;
-  }
-
-  private static Optional<String> utf8(byte[] bytes) {
-    try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
-      return bare.indexOf('\0') >= 0 ? Optional.empty() : Optional.of(bare);
-    } catch (CharacterCodingException e) {
-      return Optional.empty();
     }
   }
 

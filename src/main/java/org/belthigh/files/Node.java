@@ -14,9 +14,13 @@ public sealed interface Node {
 
   /** One value, as written. */
   record Scalar(String text, Origin origin) implements Node {
+    private static final int LONGEST = 60;
+
     @Override
     public String shown() {
-      return "'" + text + "'";
+      return text.isEmpty()
+          ? "nothing"
+          : "'" + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text) + "'";
     }
   }
 

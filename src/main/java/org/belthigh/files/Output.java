@@ -1,63 +1,97 @@
 package org.belthigh.files;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * A set of files that is written beside its folder and moved in place when it is complete, each
- * file whole: a reader finds the old one or the new one, never half of one. What another program
- * put into the folder stays.
+ * A set of files that is written aside and moved in place when it is complete. A reader finds each
+ * file old or new, never half; a run that is cut off before the move leaves all old, and one that
+ * is cut off within it is completed by the next run on that folder. What another program put into
+ * the folder stays. One output at a time may be open on a folder.
+ *
+ * <p>While it is open, the folder holds {@code .belthigh/}: {@code lock}, {@code writing/} (may be
+ * half) and, from the point of no return on, {@code ready/} (is whole). New files and folders are
+ * for their owner alone where the system knows that; a file that stands already keeps the
+ * permissions it was given.
  */
 public final class Output implements AutoCloseable {
+  private static final String ASIDE = ".belthigh";
+  private static final Set<PosixFilePermission> OWNER_FOLDER =
+      PosixFilePermissions.fromString("rwx------");
+  private static final Set<PosixFilePermission> OWNER_FILE =
+      PosixFilePermissions.fromString("rw-------");
+
+  private final Path named;
   private final Path folder;
-  private final Path beside;
-  private final Set<String> paths = new LinkedHashSet<>();
+  private final boolean ownerOnly;
+  private final Set<String> paths = new TreeSet<>();
+  private Path firstMade;
+  private FolderLock lock;
 
-  private Output(Path folder, Path beside) {
-    this.folder = folder;
-    this.beside = beside;
+  private Output(Path folder, boolean ownerOnly) {
+    this.named = folder;
+    this.folder = folder.toAbsolutePath().normalize();
+    this.ownerOnly = ownerOnly && knowsOwners(this.folder);
   }
 
   /**
-   * An output into {@code folder}, which need not be there yet.
+   * An output of files about people into {@code folder}, which need not be there yet. What an
+   * earlier run could not complete is completed first.
    *
-   * @throws IOException if nothing can be written beside it
+   * @throws Unwritable if nothing can be written there, or another run is writing there
    */
-  public static Output into(Path folder) throws IOException {
-    Path whole = folder.toAbsolutePath().normalize();
-    Path parent = whole.getParent();
-    if (parent == null || Files.isRegularFile(whole)) {
-      throw new IOException("'" + folder + "' is not a folder that can be written");
-    }
-    Files.createDirectories(parent);
-    return new Output(whole, Files.createTempDirectory(parent, ".belthigh-"));
+  public static Output into(Path folder) {
+    return new Output(folder, true).open();
   }
 
-  /**
-   * Keeps a file for {@link #commit}.
-   *
-   * @param path relative to the folder, with forward slashes; it may not lead out of it
-   */
-  public void put(String path, byte[] bytes) {
-    Path target = beside.resolve(path).normalize();
-    if (!target.startsWith(beside) || target.equals(beside)) {
-      throw new IllegalArgumentException("The path '" + path + "' leads out of the output folder");
-    }
+  /** The same for pages that hold nothing about anybody: everyone may read them. */
+  public static Output ofPages(Path folder) {
+    return new Output(folder, false).open();
+  }
+
+  private static boolean knowsOwners(Path folder) {
+    return folder.getFileSystem().supportedFileAttributeViews().contains("posix");
+  }
+
+  private Output open() {
     try {
-      Files.createDirectories(target.getParent());
-      Files.write(target, bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      firstMade = firstMissing();
+      makeFolder(folder);
+      makeFolder(aside(""));
+      lock = FolderLock.take(aside("lock"), named);
+      delete(aside("writing"));
+      moveReady();
+      return this;
+    } catch (IOException | ReadOnlyFileSystemException e) {
+      close();
+      throw Unwritable.because(named, e);
+    } catch (Unwritable e) {
+      close();
+      throw e;
     }
-    paths.add(path);
+  }
+
+  /** The folder that is written to. */
+  public Path folder() {
+    return folder;
   }
 
   /** How many files were put. */
@@ -65,30 +99,187 @@ public final class Output implements AutoCloseable {
     return paths.size();
   }
 
-  /** Moves every file in place. */
-  public void commit() throws IOException {
-    for (String path : paths) {
-      Path target = folder.resolve(path);
-      Files.createDirectories(target.getParent());
-      Files.move(
-          beside.resolve(path),
-          target,
-          StandardCopyOption.REPLACE_EXISTING,
-          StandardCopyOption.ATOMIC_MOVE);
+  /**
+   * Keeps a file for {@link #commit}.
+   *
+   * @param path relative to the folder, with forward slashes; it may not lead out of it
+   * @throws Unwritable if the disk is full or the folder cannot be written to
+   */
+  public void put(String path, byte[] bytes) {
+    Path target = within(aside("writing"), path);
+    try {
+      makeFolder(target.getParent());
+      write(target, bytes, permissions(within(folder, path)));
+    } catch (IOException | ReadOnlyFileSystemException e) {
+      throw Unwritable.because(named.resolve(path), e);
+    }
+    paths.add(path);
+  }
+
+  private static Path within(Path root, String path) {
+    Path target = root.resolve(path).normalize();
+    if (!target.startsWith(root) || target.equals(root)) {
+      throw new IllegalArgumentException("The path '" + path + "' leads out of the output folder");
+    }
+    return target;
+  }
+
+  private FileAttribute<?>[] permissions(Path target) throws IOException {
+    if (!knowsOwners(target)) {
+      return new FileAttribute<?>[0];
+    }
+    if (Files.exists(target)) {
+      return attributes(Files.getPosixFilePermissions(target));
+    }
+    return ownerOnly ? attributes(OWNER_FILE) : new FileAttribute<?>[0];
+  }
+
+  private static FileAttribute<?>[] attributes(Set<PosixFilePermission> permissions) {
+    return new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(permissions)};
+  }
+
+  /** Writes through to the disk: a power cut after the move must not leave an empty file. */
+  private static void write(Path target, byte[] bytes, FileAttribute<?>... attributes)
+      throws IOException {
+    Files.deleteIfExists(target);
+    try (FileChannel channel =
+        FileChannel.open(
+            target, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), attributes)) {
+      ByteBuffer buffer = ByteBuffer.wrap(bytes);
+      while (buffer.hasRemaining()) {
+        channel.write(buffer);
+      }
+      channel.force(true);
     }
   }
 
-  /** Takes away what was not moved. */
-  @Override
-  public void close() throws IOException {
-    if (!Files.exists(beside)) {
+  /**
+   * Moves every file in place: those in subfolders first, so that who finds a new file in the
+   * folder itself finds all others new.
+   *
+   * @throws Unwritable if a file cannot be replaced
+   */
+  public void commit() {
+    if (paths.isEmpty()) {
       return;
     }
-    try (Stream<Path> left = Files.walk(beside)) {
-      List<Path> deepestFirst = left.sorted(Comparator.reverseOrder()).toList();
-      for (Path path : deepestFirst) {
-        Files.delete(path);
+    try {
+      for (String path : paths) {
+        makeWay(within(folder, path));
       }
+      Files.move(aside("writing"), aside("ready"), StandardCopyOption.ATOMIC_MOVE);
+      moveReady();
+    } catch (IOException | ReadOnlyFileSystemException e) {
+      throw Unwritable.because(named, e);
+    }
+  }
+
+  /** Everything that can stand in the way is found before the first file is moved. */
+  private void makeWay(Path target) throws IOException {
+    makeFolder(target.getParent());
+    if (!target.getParent().toRealPath().startsWith(folder.toRealPath())) {
+      throw Unwritable.leadsOut(target);
+    }
+    if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
+      throw new FileAlreadyExistsException(target.toString());
+    }
+  }
+
+  private void moveReady() throws IOException {
+    Path ready = aside("ready");
+    if (!Files.exists(ready)) {
+      return;
+    }
+    for (Path file : deepestFirst(ready)) {
+      if (!Files.isDirectory(file)) {
+        Path target = folder.resolve(ready.relativize(file).toString());
+        makeFolder(target.getParent());
+        move(file, target, named.resolve(ready.relativize(file).toString()));
+      }
+    }
+    delete(ready);
+  }
+
+  private static void move(Path file, Path target, Path shown) throws IOException {
+    try {
+      Files.move(file, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+    } catch (FileSystemException e) {
+      throw Unwritable.held(shown, e);
+    }
+  }
+
+  private void makeFolder(Path path) throws IOException {
+    if (!Files.isDirectory(path)) {
+      Files.createDirectories(path, ownerOnly ? attributes(OWNER_FOLDER) : new FileAttribute<?>[0]);
+    }
+  }
+
+  private Path aside(String name) {
+    return folder.resolve(ASIDE).resolve(name);
+  }
+
+  private Path firstMissing() {
+    Path missing = null;
+    for (Path at = folder; at != null && !Files.exists(at); at = at.getParent()) {
+      missing = at;
+    }
+    return missing;
+  }
+
+  /** Takes away what was not moved, and the folder where it was made for nothing. */
+  @Override
+  public void close() {
+    if (lock == null) {
+      removeMade();
+      return;
+    }
+    try {
+      delete(aside("writing"));
+      lock.delete();
+      if (!Files.exists(aside("ready"))) {
+        Files.deleteIfExists(aside(""));
+      }
+    } catch (IOException e) {
+      // what is left lies aside, and the next run takes it away
+    } finally {
+      lock.release();
+    }
+    removeMade();
+  }
+
+  private void removeMade() {
+    if (firstMade == null) {
+      return;
+    }
+    try {
+      Files.deleteIfExists(aside(""));
+      for (Path at = folder; at.startsWith(firstMade); at = at.getParent()) {
+        Files.deleteIfExists(at);
+      }
+    } catch (IOException | ReadOnlyFileSystemException e) {
+      // not empty: it was made for something
+    }
+  }
+
+  private static void delete(Path path) throws IOException {
+    for (Path each : deepestFirst(path)) {
+      Files.deleteIfExists(each);
+    }
+  }
+
+  /** All below {@code path} and itself, each before the folder that it is in; none if not there. */
+  private static List<Path> deepestFirst(Path path) throws IOException {
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.walk(path)) {
+      return all.sorted(
+              Comparator.comparingInt(Path::getNameCount)
+                  .reversed()
+                  .thenComparing(Comparator.naturalOrder()))
+          .toList();
+    } catch (NoSuchFileException e) {
+      return List.of();
     }
   }
 }

@@ -2,38 +2,107 @@ package org.belthigh.files;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
-/** The rows of one CSV file under the names of its header line. */
+/** Rows under named columns, each cell with its place: of a CSV file, a workbook or a list. */
 public final class Table {
   private final String file;
-  private final CsvText csv;
+  private final Places places;
   private final int headerLine;
   private final Map<String, Integer> columns;
   private final int width;
-  private final List<Row> rows = new ArrayList<>();
+  private final List<Line> lines;
+  private final boolean complete;
+  private final List<Row> rows;
 
-  Table(String file, CsvText csv, int headerLine, Map<String, Integer> columns, int width) {
-    this.file = file;
-    this.csv = csv;
-    this.headerLine = headerLine;
-    this.columns = columns;
-    this.width = width;
+  /** Where the parts of a table stand in its file. */
+  public interface Places {
+    /** The row that begins on that line. */
+    Origin row(int line);
+
+    /** The cell at {@code index}, from 0, of the row that begins on that line. */
+    Origin cell(int line, int index);
+
+    /** What is unusual in how the file is written, as clauses: {@code as Windows-1252 text}. */
+    default List<String> form() {
+      return List.of();
+    }
   }
 
-  void add(int line, List<String> cells) {
-    rows.add(new Row(line, cells));
+  /**
+   * The cells of one row.
+   *
+   * @param number the line on which it begins, or whatever tells {@link Places} where it stands
+   */
+  public record Line(int number, List<String> cells) {
+    public Line {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /**
+   * A table.
+   *
+   * @param columns names in lower case, with their index
+   * @param width how many cells a row may have
+   * @param complete whether the file ends as it should, not inside a cell of the last row
+   */
+  public Table(
+      String file,
+      Places places,
+      int headerLine,
+      Map<String, Integer> columns,
+      int width,
+      List<Line> lines,
+      boolean complete) {
+    this.file = file;
+    this.places = places;
+    this.headerLine = headerLine;
+    this.columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
+    this.width = width;
+    this.lines = List.copyOf(lines);
+    this.complete = complete;
+    this.rows = new ArrayList<>(lines.size());
+    for (int i = 0; i < this.lines.size(); i++) {
+      rows.add(new Row(this.lines.get(i), complete || i + 1 < this.lines.size()));
+    }
+  }
+
+  /** The same table, its columns under other names. Names must stay different. */
+  public Table named(Function<String, String> name) {
+    Map<String, Integer> renamed = new LinkedHashMap<>();
+    columns.forEach((column, index) -> renamed.put(name.apply(column), index));
+    return new Table(file, places, headerLine, renamed, width, lines, complete);
+  }
+
+  /** The same table with those lines alone. */
+  public Table only(Predicate<Line> kept) {
+    return new Table(
+        file, places, headerLine, columns, width, lines.stream().filter(kept).toList(), complete);
   }
 
   /** How messages name the file. */
   public String file() {
     return file;
+  }
+
+  /** What is unusual in how the file is written, as clauses: {@code as Windows-1252 text}. */
+  public List<String> form() {
+    return places.form();
+  }
+
+  /** The names of the columns, from the left. */
+  public List<String> columns() {
+    return List.copyOf(columns.keySet());
   }
 
   /** Whether the header has that column. */
@@ -46,9 +115,19 @@ public final class Table {
     return Collections.unmodifiableList(rows);
   }
 
+  /** The same rows, cell by cell. */
+  public List<Line> lines() {
+    return lines;
+  }
+
+  /** The index of a column in each line; -1 where there is none. */
+  public int index(String column) {
+    return columns.getOrDefault(column, -1);
+  }
+
   /** Whether the file ends as it should; false where a quote swallowed its last rows. */
   public boolean complete() {
-    return rows.isEmpty() || !csv.endsQuoted(rows.get(rows.size() - 1).line);
+    return complete;
   }
 
   /**
@@ -69,7 +148,7 @@ public final class Table {
   private Problem unknown(String column, List<String> known) {
     List<String> free = known.stream().filter(c -> !has(c)).toList();
     return Problem.warning(
-        csv.origin(file, headerLine, columns.get(column)),
+        places.cell(headerLine, columns.get(column)),
         column,
         "the column is not known and is not read",
         "columns are " + String.join(", ", known),
@@ -80,7 +159,7 @@ public final class Table {
 
   private Problem missing(String column, List<String> unknown) {
     return Problem.fault(
-        Origin.of(file, headerLine),
+        places.row(headerLine),
         column,
         "the column is missing, so the file is not read",
         "the header must name " + column,
@@ -91,34 +170,36 @@ public final class Table {
 
   /** One row. Cells that the line does not have are empty. */
   public final class Row {
-    private final int line;
-    private final List<String> cells;
+    private final Line line;
+    private final boolean closed;
 
-    private Row(int line, List<String> cells) {
+    private Row(Line line, boolean closed) {
       this.line = line;
-      this.cells = cells;
+      this.closed = closed;
     }
 
     /** The cell under {@code column}, trimmed; empty where there is none. */
     public String get(String column) {
       Integer index = columns.get(column);
-      return index == null || index >= cells.size() ? "" : cells.get(index);
+      return index == null || index >= line.cells.size() ? "" : line.cells.get(index);
     }
 
     /** The whole row. */
     public Origin origin() {
-      return Origin.of(file, line);
+      return places.row(line.number);
     }
 
     /** The cell under {@code column}; the whole row where the line does not have it. */
     public Origin origin(String column) {
       Integer index = columns.get(column);
-      return index == null || index >= cells.size() ? origin() : csv.origin(file, line, index);
+      return index == null || index >= line.cells.size()
+          ? origin()
+          : places.cell(line.number, index);
     }
 
     /** Why the row as a whole cannot be trusted: more cells than columns, or an open quote. */
     public Optional<Problem> fault() {
-      if (this == rows.get(rows.size() - 1) && csv.endsQuoted(line)) {
+      if (!closed) {
         return Optional.of(
             Problem.fault(
                 origin(),
@@ -132,13 +213,14 @@ public final class Table {
               Problem.fault(
                   origin(),
                   "",
-                  "the row has " + cells.size() + " cells under " + width + " columns",
+                  "the row has " + line.cells.size() + " cells under " + width + " columns",
                   "a cell with a comma in it must stand in quotes",
                   "Maybe put \" before and after the text with the comma."))
           : Optional.empty();
     }
 
     private boolean surplus() {
+      List<String> cells = line.cells;
       return cells.size() > width
           && cells.subList(width, cells.size()).stream().anyMatch(c -> !c.isEmpty());
     }

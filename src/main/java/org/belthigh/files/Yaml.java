@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
@@ -11,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.belthigh.model.Origin;
@@ -23,6 +25,7 @@ import org.belthigh.model.Problem;
  */
 public final class Yaml {
   private static final int DEEPEST = 40;
+  private static final int LONGEST = 10_000;
   private static final YAMLFactory FACTORY =
       YAMLFactory.builder()
           .streamReadConstraints(
@@ -63,7 +66,26 @@ public final class Yaml {
     try (YAMLParser parser = FACTORY.createParser(text)) {
       Yaml reader = new Yaml(file, parser, problems);
       parser.nextToken();
-      return Optional.of(reader.node());
+      Node node = reader.node();
+      if (parser.nextToken() != null) {
+        problems.add(
+            Problem.fault(
+                reader.here(),
+                "",
+                "a second document begins here",
+                "a file must hold one",
+                "Maybe a line --- is one too many."));
+      }
+      return Optional.of(node);
+    } catch (StreamConstraintsException e) {
+      problems.add(
+          Problem.fault(
+              Origin.of(file),
+              "",
+              "this is nested too deep or a value is too long",
+              "groups must be nested at most " + DEEPEST + " deep",
+              "Maybe the blanks at the line's start grow where they should not."));
+      return Optional.empty();
     } catch (JsonProcessingException e) {
       problems.add(
           Problem.fault(
@@ -109,11 +131,49 @@ public final class Yaml {
       return new Node.Scalar("", origin);
     }
     return switch (token) {
-      case START_OBJECT -> entries(origin);
-      case START_ARRAY -> items(origin);
+      case START_OBJECT -> entries(tagless(origin));
+      case START_ARRAY -> items(tagless(origin));
       case VALUE_NULL -> new Node.Scalar("", origin);
-      default -> new Node.Scalar(parser.getText(), origin);
+      default -> scalar(parser.getText(), origin);
     };
+  }
+
+  /** {@code origin}; a fault where a tag stands before a list or a group. */
+  private Origin tagless(Origin origin) throws IOException {
+    if (parser.getTypeId() != null) {
+      problems.add(
+          Problem.fault(
+              origin,
+              "",
+              "a tag (!) stands here",
+              "a list or a group of keys must be plain",
+              "Take the tag out."));
+    }
+    return origin;
+  }
+
+  private Node scalar(String text, Origin origin) throws IOException {
+    if (text.length() > LONGEST || parser.getTypeId() != null) {
+      boolean tagged = parser.getTypeId() != null;
+      problems.add(
+          Problem.fault(
+              origin,
+              "",
+              tagged ? "a tag (!) stands here" : "the value is longer than " + LONGEST + " letters",
+              "a value must be plain text",
+              tagged ? "Take the tag out." : "Maybe a quote is missing at its end."));
+    }
+    int hidden = Blanks.hidden(text);
+    if (hidden >= 0) {
+      problems.add(
+          Problem.fault(
+              origin,
+              "",
+              String.format(Locale.ROOT, "the hidden character U+%04X stands here", hidden),
+              "a value must hold only what can be seen",
+              "Maybe type the value anew."));
+    }
+    return new Node.Scalar(text, origin);
   }
 
   private Node entries(Origin origin) throws IOException {

@@ -171,26 +171,31 @@ public final class History {
    * Keeps {@code handed} in the club folder, beside what is there.
    *
    * @return the path of the new entry within the folder; empty where the same plan is kept already
-   * @throws IOException if the folder cannot be written to
+   * @throws IOException if what is there cannot be read
+   * @throws org.belthigh.files.Unwritable if the folder cannot be written to
    */
   public static Optional<String> keep(Path club, Handed handed) throws IOException {
+    try (Output output = Output.into(club)) {
+      return keep(output, handed);
+    }
+  }
+
+  /** The same where the club folder is open for output already. */
+  public static Optional<String> keep(Output club, Handed handed) throws IOException {
     byte[] days = csv(DAYS, handed.sessions(), History::cells);
     byte[] steps = csv(STEPS, handed.steps(), History::cells);
-    Path folder = club.resolve(FOLDER);
     for (int number = 1; ; number++) {
-      String stem = handed.from() + (number == 1 ? "" : "-" + number);
-      Path stepsFile = folder.resolve(stem + "-steps.csv");
-      if (same(stepsFile, steps) && same(folder.resolve(stem + "-days.csv"), days)) {
+      String stem = FOLDER + "/" + handed.from() + (number == 1 ? "" : "-" + number);
+      Path stepsFile = club.folder().resolve(stem + "-steps.csv");
+      if (same(stepsFile, steps) && same(club.folder().resolve(stem + "-days.csv"), days)) {
         return Optional.empty();
       }
       if (!Files.exists(stepsFile)) {
-        try (Output output = Output.into(folder)) {
-          output.put(stem + "-days.csv", days);
-          // the steps come last: an entry without them was cut off, and is not read
-          output.put(stem + "-steps.csv", steps);
-          output.commit();
-        }
-        return Optional.of(FOLDER + "/" + stem);
+        club.put(stem + "-days.csv", days);
+        // by its name it is moved last: an entry without it was cut off, and is not read
+        club.put(stem + "-steps.csv", steps);
+        club.commit();
+        return Optional.of(stem);
       }
     }
   }

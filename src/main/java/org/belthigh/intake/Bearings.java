@@ -1,60 +1,163 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.files.Nearest;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
-/**
- * What rows are checked against.
- *
- * @param players by id, in roster order
- * @param setAside where players stand whose roster row could not be used
- */
-record Bearings(
-    Club club, Curriculum curriculum, Map<String, Player> players, Map<String, Origin> setAside) {
+/** What rows are checked against. */
+final class Bearings {
+  private final Club club;
+  private final Curriculum curriculum;
+  private final Drills drills;
+  private final Map<String, Player> players;
+  private final Map<String, Origin> setAside;
+  private final Map<String, List<Player>> names = new HashMap<>();
+
+  /**
+   * What rows are checked against.
+   *
+   * @param players by id, in roster order
+   * @param setAside where players stand whose roster row could not be used
+   */
+  Bearings(
+      Club club,
+      Curriculum curriculum,
+      Drills drills,
+      Map<String, Player> players,
+      Map<String, Origin> setAside) {
+    this.club = club;
+    this.curriculum = curriculum;
+    this.drills = drills;
+    this.players = players;
+    this.setAside = setAside;
+  }
+
+  Club club() {
+    return club;
+  }
+
+  Curriculum curriculum() {
+    return curriculum;
+  }
+
+  Map<String, Player> players() {
+    return players;
+  }
 
   /** The player whom the row names; a fault where there is none. */
   Optional<Player> player(Cells cells) {
     if (!cells.need("player", "a player's id of the roster")) {
       return Optional.empty();
     }
-    String id = cells.text("player");
-    if (setAside.containsKey(id)) {
-      cells.faultOnce("set-aside " + id, rows -> withoutPlayer(cells.origin("player"), id, rows));
+    String text = cells.text("player");
+    if (setAside.containsKey(text)) {
+      cells.faultOnce(
+          "set-aside " + text, rows -> withoutPlayer(cells.origin("player"), text, rows));
       return Optional.empty();
     }
-    Optional<Player> player = Optional.ofNullable(players.get(id));
-    if (player.isEmpty()) {
+    List<Player> called = called(text, cells.text("group"));
+    if (called.size() == 1) {
+      if (!players.containsKey(text)) {
+        cells.tell("with players by first name or shirt number");
+      }
+      return Optional.of(called.get(0));
+    }
+    List<String> ids = called.stream().map(Player::id).toList();
+    if (ids.isEmpty()) {
       cells.fault(
           "player",
-          "'" + id + "' is not in the roster",
+          "'" + text + "' is not in the roster",
           "player must be an id of the roster",
-          nearest(id)
-              .map(p -> "Maybe " + p.id() + ".")
+          nearest(text)
+              .map(id -> "Maybe " + id + ".")
               .orElse("Maybe the player is missing from the roster."));
+    } else {
+      cells.fault(
+          "player",
+          "'" + text + "' is a name or number of more than one player",
+          "player must be an id of the roster where two share a name or a number",
+          "Maybe " + Cells.oneOf(ids) + ".");
     }
-    return player;
+    return Optional.empty();
   }
 
-  private Optional<Player> nearest(String id) {
-    return Nearest.to(id, players.keySet()).map(players::get);
+  /**
+   * The player with that id; without one, all with that first name or shirt number, those of the
+   * group first where one is named.
+   */
+  private List<Player> called(String text, String group) {
+    Player byId = players.get(text);
+    if (byId != null) {
+      return List.of(byId);
+    }
+    List<Player> all = names().getOrDefault(plain(text), List.of());
+    List<Player> own =
+        all.stream()
+            .filter(p -> p.group().equalsIgnoreCase(group) || p.id().equals(plain(text)))
+            .toList();
+    return own.isEmpty() ? all : own;
   }
 
-  /** The player of that id alone where there is one, else all whose ids it resembles. */
-  List<String> similar(String id) {
-    if (players.containsKey(id) || setAside.containsKey(id)) {
-      return List.of(id);
+  /** The id of the player whom {@code text} names in {@code group}; the text where none is. */
+  String id(String text, String group) {
+    List<Player> called = called(text, group);
+    return called.size() == 1 ? called.get(0).id() : text;
+  }
+
+  private static String plain(String text) {
+    return Vocabulary.plain(text.startsWith("#") ? text.substring(1) : text, '-');
+  }
+
+  private Map<String, List<Player>> names() {
+    if (names.isEmpty()) {
+      for (Player player : players.values()) {
+        Stream.of(
+                plain(player.id()),
+                plain(player.firstName()),
+                player.number().isPresent() ? Integer.toString(player.number().getAsInt()) : "")
+            .filter(name -> !name.isEmpty())
+            .distinct()
+            .forEach(name -> names.computeIfAbsent(name, n -> new ArrayList<>()).add(player));
+      }
     }
-    return players.keySet().stream()
-        .filter(known -> Nearest.to(id, List.of(known)).isPresent())
-        .toList();
+    return names;
+  }
+
+  /** The id of the player whose id or first name resembles {@code text} most. */
+  private Optional<String> nearest(String text) {
+    return Nearest.to(text, players.keySet())
+        .or(
+            () ->
+                Nearest.to(plain(text), names().keySet())
+                    .filter(name -> names().get(name).size() == 1)
+                    .map(name -> names().get(name).get(0).id()));
+  }
+
+  /**
+   * The player of that id, or those of that name or number, where there are any; else all whose ids
+   * it resembles.
+   */
+  List<String> similar(String text) {
+    List<String> ids =
+        setAside.containsKey(text)
+            ? List.of(text)
+            : called(text, "").stream().map(Player::id).toList();
+    return !ids.isEmpty() || text.isEmpty()
+        ? ids
+        : players.keySet().stream()
+            .filter(known -> Nearest.to(text, List.of(known)).isPresent())
+            .toList();
   }
 
   private Problem withoutPlayer(Origin origin, String id, int rows) {
@@ -99,17 +202,58 @@ record Bearings(
     if (!cells.need("drill", allowed)) {
       return Optional.empty();
     }
-    String id = cells.text("drill").toLowerCase(Locale.ROOT);
-    Optional<Drill> drill = Optional.ofNullable(curriculum.drills().get(id));
+    String text = cells.text("drill");
+    Optional<Drill> drill = drills.find(text);
     if (drill.isEmpty()) {
       cells.fault(
           "drill",
-          "'" + cells.text("drill") + "' is not known",
+          "'" + text + "' is not known",
           "drill must be " + allowed,
-          Nearest.to(id, curriculum.drills().keySet())
+          drills
+              .near(text)
               .map(near -> "Maybe " + near + ".")
               .orElse("Maybe zone-call, countdown or field-call."));
     }
     return drill;
+  }
+
+  /** The drills of a curriculum by id and, where that is nobody else's, by name. */
+  static final class Drills {
+    private final Map<String, Drill> byId;
+    private final Map<String, Drill> byName = new HashMap<>();
+
+    Drills(Curriculum curriculum) {
+      this.byId = curriculum.drills();
+      Set<String> shared = new HashSet<>();
+      for (Drill drill : byId.values()) {
+        drill.name().byLanguage().values().stream()
+            .map(name -> Vocabulary.plain(name, '-'))
+            .distinct()
+            .forEach(
+                name -> {
+                  if (byName.putIfAbsent(name, drill) != null) {
+                    shared.add(name);
+                  }
+                });
+      }
+      byName.keySet().removeAll(shared);
+    }
+
+    /** The drill of that id or name. */
+    Optional<Drill> find(String text) {
+      Drill exact = byId.get(text);
+      if (exact != null) {
+        return Optional.of(exact);
+      }
+      String plain = Vocabulary.plain(text, '-');
+      return Optional.ofNullable(byId.getOrDefault(plain, byName.get(plain)));
+    }
+
+    /** The id of the drill whose id or name resembles {@code text} most. */
+    Optional<String> near(String text) {
+      String plain = Vocabulary.plain(text, '-');
+      return Nearest.to(plain, byId.keySet())
+          .or(() -> Nearest.to(plain, byName.keySet()).map(name -> byName.get(name).id()));
+    }
   }
 }

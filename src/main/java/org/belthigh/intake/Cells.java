@@ -1,17 +1,19 @@
 package org.belthigh.intake;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -26,24 +28,36 @@ import org.belthigh.model.Problem;
  * where it is still {@link #sound} after the last cell.
  */
 final class Cells {
-  private static final Pattern WHOLE = Pattern.compile("([+-]?\\d{1,9})(\\.0+)?");
-  private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,9})?");
-  private static final Pattern ISO = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
-  private static final Pattern YEAR_LAST =
-      Pattern.compile("(\\d{1,2})[/.-](\\d{1,2})[/.-](\\d{4})");
-  private static final Pattern TIME = Pattern.compile("(\\d{1,2}):(\\d{2})(:00)?");
-  private static final List<String> YES = List.of("yes", "y", "true", "1", "x");
-  private static final List<String> NO = List.of("no", "n", "false", "0");
+  private static final Pattern TIME =
+      Pattern.compile("(\\d{1,2})[:.h](\\d{2})(?::00)?(?: ?([ap])\\.? ?m\\.?)?");
+  private static final Set<String> YES = Set.of("yes", "y", "true", "1", "x", "✓", "✔");
+  private static final Set<String> NO = Set.of("no", "n", "false", "0");
+
+  private static final Set<String> UNITS =
+      Set.of("cm", "ft", "feet", "min", "minutes", "h", "hours", "pitches", "innings");
+  private static final int NOON = 12;
+
+  /** The day before the first of a spreadsheet's days, as they count since 1900. */
+  private static final LocalDate SERIAL_ZERO = LocalDate.of(1899, 12, 30);
+
+  private static final int FIRST_SERIAL = 36_526;
+  private static final int LAST_SERIAL = 73_050;
 
   private final Table.Row row;
   private final Notes notes;
+  private final Reading reading;
   private final boolean forgiving;
+
+  /** Columns of which all has been said. */
+  private final Set<String> told = new HashSet<>();
+
   private boolean sound = true;
   private String consequence = "";
 
-  private Cells(Table.Row row, Notes notes, boolean forgiving) {
+  private Cells(Table.Row row, Notes notes, Reading reading, boolean forgiving) {
     this.row = row;
     this.notes = notes;
+    this.reading = reading;
     this.forgiving = forgiving;
   }
 
@@ -51,8 +65,8 @@ final class Cells {
    * The cells of {@code row}. Where the row as a whole is broken, that alone is told: its cells may
    * stand under the wrong names.
    */
-  static Cells of(Table.Row row, Notes notes) {
-    Cells cells = new Cells(row, notes, false);
+  static Cells of(Table.Row row, Notes notes, Reading reading) {
+    Cells cells = new Cells(row, notes, reading, false);
     cells.sound = cells.intact();
     row.fault().ifPresent(notes::add);
     return cells;
@@ -65,7 +79,7 @@ final class Cells {
 
   /** The same row, for cells it can do without: a faulty one is told and read as empty. */
   Cells forgiving() {
-    return new Cells(row, notes, true);
+    return new Cells(row, notes, reading, true);
   }
 
   /** Whether no fault has been found so far. */
@@ -103,13 +117,34 @@ final class Cells {
     return text(column);
   }
 
+  /** Sets the row aside where a character stands in it that nobody can see. */
+  void refuseHidden(List<String> columns) {
+    for (String column : reading.clean() ? List.<String>of() : columns) {
+      OptionalInt hidden = reading.hidden(text(column));
+      if (hidden.isPresent()) {
+        fault(
+            column,
+            String.format(
+                Locale.ROOT, "the hidden character U+%04X stands here", hidden.getAsInt()),
+            "a cell must hold only what can be seen",
+            "Maybe type the cell anew.");
+        told.add(column);
+      }
+    }
+  }
+
   /** Notes why the row cannot be used. */
   void fault(String column, String found, String allowed, String maybe) {
     String clause = forgiving ? found + " and is left out" : found;
     sound = false;
-    if (intact()) {
+    if (intact() && !told.contains(column)) {
       notes.add(Problem.fault(origin(column), column, clause, allowed + consequence, maybe));
     }
+  }
+
+  /** Notes how the file is read, told once. */
+  void tell(String clause) {
+    reading.tell(clause, "");
   }
 
   /** Notes something to look at. */
@@ -143,19 +178,28 @@ final class Cells {
     if (!has(column)) {
       return Optional.empty();
     }
-    Optional<T> value = parse.apply(text(column));
+    Optional<T> value = parse.apply(text(column)).or(() -> translated(column).flatMap(parse));
     if (value.isEmpty()) {
-      String guess =
-          text(column).matches("\\d+")
-              ? "a digit was mistyped"
-              : "the cell belongs to another column";
       fault(
           column,
           "'" + text(column) + "' is not known",
           column + " must be " + allowed,
-          maybe(text(column), words, guess));
+          maybe(text(column), words, guess(text(column))));
     }
     return value;
+  }
+
+  private static String guess(String text) {
+    return text.chars().allMatch(c -> c >= '0' && c <= '9')
+        ? "a digit was mistyped"
+        : "the cell belongs to another column";
+  }
+
+  /** The cell in the words of the documentation, where it is in those of another language. */
+  private Optional<String> translated(String column) {
+    Optional<String> word = reading.word(column, text(column));
+    word.ifPresent(w -> reading.tell("with words such as", text(column) + " for " + w));
+    return word;
   }
 
   /** A member of a closed list; empty where nothing stands there. */
@@ -168,7 +212,7 @@ final class Cells {
     Optional<E> member = has(column) ? find(members, text(column)) : Optional.empty();
     if (has(column) && member.isEmpty()) {
       List<String> words = members.stream().map(Coded::id).toList();
-      parsed(column, oneOf(words), words, text -> Optional.empty());
+      return parsed(column, oneOf(words), words, text -> find(members, text));
     }
     return member;
   }
@@ -211,15 +255,19 @@ final class Cells {
     if (!has(column)) {
       return OptionalInt.empty();
     }
-    Matcher number = WHOLE.matcher(text(column));
-    if (number.matches()) {
-      int value = Integer.parseInt(number.group(1));
-      if (value >= least && value <= most) {
-        return OptionalInt.of(value);
-      }
+    Optional<Numeral> number = number(column, least, most, Numeral::whole, wholeFrom(least, most));
+    return number.map(n -> OptionalInt.of((int) n.value())).orElseGet(OptionalInt::empty);
+  }
+
+  private Optional<Numeral> number(
+      String column, int least, int most, Predicate<Numeral> kind, String allowed) {
+    Optional<Numeral> number = Numeral.parse(text(column)).filter(kind);
+    Optional<Numeral> fits = number.filter(n -> n.value() >= least && n.value() <= most);
+    fits.ifPresent(reading::tellNumber);
+    if (fits.isEmpty()) {
+      outside(column, number.isPresent(), allowed, kind);
     }
-    outside(column, number.matches(), wholeFrom(least, most));
-    return OptionalInt.empty();
+    return fits;
   }
 
   /** A whole number, which must be there. */
@@ -237,70 +285,93 @@ final class Cells {
     if (!has(column)) {
       return OptionalDouble.empty();
     }
-    boolean isNumber = DECIMAL.matcher(text(column)).matches();
-    if (isNumber) {
-      double value = Double.parseDouble(text(column));
-      if (value >= least && value <= most) {
-        return OptionalDouble.of(value);
-      }
-    }
-    outside(column, isNumber, "a number from " + least + " to " + most);
-    return OptionalDouble.empty();
+    Optional<Numeral> number =
+        number(column, least, most, n -> true, "a number from " + least + " to " + most);
+    return number.map(n -> OptionalDouble.of(n.value())).orElseGet(OptionalDouble::empty);
   }
 
-  private void outside(String column, boolean isNumber, String allowed) {
+  private void outside(String column, boolean isNumber, String allowed, Predicate<Numeral> kind) {
     String text = text(column);
     fault(
         column,
         isNumber ? text + " is out of range" : "'" + text + "' is no such number",
         column + " must be " + allowed,
-        text.matches("\\d+,\\d+")
-            ? "Maybe " + text.replace(',', '.') + "."
-            : "Maybe a digit was mistyped.");
+        isNumber ? "Maybe a digit was mistyped." : nearNumber(text, kind));
+  }
+
+  /** A number with its unit, or with a letter for a digit, is proposed without it. */
+  private static String nearNumber(String text, Predicate<Numeral> kind) {
+    String bare = text.replace('O', '0').replace('o', '0').replace('l', '1');
+    String[] words = text.split(" ", 3);
+    String front = words.length == 2 && UNITS.contains(words[1]) ? words[0] : bare;
+    return Stream.of(bare, front)
+        .flatMap(t -> Numeral.parse(t).stream())
+        .filter(kind)
+        .map(n -> "Maybe " + n.text() + ".")
+        .findFirst()
+        .orElse("Maybe a digit was mistyped.");
   }
 
   /** A day of the calendar, which must be there. */
   Optional<LocalDate> date(String column) {
-    return need(column, "a date such as 2027-03-08")
-        ? parseDate(text(column)).or(() -> noDate(column))
-        : Optional.empty();
-  }
-
-  static Optional<LocalDate> parseDate(String text) {
-    try {
-      return ISO.matcher(text).matches() ? Optional.of(LocalDate.parse(text)) : Optional.empty();
-    } catch (DateTimeParseException e) {
+    if (!need(column, "a date such as 2027-03-08")) {
       return Optional.empty();
     }
+    Optional<LocalDate> day = clearDate(column);
+    if (day.isEmpty() && Dates.meanings(text(column)).size() > 1) {
+      faultOnce("dates", rows -> unclearDates(column, rows));
+    } else if (day.isEmpty()) {
+      noDate(column);
+    }
+    return day;
   }
 
-  private Optional<LocalDate> noDate(String column) {
+  /** The day that the cell says; empty, and nothing noted, where it says none. */
+  Optional<LocalDate> clearDate(String column) {
+    return reading.date(text(column));
+  }
+
+  private Problem unclearDates(String column, int rows) {
+    List<LocalDate> days = Dates.meanings(text(column));
+    return Problem.fault(
+        origin(column),
+        column,
+        "'"
+            + text(column)
+            + "' can mean "
+            + days.get(0)
+            + " or "
+            + days.get(1)
+            + ", so "
+            + Notes.rows(rows)
+            + " cannot be used",
+        "a date of the file with a day over 12, or dates: in club.yaml, must tell which comes first"
+            + consequence,
+        "Does the month come first? Then write dates: month-first in club.yaml, else dates:"
+            + " day-first.");
+  }
+
+  private void noDate(String column) {
     String text = text(column);
-    boolean iso = ISO.matcher(text).matches();
+    boolean iso = Dates.isIso(text);
     fault(
         column,
         iso ? text + " is no day of the calendar" : "'" + text + "' is not a date",
         column + " must be a date such as 2027-03-08",
-        iso ? "Maybe a digit was mistyped." : turned(text));
-    return Optional.empty();
+        iso ? "Maybe a digit was mistyped." : nearDate(text));
   }
 
-  private static String turned(String text) {
-    Matcher parts = YEAR_LAST.matcher(text);
-    if (!parts.matches()) {
-      return "Write the year, the month, then the day.";
+  /** A day that a spreadsheet left as its own number is proposed. */
+  private static String nearDate(String text) {
+    if (text.length() > 10 && Dates.clear().parse(text.substring(0, 10)).isPresent()) {
+      return "Maybe " + text.substring(0, 10) + ".";
     }
-    String year = parts.group(3);
-    String first = String.format(Locale.ROOT, "%02d", Integer.parseInt(parts.group(1)));
-    String second = String.format(Locale.ROOT, "%02d", Integer.parseInt(parts.group(2)));
-    List<String> days =
-        Stream.of(year + "-" + first + "-" + second, year + "-" + second + "-" + first)
-            .filter(day -> parseDate(day).isPresent())
-            .distinct()
-            .toList();
-    return days.isEmpty()
-        ? "Write the year, the month, then the day."
-        : "Maybe " + String.join(" or ", days) + ".";
+    return Numeral.parse(text)
+        .filter(Numeral::whole)
+        .map(Numeral::value)
+        .filter(n -> n >= FIRST_SERIAL && n <= LAST_SERIAL)
+        .map(n -> "Maybe " + SERIAL_ZERO.plusDays(n.longValue()) + ", a spreadsheet's own number.")
+        .orElse("Write the year, the month, then the day.");
   }
 
   /** A time of the day such as 17:30; empty where nothing stands there. */
@@ -309,14 +380,19 @@ final class Cells {
   }
 
   private static Optional<LocalTime> parseTime(String text) {
-    Matcher parts = TIME.matcher(text);
+    Matcher parts = TIME.matcher(text.toLowerCase(Locale.ROOT));
     if (!parts.matches()) {
       return Optional.empty();
     }
+    int hour = Integer.parseInt(parts.group(1));
+    String half = parts.group(3);
+    if (half != null && (hour < 1 || hour > NOON)) {
+      return Optional.empty();
+    }
+    int after = half == null ? hour : hour % NOON + (half.equals("p") ? NOON : 0);
     try {
-      String padded = parts.group(1).length() == 1 ? "0" + text : text;
-      return Optional.of(LocalTime.parse(padded, DateTimeFormatter.ISO_LOCAL_TIME));
-    } catch (DateTimeParseException e) {
+      return Optional.of(LocalTime.of(after, Integer.parseInt(parts.group(2))));
+    } catch (DateTimeException e) {
       return Optional.empty();
     }
   }

@@ -13,6 +13,7 @@ import org.belthigh.catalogue.RuleBook;
 import org.belthigh.files.Fields;
 import org.belthigh.files.Nearest;
 import org.belthigh.files.Node;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Problem;
 
 /**
@@ -38,6 +39,7 @@ final class ClubFile {
           "equipment",
           "places",
           "emergency",
+          "dates",
           "other");
   private static final int USUAL_TOSSERS = 1;
   private static final int MOST_TOSSERS = 20;
@@ -45,6 +47,7 @@ final class ClubFile {
   private final Catalogue catalogue;
   private final List<Problem> grave = new ArrayList<>();
   private final List<Problem> light = new ArrayList<>();
+  private Optional<Dates.Order> dates = Optional.empty();
 
   ClubFile(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -64,8 +67,17 @@ final class ClubFile {
     return club;
   }
 
+  /**
+   * What stands first in the dates of this club's spreadsheets where a file does not show it; known
+   * after {@link #read}.
+   */
+  Optional<Dates.Order> dates() {
+    return dates;
+  }
+
   private Club club(Fields f) {
     refuseUnknown(f);
+    dates = dates(f);
     int tossers = f.optionalWhole("tossers", 0, MOST_TOSSERS).orElse(USUAL_TOSSERS);
     List<LocalDate> season = season(f);
     List<String> books = ruleBooks(f);
@@ -105,6 +117,20 @@ final class ClubFile {
 
   private void leaveOut(Fields f, String key, String found, String allowed, String maybe) {
     light.add(Problem.fault(f.origin(key), key, found, allowed, maybe));
+  }
+
+  private Optional<Dates.Order> dates(Fields f) {
+    Optional<String> text = f.optionalText("dates");
+    Optional<Dates.Order> order = text.flatMap(t -> Coded.find(Dates.Order.class, t));
+    if (text.isPresent() && order.isEmpty()) {
+      leaveOut(
+          f,
+          "dates",
+          "'" + text.get() + "' is not known and is left out",
+          "dates must be day-first or month-first",
+          Cells.maybe(text.get(), List.of("day-first", "month-first"), "month-first is meant"));
+    }
+    return order;
   }
 
   private String paper(Fields f) {

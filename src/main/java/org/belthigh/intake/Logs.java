@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.belthigh.model.MeasureKind;
-import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
 /**
@@ -29,8 +28,10 @@ final class Logs {
 
   private final List<Toss> tosses = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
-  private final Map<Round, Map<Integer, Map<String, Origin>>> numbered = new HashMap<>();
+  private final Map<Round, Map<Integer, Map<String, Toss>>> numbered = new HashMap<>();
   private final Map<Round, Integer> last = new HashMap<>();
+  private final List<Toss> unnumbered = new ArrayList<>();
+  private final Repeats repeats = new Repeats();
 
   private record Round(LocalDate date, String player, String drill, String round) {
     static Round of(Toss toss) {
@@ -63,24 +64,33 @@ final class Logs {
     Round round = Round.of(toss);
     int order = toss.order() > 0 ? toss.order() : last.getOrDefault(round, 0) + 1;
     if (toss.order() > 0) {
-      Map<String, Origin> marks =
+      Map<String, Toss> marks =
           numbered
               .computeIfAbsent(round, r -> new HashMap<>())
               .computeIfAbsent(order, o -> new LinkedHashMap<>());
       boolean again = toss.by().isBlank() ? !marks.isEmpty() : marks.containsKey("");
       if (again || marks.containsKey(toss.by())) {
-        Origin first = marks.getOrDefault(toss.by(), marks.values().iterator().next());
-        refuseSecond(toss, first, cells);
+        second(toss, marks.getOrDefault(toss.by(), marks.values().iterator().next()), cells);
         return;
       }
-      marks.put(toss.by(), toss.origin());
+      marks.put(toss.by(), toss);
     }
     last.put(round, order);
-    tosses.add(toss.withOrder(order));
+    Toss placed = toss.withOrder(order);
+    tosses.add(placed);
+    if (toss.order() == 0) {
+      unnumbered.add(placed);
+    }
   }
 
-  private static void refuseSecond(Toss toss, Origin first, Cells cells) {
-    boolean sameFile = first.file().equals(toss.origin().file());
+  /** A second row for one toss: a copy in another file, or a contradiction. */
+  private void second(Toss toss, Toss first, Cells cells) {
+    boolean sameFile = first.origin().file().equals(toss.origin().file());
+    String difference = Repeats.difference(first, toss);
+    if (!sameFile && difference.isEmpty()) {
+      repeats.note(toss.origin(), first.origin());
+      return;
+    }
     cells.fault(
         "toss",
         "toss "
@@ -90,27 +100,40 @@ final class Logs {
             + " of "
             + toss.player()
             + " stands already "
-            + (sameFile ? "on line " + first.line() : "in " + first),
+            + (sameFile ? "on line " + first.origin().line() : "in " + first.origin())
+            + (sameFile ? "" : ": " + difference),
         "one toss must be one row",
         sameFile
             ? "Maybe the round or the toss was mistyped."
-            : "Maybe the log was copied into a second file.");
+            : "Maybe it is another round; else keep the row that is right.");
   }
 
   void add(Tally tally) {
     tallies.add(tally);
   }
 
-  /** The tosses in their order. */
+  /** The tosses in their order, without those that stand in two files. */
   List<Toss> tosses() {
+    Set<Toss> copied = repeats.copied(unnumbered);
+    if (!copied.isEmpty()) {
+      tosses.removeIf(copied::contains);
+    }
+    unnumbered.clear();
     return tosses.stream().sorted(ORDER).toList();
+  }
+
+  /** What stood in two files, told once for two files; complete after all else was asked for. */
+  List<Problem> remarks() {
+    return repeats.remarks();
   }
 
   /** The tallies that stand: those for whose player, day, drill and measure no toss was logged. */
   List<Tally> tallies(List<Problem> problems) {
     Set<Counted> tossed = tossed();
     List<Tally> standing = new ArrayList<>();
-    for (Tally tally : tallies) {
+    List<Tally> once = repeats.once(tallies);
+    problems.addAll(Repeats.contradictions(once));
+    for (Tally tally : once) {
       if (tossed.contains(
           new Counted(tally.date(), tally.player(), tally.drill(), tally.measure()))) {
         problems.add(beaten(tally));

@@ -119,7 +119,7 @@ final class RosterRows {
     if (age < YOUNGEST || age > OLDEST) {
       cells.fault(
           "born",
-          born.get() + " makes the player " + age + " on " + club.seasonFirst(),
+          "the day makes the player " + age + " on " + club.seasonFirst(),
           "a player must be " + YOUNGEST + " to " + OLDEST + " when the season begins",
           "Maybe the year was mistyped.");
       return Optional.empty();
@@ -198,7 +198,7 @@ final class RosterRows {
   private static Optional<Set<DayOfWeek>> days(String text) {
     Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     List<String> words =
-        Stream.of(text.toUpperCase(Locale.ROOT).split("[\\s,;/]+", -1))
+        Stream.of(text.toUpperCase(Locale.ROOT).split("[\\s,;/-]+", -1))
             .filter(w -> !w.isEmpty())
             .toList();
     for (String word : words) {

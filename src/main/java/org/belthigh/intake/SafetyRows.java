@@ -93,14 +93,19 @@ final class SafetyRows {
   /** Innings with thirds as .1 and .2. */
   private static OptionalDouble innings(Cells cells) {
     OptionalDouble innings = cells.number("innings", 0, MOST_INNINGS);
-    if (innings.isPresent() && !cells.text("innings").matches("\\d+(\\.[012]0*)?")) {
+    if (innings.isPresent() && !thirds(innings.getAsDouble())) {
       cells.fault(
           "innings",
           cells.text("innings") + " is no number of innings",
           "thirds of an inning must be written .1 and .2",
-          "Maybe " + cells.text("innings").replaceFirst("\\..*", "") + ".");
+          "Maybe " + (int) innings.getAsDouble() + ".");
     }
     return innings;
+  }
+
+  private static boolean thirds(double innings) {
+    long tenths = Math.round(innings * 10);
+    return Math.abs(innings * 10 - tenths) < 1e-6 && tenths % 10 <= 2;
   }
 
   private static void compareRoster(Cells cells, Player player, int pitches) {
@@ -170,7 +175,7 @@ final class SafetyRows {
   /** Keeps a row for the player it names, or for all with a similar id; a broken row for anyone. */
   private void note(Unread.What what, Cells cells) {
     String id = cells.text("player");
-    Optional<LocalDate> date = Cells.parseDate(cells.text("date")).filter(bearings::inReach);
+    Optional<LocalDate> date = cells.clearDate("date").filter(bearings::inReach);
     List<String> about = bearings.similar(id);
     if (about.isEmpty() && (id.isEmpty() || !cells.intact())) {
       unread.add(new Unread(what, Optional.empty(), date, cells.origin()));

@@ -21,4 +21,9 @@ record Sheet<T>(List<String> required, List<String> optional, Function<Cells, Op
         names.stream().filter(n -> !n.endsWith("*")).toList(),
         row);
   }
+
+  /** All columns, required and optional. */
+  List<String> columns() {
+    return Stream.concat(required.stream(), optional.stream()).toList();
+  }
 }

@@ -13,7 +13,7 @@ import org.belthigh.model.Side;
 /** Reads logs with a drill a row. */
 final class TallyRows {
   static final String COLUMNS =
-      "date* player* drill* measure* made* of* bats ball feed feet place by";
+      "date* player* drill* measure* made* of* bats ball feed feet place by group";
 
   private static final int MOST = 999;
   private static final int USUAL_START = 12;

@@ -1,10 +1,13 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Call;
+import org.belthigh.model.Coded;
 import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Field;
@@ -84,6 +87,33 @@ public record Toss(
         place,
         by,
         origin);
+  }
+
+  /**
+   * What was seen, by column and in the words of the files, empty cells left out: two rows for one
+   * toss agree where it is the same.
+   */
+  Map<String, String> seen() {
+    Map<String, String> seen = new LinkedHashMap<>();
+    seen.put("bats", side.letter());
+    seen.put("zone", zone.id());
+    seen.put("near", nearEdge ? "yes" : "");
+    seen.put("called", called.map(Call::id).orElse(""));
+    seen.put("field", id(field));
+    seen.put("swing", swing ? "yes" : "no");
+    seen.put("hit", id(hit));
+    seen.put("went", id(went));
+    seen.put("timing", id(timing));
+    seen.put("ball", id(ball));
+    seen.put("feed", id(feed));
+    seen.put("feet", feet.isPresent() ? Double.toString(feet.getAsDouble()) : "");
+    seen.put("place", id(place));
+    seen.values().removeIf(String::isEmpty);
+    return seen;
+  }
+
+  private static String id(Optional<? extends Coded> word) {
+    return word.map(Coded::id).orElse("");
   }
 
   /** Which toss it is: the rows of one player that share it were marked by different people. */

@@ -27,7 +27,7 @@ import org.belthigh.model.Went;
 final class TossRows {
   static final String COLUMNS =
       "date* player* drill* round toss bats zone* near called field swing* hit went timing ball"
-          + " feed feet place by";
+          + " feed feet place by group";
 
   /** Where tosses are logged; there is no such place as rest. */
   static final List<Place> PLACES = List.of(Place.FIELD, Place.CAGE, Place.HOME);

@@ -39,6 +39,20 @@ public sealed interface Call {
         .or(() -> Coded.find(Column.class, word).map(InColumn::new));
   }
 
+  /** The call in the words of the files. */
+  default String id() {
+    if (this instanceof AtSpot at) {
+      return at.spot().id();
+    }
+    if (this instanceof InRow in) {
+      return in.row().id();
+    }
+    if (this instanceof InColumn in) {
+      return in.column().id();
+    }
+    return this instanceof AnyStrike ? Grain.STRIKE.id() : "none";
+  }
+
   /** The grain at which the call was made; a silent call answers at the finest. */
   default Grain grain() {
     if (this instanceof InRow) {

@@ -15,6 +15,10 @@ import java.util.Objects;
 public record Problem(
     Weight weight, Origin origin, String subject, String found, String allowed, String maybe)
     implements Comparable<Problem> {
+  private static final int LONGEST = 1_200;
+  private static final int FRONT = 120;
+  private static final int HIDDEN = 0xFFFD;
+
   /** How much a problem matters. */
   public enum Weight implements Coded {
     /** The row, file or key was set aside; exit status 3. */
@@ -36,6 +40,28 @@ public record Problem(
               + maybe
               + "'");
     }
+    subject = visible(subject);
+    found = visible(found);
+    allowed = visible(allowed);
+    maybe = visible(maybe);
+  }
+
+  /**
+   * What a file holds goes to a terminal: no line ends, no control or direction marks, not endless.
+   */
+  private static String visible(String clause) {
+    StringBuilder visible = new StringBuilder();
+    clause
+        .codePoints()
+        .map(c -> Character.isWhitespace(c) ? ' ' : hidden(c) ? HIDDEN : c)
+        .forEach(visible::appendCodePoint);
+    int tail = visible.length() - LONGEST;
+    return tail > 0 ? visible.replace(FRONT, FRONT + tail, " … ").toString() : visible.toString();
+  }
+
+  private static boolean hidden(int c) {
+    int type = Character.getType(c);
+    return type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE;
   }
 
   /** A fault: something was set aside. */

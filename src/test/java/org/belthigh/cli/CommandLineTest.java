@@ -6,13 +6,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -27,45 +25,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 /** The commands as a coordinator gives them. */
 class CommandLineTest {
-  private static final Clock TODAY =
-      Clock.fixed(Instant.parse("2027-04-05T09:00:00Z"), ZoneOffset.UTC);
-
   @TempDir private Path folder;
 
-  private record Ran(int status, String out, String err) {
-    JsonNode json() throws IOException {
-      return new ObjectMapper().readTree(out);
-    }
-  }
-
   private static Ran run(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int status =
-        Belthigh.commandLine(TODAY, new PrintWriter(out), new PrintWriter(err)).execute(args);
-    return new Ran(status, out.toString(), err.toString());
+    return Runs.run(args);
   }
 
-  /**
-   * A copy of the demo club without the file that has the planted faults, and without what a run of
-   * the demo left behind.
-   */
   private Path cleanDemo() throws IOException {
-    Path club = folder.resolve("club");
-    try (Stream<Path> files = Files.walk(Path.of("demo-players"))) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        if (!file.endsWith("u10-practice-0330.csv")
-            && !file.startsWith(Path.of("demo-players", "history"))) {
-          Path copy = club.resolve(Path.of("demo-players").relativize(file).toString());
-          Files.createDirectories(copy.getParent());
-          Files.copy(file, copy);
-        }
-      }
-    }
-    return club;
+    return Runs.cleanDemo(folder);
   }
 
   private static Map<String, String> bytes(Path folder) throws IOException {
@@ -413,7 +384,19 @@ class CommandLineTest {
 
   @Test
   void every_command_has_help_with_an_example() {
-    for (String command : List.of("plan", "measure", "rest", "explain", "check", "heat")) {
+    List<CommandLine> commands =
+        Belthigh.commandLine(
+                Clock.systemUTC(),
+                new PrintWriter(Writer.nullWriter()),
+                new PrintWriter(Writer.nullWriter()))
+            .getSubcommands()
+            .values()
+            .stream()
+            .filter(c -> !c.getCommandSpec().usageMessage().hidden())
+            .toList();
+    assertThat(commands).hasSizeGreaterThan(12);
+    for (CommandLine line : commands) {
+      String command = line.getCommandName();
       Ran ran = run(command, "--help");
       assertThat(ran.status()).isZero();
       assertThat(ran.out()).contains("Example").contains("belthigh " + command);

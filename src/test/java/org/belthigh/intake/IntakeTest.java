@@ -247,8 +247,9 @@ class IntakeTest {
     assertThat(club.messages())
         .containsExactly(
             "fault CLUB/logs/b.csv line 2 column 28, toss: toss 1 of round 1 of p01 stands already"
-                + " in CLUB/logs/a.csv line 2; one toss must be one row.\n"
-                + "Maybe the log was copied into a second file.");
+                + " in CLUB/logs/a.csv line 2: zone is belt-middle there and belt-in here, called is"
+                + " belt-middle there and belt-in here; one toss must be one row.\n"
+                + "Maybe it is another round; else keep the row that is right.");
   }
 
   @Test
@@ -447,16 +448,16 @@ class IntakeTest {
 
   @Test
   void other_forms_are_told_and_not_read() {
-    club.with("throws.xlsx", "x").with("logs/march.yaml", "x").with("trows.csv", "x");
+    club.with("throws.xls", "x").with("logs/march.ods", "x").with("trows.csv", "x");
 
     assertThat(club.messages())
         .containsExactly(
-            "fault CLUB/logs/march.yaml: files of this form are not read; it must be CSV in UTF-8.\n"
-                + "Save it as \"CSV UTF-8\".",
+            "fault CLUB/logs/march.ods: files of this form are not read; it must be CSV, XLSX or"
+                + " YAML.\nSave it as \"CSV UTF-8\".",
             "fault CLUB/throws.csv: not every row could be read; each report counts; until then ask"
                 + " before anyone throws.\nCorrect what else is said of this file.",
-            "fault CLUB/throws.xlsx: files of this form are not read; it must be CSV in UTF-8.\n"
-                + "Save it as \"CSV UTF-8\".",
+            "fault CLUB/throws.xls: files of this form are not read; it must be CSV, XLSX or"
+                + " YAML.\nSave it as \"CSV UTF-8\".",
             "warning CLUB/trows.csv: no file of this name is read; files are roster.csv,"
                 + " calendar.csv, throws.csv, wellness.csv, other.csv, coach.csv and logs/*.csv.\n"
                 + "Maybe throws.csv.");

@@ -1,0 +1,287 @@
+package org.belthigh.intake;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.files.Table;
+import org.belthigh.model.DrillKind;
+import org.belthigh.model.MeasureKind;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
+
+/**
+ * Short marks of one file, written out: tables with a toss a row and with a tally a row, each cell
+ * with the place of the word it comes from. Who reads those rows checks them as any other log.
+ */
+final class ShortMarks {
+  private static final List<String> TOSS = columns(TossRows.COLUMNS);
+
+  /** The sheet that holds short marks. */
+  static final String COLUMNS =
+      "date* player* drill* tosses* round bats ball feed feet place by group";
+
+  private static final List<String> TALLY = columns(TallyRows.COLUMNS);
+  private static final Map<String, MeasureKind> MEASURES =
+      Map.of(
+          "call", MeasureKind.ZONE_RECOGNITION,
+          "take", MeasureKind.MIDDLE_TAKE,
+          "chase", MeasureKind.BALL_SWING,
+          "count", MeasureKind.COUNTDOWN,
+          "sent", MeasureKind.FIELD_CALL);
+  private static final int LONGEST_WORD = 12;
+
+  private final String file;
+  private final List<Problem> problems = new ArrayList<>();
+  private final Written tosses;
+  private final Written tallies;
+  private final List<Line> lines = new ArrayList<>();
+  private final Map<String, Integer> rounds = new HashMap<>();
+
+  /** A word and where it stands. */
+  record Word(String text, Origin origin) {
+    /** The word in small letters, as all are read. */
+    String small() {
+      return text.toLowerCase(Locale.ROOT);
+    }
+
+    Word with(String other) {
+      return new Word(other, origin);
+    }
+  }
+
+  /**
+   * A line: its words, and what holds for all of them, by column.
+   *
+   * @param kind the drill's; empty where the drill is not known
+   */
+  record Line(Map<String, Word> cells, Optional<DrillKind> kind, List<Word> words) {}
+
+  /** Rows in the making, and where their words stand. */
+  private static final class Written implements Table.Places {
+    private final List<String> columns;
+    private final List<String> form;
+    private final List<Table.Line> lines = new ArrayList<>();
+    private final List<Map<String, Word>> words = new ArrayList<>();
+    private final List<Origin> origins = new ArrayList<>();
+
+    Written(List<String> columns, List<String> form) {
+      this.columns = columns;
+      this.form = form;
+    }
+
+    void add(Map<String, Word> cells, Origin origin) {
+      List<String> texts =
+          columns.stream().map(c -> cells.containsKey(c) ? cells.get(c).text() : "").toList();
+      lines.add(new Table.Line(lines.size() + 1, texts));
+      words.add(cells);
+      origins.add(origin);
+    }
+
+    @Override
+    public List<String> form() {
+      return form;
+    }
+
+    @Override
+    public Origin row(int line) {
+      return origins.get(line - 1);
+    }
+
+    @Override
+    public Origin cell(int line, int index) {
+      Word word = words.get(line - 1).get(columns.get(index));
+      return word == null ? row(line) : word.origin();
+    }
+
+    Table table(String file) {
+      Map<String, Integer> index = new LinkedHashMap<>();
+      columns.forEach(c -> index.put(c, index.size()));
+      return new Table(file, this, 0, index, columns.size(), lines, true);
+    }
+  }
+
+  ShortMarks(String file, List<String> form) {
+    this.file = file;
+    this.tosses = new Written(TOSS, form);
+    this.tallies = new Written(TALLY, List.of());
+  }
+
+  /**
+   * The marks of a sheet with a player and drill a row and its tosses in one cell.
+   *
+   * @param sheet with the columns of {@link #COLUMNS} under their names
+   */
+  static ShortMarks of(Table sheet, Bearings.Drills drills) {
+    ShortMarks marks = new ShortMarks(sheet.file(), sheet.form());
+    for (Table.Row row : sheet.rows()) {
+      row.fault().ifPresent(marks.problems::add);
+      if (row.fault().isEmpty()) {
+        Map<String, Word> cells = new HashMap<>();
+        TOSS.stream()
+            .filter(c -> !row.get(c).isEmpty())
+            .forEach(c -> cells.put(c, new Word(row.get(c), row.origin(c))));
+        List<Word> words =
+            Stream.of(row.get("tosses").split("\\s+", -1))
+                .filter(w -> !w.isEmpty())
+                .map(w -> new Word(w, row.origin("tosses")))
+                .toList();
+        marks.add(new Line(cells, kind(drills, row.get("drill")), words));
+      }
+    }
+    return marks;
+  }
+
+  private static List<String> columns(String documented) {
+    return Sheet.of(documented, cells -> Optional.empty()).columns();
+  }
+
+  /** What kind of marks a drill's line holds, by its id; empty for an unknown drill. */
+  static Optional<DrillKind> kind(Bearings.Drills drills, String id) {
+    return drills.find(id).map(Drill::kind);
+  }
+
+  /**
+   * Writes all lines out.
+   *
+   * @param ids gives the player's id for a name in a group, so that rounds are counted by player;
+   *     the name itself where it is unknown
+   */
+  void write(BinaryOperator<String> ids) {
+    lines.forEach(line -> write(line, ids));
+    lines.clear();
+  }
+
+  /** All tosses, a toss a row. */
+  Table tosses() {
+    return tosses.table(file);
+  }
+
+  /** All tallies, a tally a row. */
+  Table tallies() {
+    return tallies.table(file);
+  }
+
+  /** Words that could not be read. */
+  List<Problem> problems() {
+    return problems;
+  }
+
+  /** Takes a line in. Each further line of a player and drill is a round. */
+  void add(Line line) {
+    lines.add(line);
+  }
+
+  private void write(Line line, BinaryOperator<String> ids) {
+    Map<String, Word> cells = new HashMap<>(line.cells());
+    Optional<MeasureKind> measure = line.kind().flatMap(ShortMarks::usual);
+    int toss = 0;
+    for (Word word : line.words()) {
+      String text = word.small();
+      if (text.length() > LONGEST_WORD) {
+        refuse(word);
+      } else if (MEASURES.containsKey(text)) {
+        measure = Optional.of(MEASURES.get(text));
+      } else if (text.equals("l") || text.equals("r")) {
+        cells.put("bats", word);
+      } else if (isRound(text)) {
+        cells.put("round", word.with(text.substring(1)));
+      } else if (field(text).isPresent()) {
+        cells.put("field", word.with(field(text).get()));
+      } else if (text.indexOf('/') > 0) {
+        tally(word, cells, measure);
+      } else {
+        cells.computeIfAbsent("round", r -> word.with(nextRound(line.cells(), ids)));
+        toss(word, cells, ++toss);
+      }
+    }
+  }
+
+  private static Optional<MeasureKind> usual(DrillKind kind) {
+    return switch (kind) {
+      case ZONE_CALL -> Optional.of(MeasureKind.ZONE_RECOGNITION);
+      case COUNTDOWN -> Optional.of(MeasureKind.COUNTDOWN);
+      case FIELD_CALL -> Optional.of(MeasureKind.FIELD_CALL);
+      default -> Optional.empty();
+    };
+  }
+
+  private static boolean isRound(String text) {
+    return text.length() > 1
+        && text.charAt(0) == 'r'
+        && text.chars().skip(1).allMatch(c -> c >= '0' && c <= '9');
+  }
+
+  private static Optional<String> field(String text) {
+    return text.endsWith(":")
+        ? Optional.ofNullable(ShortToss.FIELDS.get(text.substring(0, text.length() - 1)))
+        : Optional.empty();
+  }
+
+  private String nextRound(Map<String, Word> cells, BinaryOperator<String> ids) {
+    String player = ids.apply(text(cells, "player"), text(cells, "group"));
+    String visit = text(cells, "date") + "\n" + player + "\n" + text(cells, "drill");
+    return Integer.toString(rounds.merge(visit, 1, Integer::sum));
+  }
+
+  private static String text(Map<String, Word> cells, String column) {
+    return cells.containsKey(column) ? cells.get(column).text() : "";
+  }
+
+  private void toss(Word word, Map<String, Word> line, int number) {
+    if (word.text().equals("?")) {
+      return;
+    }
+    Optional<ShortToss> toss = ShortToss.parse(word.small(), text(line, "field"));
+    if (toss.isEmpty()) {
+      refuse(word);
+      return;
+    }
+    Map<String, Word> cells = new HashMap<>(line);
+    cells.put("toss", word.with(Integer.toString(number)));
+    cells.put("zone", word.with(toss.get().zone()));
+    cells.put("near", word.with(toss.get().near() ? "yes" : ""));
+    cells.put("called", word.with(toss.get().called()));
+    cells.put("swing", word.with(toss.get().swing() ? "yes" : "no"));
+    cells.put("hit", word.with(toss.get().hit()));
+    cells.put("went", word.with(toss.get().went()));
+    tosses.add(cells, word.origin());
+  }
+
+  private void tally(Word word, Map<String, Word> line, Optional<MeasureKind> measure) {
+    String[] parts = word.text().split("/", -1);
+    if (parts.length != 2 || measure.isEmpty()) {
+      problems.add(
+          Problem.fault(
+              word.origin(),
+              "",
+              "'" + word.text() + "' is no tally here",
+              "a tally must be made/of, such as call 7/10, take 1/4, chase 1/3, count 10/12 or sent"
+                  + " 3/8",
+              "Maybe the word before it is missing."));
+      return;
+    }
+    Map<String, Word> cells = new HashMap<>(line);
+    cells.put("measure", word.with(measure.get().id()));
+    cells.put("made", word.with(parts[0]));
+    cells.put("of", word.with(parts[1]));
+    tallies.add(cells, word.origin());
+  }
+
+  private void refuse(Word word) {
+    String shown = word.text().length() > LONGEST_WORD ? "a word" : "'" + word.text() + "'";
+    problems.add(
+        Problem.fault(
+            word.origin(),
+            "",
+            shown + " is no toss",
+            ShortToss.ALLOWED,
+            "Maybe 5h for a hard hit on spot 5, or 45 for spot 4 that was called 5."));
+  }
+}
