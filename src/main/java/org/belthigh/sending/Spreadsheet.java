@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.belthigh.files.Csv;
-import org.belthigh.files.Xlsx;
+import org.belthigh.files.Timeless;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -51,7 +51,7 @@ public record Spreadsheet(List<String> heading, List<List<Object>> rows) {
     try (Workbook book = new Workbook(bytes, "belthigh", "1.0")) {
       sheets.forEach((name, table) -> table.write(book.newWorksheet(name)));
       book.finish();
-      return Xlsx.timeless(bytes.toByteArray());
+      return Timeless.workbook(bytes.toByteArray());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

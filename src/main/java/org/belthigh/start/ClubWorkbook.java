@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.belthigh.files.Xlsx;
+import org.belthigh.files.Timeless;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.Headings;
 import org.belthigh.intake.Outing;
@@ -119,7 +119,7 @@ final class ClubWorkbook {
       Range ids = sheets.get("roster").range(1, 0, ROSTER_ROWS, 0);
       sheets.forEach((name, sheet) -> write(name, sheet, ids));
       book.finish();
-      return Xlsx.timeless(bytes.toByteArray());
+      return Timeless.workbook(bytes.toByteArray());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -12,26 +12,26 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /** Workbooks whose bytes depend on nothing but what is in them. */
-public final class Xlsx {
+public final class Timeless {
   private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
-  private Xlsx() {}
+  private Timeless() {}
 
   /**
    * The same workbook without the moment it was made at. Its entries need not say their sizes up
    * front, so that it is read by its directory, which takes a file.
    */
-  public static byte[] timeless(byte[] xlsx) throws IOException {
+  public static byte[] workbook(byte[] xlsx) throws IOException {
     Path file = Files.createTempFile("belthigh", ".xlsx");
     try {
       Files.write(file, xlsx);
-      return timeless(file);
+      return rewritten(file);
     } finally {
       Files.delete(file);
     }
   }
 
-  private static byte[] timeless(Path file) throws IOException {
+  private static byte[] rewritten(Path file) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipFile in = new ZipFile(file.toFile());
         ZipOutputStream out = new ZipOutputStream(bytes)) {
