@@ -375,7 +375,9 @@ class CommandLineTest {
   void every_command_has_help_with_an_example() {
     List<CommandLine> commands =
         Belthigh.commandLine(
-                Clock.systemUTC(), new PrintWriter(Writer.nullWriter()), new PrintWriter(Writer.nullWriter()))
+                Clock.systemUTC(),
+                new PrintWriter(Writer.nullWriter()),
+                new PrintWriter(Writer.nullWriter()))
             .getSubcommands()
             .values()
             .stream()
