@@ -108,13 +108,15 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  /** The club folder in which {@code file} lies, or in whose logs. */
+  /** The club folder of which {@code file} is a part: one of its tables, or a log. */
   private static Optional<Path> clubOf(Path file) {
     Path folder = file.getParent() == null ? Path.of("") : file.getParent();
-    if (folder.endsWith("logs")) {
+    boolean log = folder.endsWith("logs");
+    if (log) {
       folder = folder.getParent() == null ? Path.of("") : folder.getParent();
     }
-    return Optional.of(folder).filter(f -> Files.exists(f.resolve("club.yaml")));
+    boolean table = log || Intake.reads(file.getFileName().toString());
+    return Optional.of(folder).filter(f -> table && Files.exists(f.resolve("club.yaml")));
   }
 
   private List<Problem> ofText(String file, String text, Catalogue catalogue) {

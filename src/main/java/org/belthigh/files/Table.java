@@ -67,7 +67,7 @@ public final class Table {
     this.file = file;
     this.places = places;
     this.headerLine = headerLine;
-    this.columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
+    this.columns = new LinkedHashMap<>(columns);
     this.width = width;
     this.lines = List.copyOf(lines);
     this.complete = complete;

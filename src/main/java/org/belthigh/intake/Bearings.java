@@ -22,6 +22,7 @@ final class Bearings {
   private final Drills drills;
   private final Map<String, Player> players;
   private final Map<String, Origin> setAside;
+  private final Set<String> setAsideNames;
   private final Map<String, List<Player>> names = new HashMap<>();
 
   /**
@@ -29,18 +30,21 @@ final class Bearings {
    *
    * @param players by id, in roster order
    * @param setAside where players stand whose roster row could not be used
+   * @param setAsideNames their first names and shirt numbers: nobody else goes by one of them
    */
   Bearings(
       Club club,
       Curriculum curriculum,
       Drills drills,
       Map<String, Player> players,
-      Map<String, Origin> setAside) {
+      Map<String, Origin> setAside,
+      Set<String> setAsideNames) {
     this.club = club;
     this.curriculum = curriculum;
     this.drills = drills;
     this.players = players;
     this.setAside = setAside;
+    this.setAsideNames = setAsideNames;
   }
 
   Club club() {
@@ -67,6 +71,14 @@ final class Bearings {
       return Optional.empty();
     }
     List<Player> called = called(text, cells.text("group"));
+    if (!players.containsKey(text) && setAsideNames.contains(plain(text))) {
+      cells.fault(
+          "player",
+          "'" + text + "' may be a player who was set aside in the roster",
+          "player must be an id of a usable roster row",
+          "Correct the roster first, or write the id.");
+      return Optional.empty();
+    }
     if (called.size() == 1) {
       if (!players.containsKey(text)) {
         cells.tell("with players by first name or shirt number");

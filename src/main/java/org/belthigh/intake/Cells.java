@@ -178,15 +178,20 @@ final class Cells {
     if (!has(column)) {
       return Optional.empty();
     }
-    Optional<T> value = parse.apply(text(column)).or(() -> translated(column).flatMap(parse));
+    Optional<T> value =
+        reading.remembered(column, text(column), text -> meant(column, text, parse));
     if (value.isEmpty()) {
-      fault(
-          column,
-          "'" + text(column) + "' is not known",
-          column + " must be " + allowed,
-          maybe(text(column), words, guess(text(column))));
+      unknown(column, allowed, words);
     }
     return value;
+  }
+
+  private void unknown(String column, String allowed, List<String> words) {
+    fault(
+        column,
+        "'" + text(column) + "' is not known",
+        column + " must be " + allowed,
+        maybe(text(column), words, guess(text(column))));
   }
 
   private static String guess(String text) {
@@ -195,11 +200,15 @@ final class Cells {
         : "the cell belongs to another column";
   }
 
-  /** The cell in the words of the documentation, where it is in those of another language. */
-  private Optional<String> translated(String column) {
-    Optional<String> word = reading.word(column, text(column));
-    word.ifPresent(w -> reading.tell("with words such as", text(column) + " for " + w));
-    return word;
+  /** What {@code parse} makes of a text as it stands, or in the words of the documentation. */
+  private <T> Optional<T> meant(String column, String text, Function<String, Optional<T>> parse) {
+    Optional<T> value = parse.apply(text);
+    if (value.isPresent()) {
+      return value;
+    }
+    Optional<String> word = reading.word(column, text);
+    word.ifPresent(w -> reading.tell("with words such as", text + " for " + w));
+    return word.flatMap(parse);
   }
 
   /** A member of a closed list; empty where nothing stands there. */
@@ -209,10 +218,15 @@ final class Cells {
 
   /** One of {@code members}; empty where nothing stands there. */
   <E extends Coded> Optional<E> word(String column, List<E> members) {
-    Optional<E> member = has(column) ? find(members, text(column)) : Optional.empty();
-    if (has(column) && member.isEmpty()) {
+    if (!has(column)) {
+      return Optional.empty();
+    }
+    Optional<E> member =
+        reading.remembered(
+            column, text(column), text -> meant(column, text, w -> find(members, w)));
+    if (member.isEmpty()) {
       List<String> words = members.stream().map(Coded::id).toList();
-      return parsed(column, oneOf(words), words, text -> find(members, text));
+      unknown(column, oneOf(words), words);
     }
     return member;
   }

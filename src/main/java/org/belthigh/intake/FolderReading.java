@@ -56,6 +56,13 @@ final class FolderReading {
     this.catalogue = catalogue;
   }
 
+  /** Whether a file of that name in the folder is read. */
+  static boolean reads(String name) {
+    return name.equals("club.yaml")
+        || name.equals(WORKBOOK)
+        || NAMES.stream().anyMatch(n -> FORMS.stream().anyMatch(form -> name.equals(n + form)));
+  }
+
   ClubRecord read() throws Unusable {
     Club club = club();
     Bearings bearings = bearings(club);
@@ -154,7 +161,8 @@ final class FolderReading {
     drills = new Bearings.Drills(curriculum);
     readShortLogs(club);
     addGuests(players);
-    return new Bearings(club, curriculum, drills, players, roster.setAside());
+    return new Bearings(
+        club, curriculum, drills, players, roster.setAside(), roster.setAsideNames());
   }
 
   private void lookForOtherFiles() {
@@ -376,9 +384,10 @@ final class FolderReading {
     }
     Notes notes = new Notes();
     List<T> rows = new ArrayList<>();
+    List<String> columns = sheet.columns();
     for (Table.Row row : table.rows()) {
       Cells cells = Cells.of(row, notes, reading);
-      cells.refuseHidden(sheet.columns());
+      cells.refuseHidden(columns);
       sheet.row().apply(cells).ifPresent(rows::add);
     }
     problems.addAll(notes.all());

@@ -8,6 +8,11 @@ import org.belthigh.files.Folder;
 public final class Intake {
   private Intake() {}
 
+  /** Whether a file of that name, right in a club folder, is read as a part of it. */
+  public static boolean reads(String name) {
+    return FolderReading.reads(name);
+  }
+
   /**
    * The whole folder, resolved against {@code catalogue}: what is wrong is set aside row by row and
    * told in {@link ClubRecord#problems}, in which files are named as {@code clubFolder} names them.

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import org.belthigh.files.Blanks;
 import org.belthigh.files.Table;
 import org.belthigh.model.Origin;
@@ -25,12 +26,14 @@ final class Reading {
   private static final Set<String> SUMS =
       Set.of("total", "totals", "totales", "sum", "suma", "sumas", "average", "promedio");
   private static final int MOST_SUMS = 3;
+  private static final int MOST_REMEMBERED = 1_000;
   private static final int MOST_SHOWN = 4;
   private static final double EXACT = 1e-6;
 
   private final Table table;
   private final Dates dates;
   private final boolean clean;
+  private final Map<String, Map<String, Optional<?>>> remembered = new HashMap<>();
 
   /** What is told, by kind: the clause that opens it and its examples. */
   private final Map<String, Set<String>> told = new LinkedHashMap<>();
@@ -204,6 +207,24 @@ final class Reading {
     if (number.comma()) {
       tell("with decimal commas,", number.text().replace('.', ',') + " for " + number.text());
     }
+  }
+
+  /**
+   * What {@code parse} makes of a text in a column, asked once for each text: the words of a log
+   * are few and come back on every line. What cannot be read is asked again, to be told again.
+   */
+  @SuppressWarnings("unchecked") // a column is always read by the same parser
+  <T> Optional<T> remembered(String column, String text, Function<String, Optional<T>> parse) {
+    Map<String, Optional<?>> known = remembered.computeIfAbsent(column, c -> new HashMap<>());
+    Optional<?> value = known.get(text);
+    if (value != null) {
+      return (Optional<T>) value;
+    }
+    Optional<T> parsed = parse.apply(text);
+    if (parsed.isPresent() && known.size() < MOST_REMEMBERED) {
+      known.put(text, parsed);
+    }
+    return parsed;
   }
 
   /** The text of a cell in the words of the documentation; empty where it is in no others. */

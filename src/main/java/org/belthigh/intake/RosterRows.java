@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +38,7 @@ final class RosterRows {
   private final Club club;
   private final Map<String, Origin> read = new LinkedHashMap<>();
   private final Map<String, Origin> setAside = new LinkedHashMap<>();
+  private final Set<String> setAsideNames = new HashSet<>();
 
   RosterRows(Club club) {
     this.club = club;
@@ -47,6 +49,11 @@ final class RosterRows {
     return setAside;
   }
 
+  /** First names and shirt numbers of players whose row could not be used, plain. */
+  Set<String> setAsideNames() {
+    return setAsideNames;
+  }
+
   Optional<Player> row(Cells cells) {
     Optional<String> id = id(cells);
     Optional<Player> player = player(cells, id.orElse(""));
@@ -55,6 +62,11 @@ final class RosterRows {
       setAside.remove(player.get().id());
     } else if (cells.has("id") && !read.containsKey(cells.text("id"))) {
       setAside.putIfAbsent(cells.text("id"), cells.origin());
+    }
+    if (player.isEmpty()) {
+      setAsideNames.add(Vocabulary.plain(cells.text("first_name"), '-'));
+      setAsideNames.add(Vocabulary.plain(cells.text("number"), '-'));
+      setAsideNames.remove("");
     }
     return player;
   }

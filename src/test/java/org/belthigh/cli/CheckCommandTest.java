@@ -86,6 +86,15 @@ class CheckCommandTest {
   }
 
   @Test
+  void a_curriculum_that_lies_in_a_club_folder_is_checked_as_one() throws IOException {
+    Path club = Files.createDirectories(temp.resolve("club"));
+    Files.copy(Path.of("demo-players/club.yaml"), club.resolve("club.yaml"));
+    Path mine = Files.writeString(club.resolve("mine.yaml"), "skills: []\n");
+
+    assertThat(check(mine).err()).contains("no whole ladder can be read");
+  }
+
+  @Test
   void a_file_of_another_kind_is_told() throws IOException {
     Checked checked = check(file("x.yaml", "id: pitch\nvalues: [1]\n"));
 
@@ -105,7 +114,9 @@ class CheckCommandTest {
     for (Path path : List.of(noise, plan, temp)) {
       Checked checked = check(path);
       assertThat(checked.status()).isEqualTo(3);
-      assertThat(checked.err()).contains("the file is not UTF-8 text").contains("Maybe save it");
+      assertThat(checked.err())
+          .contains("the file is not UTF-8 text")
+          .contains("Maybe it is a file of another");
     }
   }
 

@@ -48,6 +48,7 @@ class FuzzRun {
         executions.values().stream().mapToLong(Long::longValue).sum(),
         (System.nanoTime() - start) / 60e9,
         grown >> 10);
+    assertThat(fuzzing.used()).isPositive();
     assertThat(grown).isLessThan(MOST_GROWN);
   }
 

@@ -1,5 +1,7 @@
 package org.belthigh.intake;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +23,7 @@ class FuzzTest {
         fuzzing.execute(reader);
       }
     }
+    assertThat(fuzzing.used()).as("rows that were sound all the same").isPositive();
   }
 
   @Test

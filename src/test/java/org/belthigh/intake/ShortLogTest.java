@@ -160,6 +160,19 @@ class ShortLogTest {
   }
 
   @Test
+  void nobody_goes_by_the_name_of_a_player_who_was_set_aside() {
+    club.with(
+        "roster.csv",
+        "id,first_name,born,bats,number,group",
+        "p01,Ana,2017-05-02,R,7,u10",
+        "p02,Ana,2017-13-02,R,8,u10");
+    club.with("throws.csv", "date,player,pitches", "2027-03-08,ana,50", "2027-03-09,7,20");
+
+    assertThat(club.read().outings()).extracting(Outing::pitches).containsExactly(20);
+    assertThat(club.read().unread()).hasSize(1);
+  }
+
+  @Test
   void a_guest_line_makes_a_guest() {
     List<Toss> tosses =
         tosses("2027-03-08 u10", "guest Sam 10 L 44", "zone-call", "sam 44", "44 55");
