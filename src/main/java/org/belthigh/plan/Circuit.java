@@ -19,6 +19,7 @@ import org.belthigh.model.Ball;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
 import org.belthigh.plan.practice.Arrangement;
+import org.belthigh.plan.practice.Effort;
 import org.belthigh.plan.practice.Hitter;
 import org.belthigh.plan.practice.Need;
 import org.belthigh.plan.practice.Objective;
@@ -43,10 +44,12 @@ final class Circuit {
 
   private final DrillChoice choice;
   private final Doses doses;
+  private final Effort effort;
 
-  Circuit(DrillChoice choice, Doses doses) {
+  Circuit(DrillChoice choice, Doses doses, Effort effort) {
     this.choice = choice;
     this.doses = doses;
+    this.effort = effort;
   }
 
   /**
@@ -262,8 +265,8 @@ final class Circuit {
             choice.stock());
     Arrangement found =
         squads
-            .map(s -> Search.best(practice, sorted.stream().mapToInt(s::squad).toArray()))
-            .orElseGet(() -> Search.best(practice));
+            .map(s -> Search.best(practice, sorted.stream().mapToInt(s::squad).toArray(), effort))
+            .orElseGet(() -> Search.best(practice, effort));
     return new Layout(
         frame.stations(),
         frame.tossed(),

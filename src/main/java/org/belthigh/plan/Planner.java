@@ -34,6 +34,7 @@ import org.belthigh.model.Ball;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
+import org.belthigh.plan.practice.Effort;
 
 /**
  * Plans the weeks of a club: practices as the calendar has them, home days where the family can,
@@ -44,10 +45,17 @@ public final class Planner {
   private static final int FEWEST_OF_SESSION = 4;
 
   private final Catalogue catalogue;
+  private final Effort effort;
 
   /** A planner that plans by {@code catalogue}. */
   public Planner(Catalogue catalogue) {
+    this(catalogue, Effort.USUAL);
+  }
+
+  /** The same with less effort for each practice: for very many plans that nobody will run. */
+  public Planner(Catalogue catalogue, Effort effort) {
     this.catalogue = catalogue;
+    this.effort = effort;
   }
 
   /**
@@ -88,7 +96,8 @@ public final class Planner {
                 .filter(
                     p -> request.players().isEmpty() || request.players().contains(p.who().id()))
                 .toList());
-        groups.add(sheets.group(group, weeks.season, weeks.rhythm, weeks.practices, own));
+        groups.add(
+            sheets.group(group, weeks.season, weeks.rhythm, weeks.circuit, weeks.practices, own));
       }
     }
     players.sort(Comparator.comparingInt(p -> rank(record, p.who().id())));
@@ -174,7 +183,7 @@ public final class Planner {
               EasyWeek.of(decisions.get(p.id()), curriculum)
                   .ifPresent(week -> easy.put(p.id(), week)));
       this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
-      this.circuit = new Circuit(choice, doses);
+      this.circuit = new Circuit(choice, doses, effort);
       this.home =
           new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth(), lists);
     }

@@ -53,6 +53,7 @@ final class PracticeSheets {
       List<Label> labels,
       Doses doses,
       HeatBoxes heat,
+      OtherWays otherWays,
       TossLists lists,
       Function<LocalDate, List<Phrase>> notes,
       Function<LocalDate, List<Label>> askFirst) {
@@ -68,7 +69,7 @@ final class PracticeSheets {
             .collect(Collectors.toMap(Label::id, l -> l, (a, b) -> a, LinkedHashMap::new));
     DrillChoice choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
     this.told = new Told(curriculum, choice);
-    this.otherWays = new OtherWays(new Circuit(choice, doses), record.club());
+    this.otherWays = otherWays;
   }
 
   /** The sheet of one practice. */

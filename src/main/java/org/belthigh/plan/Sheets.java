@@ -110,6 +110,7 @@ final class Sheets {
       Club.Group group,
       Season season,
       Rhythm rhythm,
+      Circuit circuit,
       Map<LocalDate, Planner.Practice> practices,
       List<PlayerPlan> players) {
     List<Label> labels = players.stream().map(PlayerPlan::who).toList();
@@ -122,6 +123,7 @@ final class Sheets {
             labels,
             new Doses(catalogue, request.from()),
             new HeatBoxes(catalogue, request.from()),
+            new OtherWays(circuit, record.club()),
             lists,
             day -> notes(season, rhythm, day),
             day -> arms.askFirst(labels, day));

@@ -55,7 +55,9 @@ class PlanSchemaTest {
         "/players/0/days/0/date",
         "/players/0/days/0/place",
         "/players/0/days/0/throws",
-        "/players/0/days/0/items"
+        "/players/0/days/0/items",
+        "/practices/0/stations",
+        "/practices/0/ways/0/swings"
       })
   void a_plan_without_one_of_the_fixed_keys_is_not(String key) throws IOException {
     JsonNode plan = plan("--from", "2027-04-05", "--weeks", "1", "--player", "p01");

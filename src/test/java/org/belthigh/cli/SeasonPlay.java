@@ -16,16 +16,19 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
+import org.belthigh.plan.practice.Effort;
 import org.belthigh.words.Words;
 
 /** Plans twelve weeks of a made-up club and has the auditor look through every plan. */
 final class SeasonPlay {
   private final Catalogue catalogue;
   private final Words words;
+  private final Planner planner;
   private final Audit audit;
 
-  SeasonPlay(Catalogue catalogue) {
+  SeasonPlay(Catalogue catalogue, Effort effort) {
     this.catalogue = catalogue;
+    this.planner = new Planner(catalogue, effort);
     this.words = ClubOptions.words(catalogue);
     this.audit = new Audit(catalogue);
   }
@@ -68,7 +71,7 @@ final class SeasonPlay {
   private ObjectNode plan(ClubRecord record, LocalDate from, int weeks) {
     PlanRequest request =
         new PlanRequest(from, weeks, Set.of(), Set.of(), Optional.empty(), Optional.empty());
-    return PlanJson.of(new Planner(catalogue).plan(record, request), words);
+    return PlanJson.of(planner.plan(record, request), words);
   }
 
   private List<String> look(long seed, ObjectNode plan, ClubRecord record) {

@@ -6,12 +6,14 @@ import java.util.Locale;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.LongStream;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.plan.practice.Effort;
 import org.junit.jupiter.api.Test;
 
 /**
  * Plays random player-seasons for as long as it is told to: {@code mvn -Pseasons test
- * -Dseasons.minutes=10 -Dseasons.weekly=0.1 -Dseasons.first=1}. Prints how many, in what time, and
- * every finding with the seed that gives it again. No part of the ordinary tests.
+ * -Dseasons.minutes=10 -Dseasons.weekly=0.1 -Dseasons.first=1 -Dseasons.effort=0.05}. Prints how
+ * many, in what time, and every finding with the seed that gives it again. The effort is that of
+ * laying out practices: limits do not depend on it. No part of the ordinary tests.
  */
 class SeasonsRun {
   private static final int BATCH = 200;
@@ -21,7 +23,8 @@ class SeasonsRun {
     double minutes = Double.parseDouble(System.getProperty("seasons.minutes", "1"));
     double weekly = Double.parseDouble(System.getProperty("seasons.weekly", "0.1"));
     long first = Long.parseLong(System.getProperty("seasons.first", "1"));
-    SeasonPlay play = new SeasonPlay(CatalogueLoader.load().orThrow());
+    double effort = Double.parseDouble(System.getProperty("seasons.effort", "1"));
+    SeasonPlay play = new SeasonPlay(CatalogueLoader.load().orThrow(), new Effort(effort));
     AtomicLong whole = new AtomicLong();
     AtomicLong byWeek = new AtomicLong();
     AtomicLong swings = new AtomicLong();

@@ -6,13 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.LongFunction;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.plan.practice.Effort;
 import org.junit.jupiter.api.Test;
 
 /**
  * A few thousand random player-seasons through planner and auditor; {@link SeasonsRun} plays more.
  */
 class SeasonsTest {
-  private static final SeasonPlay PLAY = new SeasonPlay(CatalogueLoader.load().orThrow());
+  private static final SeasonPlay PLAY =
+      new SeasonPlay(CatalogueLoader.load().orThrow(), Effort.USUAL);
 
   private static void play(int clubs, LongFunction<SeasonPlay.Played> season, int least) {
     List<String> found = new ArrayList<>();

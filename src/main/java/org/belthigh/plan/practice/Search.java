@@ -59,8 +59,13 @@ public final class Search {
 
   /** A good arrangement of {@code practice}, found in a bounded number of steps. */
   public static Arrangement best(Practice practice) {
+    return best(practice, Effort.USUAL);
+  }
+
+  /** The same with less effort. */
+  public static Arrangement best(Practice practice, Effort effort) {
     Search search = new Search(practice, false);
-    return search.best(search.neighbours());
+    return search.best(search.neighbours(), effort);
   }
 
   /**
@@ -68,13 +73,14 @@ public final class Search {
    *
    * @param squadOf the squad of each hitter, in the order of the practice's hitters
    */
-  public static Arrangement best(Practice practice, int[] squadOf) {
-    return new Search(practice, true).best(squadOf);
+  public static Arrangement best(Practice practice, int[] squadOf, Effort effort) {
+    return new Search(practice, true).best(squadOf, effort);
   }
 
-  private Arrangement best(int[] squadOf) {
-    int steps = steps(practice);
-    int starts = steps > LEAST_STEPS ? 1 : STARTS;
+  private Arrangement best(int[] squadOf, Effort effort) {
+    int usual = steps(practice);
+    int steps = effort.of(usual);
+    int starts = usual > LEAST_STEPS ? 1 : STARTS;
     Arrangement best = null;
     long bestScore = Long.MIN_VALUE;
     for (int start = 0; start < starts; start++) {

@@ -51,6 +51,20 @@ class SearchTest {
   }
 
   @Test
+  void a_tenth_of_the_effort_keeps_the_limits_too_and_costs_points() {
+    long usual = 0;
+    long little = 0;
+    for (int seed = 1; seed <= 20; seed++) {
+      Practice practice = RandomPractice.ordinary(seed);
+      long reached = score(practice, Search.best(practice, new Effort(0.1)));
+      assertThat(Objective.faults(reached)).as("" + seed).isZero();
+      usual += score(practice, Search.best(practice));
+      little += reached;
+    }
+    assertThat(little).isLessThan(usual);
+  }
+
+  @Test
   void squads_differ_by_one_at_the_most() {
     Practice practice = RandomPractice.ordinary(3);
     int[] squadOf = Search.best(practice).squadOf();
