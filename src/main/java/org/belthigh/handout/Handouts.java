@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 import org.belthigh.handout.kit.Pdf;
 import org.belthigh.handout.kit.Section;
 import org.belthigh.plan.GroupPlan;
@@ -18,21 +17,21 @@ import org.belthigh.words.Words;
 /** Turns plans into PDF. */
 public final class Handouts {
   private final Words words;
-  private final UnaryOperator<Section> sized;
+  private final boolean large;
 
   /** Prints in the languages of {@code words}. */
   public Handouts(Words words) {
-    this(words, section -> section);
+    this(words, false);
   }
 
-  private Handouts(Words words, UnaryOperator<Section> sized) {
+  private Handouts(Words words, boolean large) {
     this.words = words;
-    this.sized = sized;
+    this.large = large;
   }
 
   /** The same prints in large type, for eyes that need it: running text at 16 pt, more pages. */
   public Handouts large() {
-    return new Handouts(words, Section::large);
+    return new Handouts(words, true);
   }
 
   /** Takes a finished print. */
@@ -103,7 +102,7 @@ public final class Handouts {
       }
       team(Print.LOG, "log", () -> LogPrint.of(plan, group, words));
       if (alone.contains(Print.PACKET)) {
-        packet.add(0, PacketCover.of(plan, group, contents, words, sized));
+        packet.add(0, PacketCover.of(plan, group, contents, words, this::sized));
         take("packet", club.say("packet.title"), plan.from(), packet);
       }
     }
@@ -156,16 +155,25 @@ public final class Handouts {
                     .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
                     .labelled(club.say("practice.other.what") + " ")));
       }
-      if (sheet.tossed()) {
-        sections.add(
-            sized(
-                TossPrint.of(plan, group, sheet, words)
-                    .filedUnder(club.say("packet.practices"), day, club.say("practice.toss.what"))
-                    .labelled(club.say("practice.toss.what") + " ")));
-      }
       file(what, day, sections);
       if (alone.contains(Print.PRACTICE)) {
         take("practice-" + sheet.date(), what + ", " + day, sheet.date(), sections);
+      }
+      if (sheet.tossed()) {
+        tosses(sheet, day);
+      }
+    }
+
+    private void tosses(PracticeSheet sheet, String day) {
+      String what = club.say("practice.toss.what");
+      Section section =
+          TossPrint.of(plan, group, sheet, words, large)
+              .filedUnder(club.say("packet.practices"), day, what)
+              .labelled(what + " ");
+      List<Section> sections = List.of(sized(section));
+      file(what, day, sections);
+      if (alone.contains(Print.PRACTICE)) {
+        take("tosses-" + sheet.date(), what + ", " + day, sheet.date(), sections);
       }
     }
 
@@ -230,7 +238,7 @@ public final class Handouts {
     }
 
     private Section sized(Section section) {
-      return sized.apply(section);
+      return large ? section.large() : section;
     }
 
     private String footer(Voice voice, String what, LocalDate day) {

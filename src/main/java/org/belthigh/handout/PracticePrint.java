@@ -190,10 +190,14 @@ final class PracticePrint {
   /** When things go otherwise; where room is short it fills the foot of the first page. */
   private void otherwise(Flow flow) {
     Map<String, List<Phrase>> otherwise = new LinkedHashMap<>();
-    if (fit != Fit.BARE || sheet.adults() > 1) {
-      otherwise.put("practice.one-adult", otherwise(sheet.oneAdult()));
+    if (fit == Fit.BARE && sheet.otherWays().size() == 2) {
+      otherwise.put("practice.either", List.of(Phrase.of("practice.other.take")));
+    } else {
+      if (fit != Fit.BARE || sheet.adults() > 1) {
+        otherwise.put("practice.one-adult", otherwise(sheet.oneAdult()));
+      }
+      otherwise.put("practice.rain", otherwise(sheet.rain()));
     }
-    otherwise.put("practice.rain", otherwise(sheet.rain()));
     otherwise.put("practice.changes", sheet.guests());
     otherwise.put("practice.weather", weather());
     if (fit.tight()) {

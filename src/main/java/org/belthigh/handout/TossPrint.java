@@ -25,18 +25,26 @@ final class TossPrint {
   /** Tosses in a row of the table; a longer list goes on in the next row. */
   private static final int ACROSS = 8;
 
+  private static final int ACROSS_LARGE = 4;
+
   private final TeamPage page;
+  private final int most;
   private final PracticeSheet sheet;
   private final Map<String, DrillText> drills = new LinkedHashMap<>();
 
-  private TossPrint(TeamPage page, PracticeSheet sheet) {
+  private TossPrint(TeamPage page, PracticeSheet sheet, int most) {
     this.page = page;
+    this.most = most;
     this.sheet = sheet;
     sheet.usualDrills().forEach(d -> drills.put(d.id(), d));
   }
 
-  /** The sheet; only for a practice in which a person tosses. */
-  static Section of(Plan plan, GroupPlan group, PracticeSheet sheet, Words words) {
+  /**
+   * The sheet; only for a practice in which a person tosses.
+   *
+   * @param large whether the type is large, so that fewer words go side by side
+   */
+  static Section of(Plan plan, GroupPlan group, PracticeSheet sheet, Words words, boolean large) {
     TeamPage page = new TeamPage(plan, group, words);
     return page.section(
         page.paper(),
@@ -44,7 +52,7 @@ final class TossPrint {
         page.say("practice.toss.title", "date", sheet.date()),
         page.say("practice.toss.what"),
         page.say("practice.day", "date", sheet.date()),
-        new TossPrint(page, sheet)::write);
+        new TossPrint(page, sheet, large ? ACROSS_LARGE : ACROSS)::write);
   }
 
   private void write(Flow flow) {
@@ -96,7 +104,7 @@ final class TossPrint {
   }
 
   private void lists(Table table, PracticeSheet.Post post) {
-    int across = Math.min(ACROSS, post.tossesEach());
+    int across = Math.min(most, post.tossesEach());
     List<Col> columns = new ArrayList<>(List.of(Col.mm(30)));
     columns.addAll(Collections.nCopies(across, Col.share(1).centred()));
     List<String> head = new ArrayList<>(List.of(page.say("log.player")));

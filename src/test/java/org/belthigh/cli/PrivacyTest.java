@@ -163,7 +163,7 @@ class PrivacyTest {
         seen++;
       }
     }
-    assertThat(seen).isEqualTo(6);
+    assertThat(seen).isGreaterThanOrEqualTo(10);
     assertThat(Path.of(club, "history")).doesNotExist();
   }
 

@@ -103,6 +103,7 @@ class HandoutsTest {
             "u14/packet.pdf",
             "u10/overview.pdf",
             "u10/practice-2027-04-06.pdf",
+            "u10/tosses-2027-04-06.pdf",
             "u10/cards/p12-week-2027-04-05.pdf",
             "u10/cards/p10-week-2027-04-05.pdf")) {
       byte[] pdf = prints.get(path);
