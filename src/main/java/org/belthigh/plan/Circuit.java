@@ -133,11 +133,11 @@ final class Circuit {
       return of(entrant).get(0).station() - 1;
     }
 
-    /** Swings that everybody has who has as many left. */
+    /** Swings that everybody has who has as many left: those of the squad that has fewest. */
     int swings() {
       return entrants().stream()
           .mapToInt(e -> of(e).stream().mapToInt(Post::swings).sum())
-          .max()
+          .min()
           .orElse(0);
     }
 

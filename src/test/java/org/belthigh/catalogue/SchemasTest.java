@@ -2,6 +2,7 @@ package org.belthigh.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -293,6 +294,14 @@ class SchemasTest {
     }
   }
 
+  private static boolean takes(JsonSchema schema, Path file) throws IOException {
+    try {
+      return schema.validate(YAML.readTree(file.toFile())).isEmpty();
+    } catch (JsonProcessingException e) {
+      return false;
+    }
+  }
+
   @Test
   void a_broken_club_file_of_the_collection_is_refused_where_its_form_is_broken()
       throws IOException {
@@ -301,7 +310,14 @@ class SchemasTest {
             "curriculum-unknown",
             "group-age-backwards",
             "group-twice",
-            "no-yaml",
+            "key-twice",
+            "name-of-200-thousand-letters",
+            "name-turns-the-writing",
+            "name-with-escape",
+            "nested-deep",
+            "nested-deep-keys",
+            "tag-of-a-class",
+            "two-documents",
             "rule-book-unknown",
             "season-backwards",
             "season-cannot-be",
@@ -313,7 +329,7 @@ class SchemasTest {
     try (Stream<Path> files = Files.list(Path.of("src/test/resources/bad/club.yaml"))) {
       for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
         String name = file.getFileName().toString().replace(".yaml", "");
-        if (!name.equals("no-yaml") && schema.validate(YAML.readTree(file.toFile())).isEmpty()) {
+        if (takes(schema, file)) {
           taken.add(name);
         }
       }
