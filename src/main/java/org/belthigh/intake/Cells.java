@@ -342,7 +342,7 @@ final class Cells {
 
   /** The day that the cell says; empty, and nothing noted, where it says none. */
   Optional<LocalDate> clearDate(String column) {
-    return reading.date(text(column));
+    return reading.date(column, text(column));
   }
 
   private Problem unclearDates(String column, int rows) {

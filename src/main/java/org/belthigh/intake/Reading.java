@@ -22,7 +22,8 @@ import org.belthigh.model.Problem;
  * nothing of it. What is unusual is told once, as a remark.
  */
 final class Reading {
-  private static final Set<String> DATES = Set.of("date", "born");
+  private static final String BORN = "born";
+  private static final Set<String> DATES = Set.of("date", BORN);
   private static final Set<String> SUMS =
       Set.of("total", "totals", "totales", "sum", "suma", "sumas", "average", "promedio");
   private static final int MOST_SUMS = 3;
@@ -186,18 +187,23 @@ final class Reading {
     }
   }
 
-  /** The day that a cell says; empty where it is none, or cannot be told. */
-  Optional<LocalDate> date(String text) {
+  /**
+   * The day that a cell of {@code column} says; empty where it is none, or cannot be told. The
+   * remark shows no child's birthday.
+   */
+  Optional<LocalDate> date(String column, String text) {
     Optional<LocalDate> day = dates.parse(text);
     if (day.isPresent() && !Dates.isIso(text)) {
-      tell(
+      Optional<String> order =
           dates
               .order()
               .filter(o -> !Dates.meanings(text).isEmpty())
-              .map(
-                  o -> o == Dates.Order.DAY_FIRST ? "with the day first," : "with the month first,")
-              .orElse("with dates such as"),
-          text + " for " + day.get());
+              .map(o -> o == Dates.Order.DAY_FIRST ? "with the day first" : "with the month first");
+      if (column.equals(BORN)) {
+        tell(order.orElse("with dates in another form"), "");
+      } else {
+        tell(order.map(o -> o + ",").orElse("with dates such as"), text + " for " + day.get());
+      }
     }
     return day;
   }
