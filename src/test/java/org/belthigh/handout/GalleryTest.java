@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.belthigh.handout.kit.ReadAloud;
 import org.belthigh.intake.Intake;
 import org.belthigh.intake.Unusable;
 import org.belthigh.plan.Plan;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.Test;
  */
 class GalleryTest {
   private static final Path PAGE = Path.of("docs/gallery.md");
+  private static final Path ALOUD = Path.of("docs/screen-reader.md");
   private static final Path PICTURES = Path.of("docs/pictures/gallery");
   private static final List<String> LANGUAGES = List.of("en", "es");
   private static final int DOTS_PER_INCH = 56;
@@ -77,6 +79,34 @@ class GalleryTest {
       }
     }
     assertThat(bytes).isLessThan(MOST_BYTES);
+  }
+
+  /** The card, the home sheet and the practice sheet as a screen reader goes through them. */
+  @Test
+  void what_a_screen_reader_says_is_shown_in_its_order() throws IOException, Unusable {
+    StringBuilder page =
+        new StringBuilder(
+            """
+            # What a screen reader says
+
+            Three prints of the [gallery](gallery.md), line by line in the order in which a screen reader
+            meets them: H1 to H3 are headings, TH and TD cells of a table, Figure a picture told in words.
+            Written by `mvn test -Dtest=GalleryTest -Dbelthigh.accept=true`; do not edit.
+            """);
+    for (Print print : List.of(Print.CARD, Print.HOME, Print.PRACTICE)) {
+      Map<String, byte[]> prints = new TreeMap<>();
+      new Handouts(SamplePlans.WORDS).print(plan("en"), EnumSet.of(print), prints::put);
+      List<String> lines = ReadAloud.lines(prints.get(PRINTS.get(print).get(0) + ".pdf"));
+      assertThat(lines).hasSizeGreaterThan(20);
+      page.append("\n## ").append(PRINTS.get(print).get(1)).append("\n\n```text\n");
+      lines.forEach(line -> page.append(line).append('\n'));
+      page.append("```\n");
+    }
+    if (Boolean.getBoolean("belthigh.accept")) {
+      Files.writeString(ALOUD, page);
+    }
+
+    assertThat(Files.readString(ALOUD)).isEqualTo(page.toString());
   }
 
   private static String page() {
