@@ -25,6 +25,9 @@ import org.belthigh.model.Problem;
  * as spreadsheets in many languages write them.
  */
 public final class Csv {
+  /** What a spreadsheet takes for the beginning of a formula. */
+  private static final String FORMULA = "=+-@\t\r\n";
+
   /** The longest line that is read, in characters. */
   static final int LONGEST_LINE = 100_000;
 
@@ -64,11 +67,11 @@ public final class Csv {
   }
 
   /**
-   * {@code cell} as a spreadsheet shows it and never runs it: one that would begin a formula gets
-   * an apostrophe in front.
+   * {@code cell} as a spreadsheet shows it and never runs it: one that would begin a formula (=, +,
+   * -, @, a tab or a line end) gets an apostrophe in front.
    */
   public static String harmless(String cell) {
-    return !cell.isEmpty() && "=+-@\t\r".indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
+    return !cell.isEmpty() && FORMULA.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
   }
 
   /** The text of a table by RFC 4180, cells quoted where they must be, lines ended by LF. */

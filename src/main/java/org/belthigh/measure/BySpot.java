@@ -9,10 +9,15 @@ import org.belthigh.model.Share;
 import org.belthigh.model.Spot;
 
 /** Shares by the spot where the ball went; spots without a toss are left out. */
-final class BySpot {
+public final class BySpot {
   private BySpot() {}
 
-  static Map<Spot, Share> of(Stream<Toss> tosses, Predicate<Toss> made) {
+  /**
+   * The shares of {@code tosses}.
+   *
+   * @param made what counts as a success
+   */
+  public static Map<Spot, Share> of(Stream<Toss> tosses, Predicate<Toss> made) {
     return tosses.collect(
         Collectors.toMap(Toss::zone, toss -> Share.none().and(made.test(toss)), Share::plus));
   }

@@ -3,7 +3,6 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +22,7 @@ import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Toss;
+import org.belthigh.measure.BySpot;
 import org.belthigh.measure.Measures;
 import org.belthigh.measure.PlayerMeasures;
 import org.belthigh.model.Grain;
@@ -200,14 +200,7 @@ final class SeasonReports {
   }
 
   private static Map<Spot, Share> bySpot(Grain grain, Stream<Toss> tosses) {
-    Map<Spot, Share> shares = new EnumMap<>(Spot.class);
-    tosses.forEach(
-        t ->
-            shares.merge(
-                t.zone(),
-                Share.none().and(t.answer(grain).orElseThrow().equals(grain.seen(t.zone()))),
-                Share::plus));
-    return shares;
+    return BySpot.of(tosses, t -> t.answer(grain).orElseThrow().equals(grain.seen(t.zone())));
   }
 
   private List<SeasonReport.Week> weeks(Player player) {

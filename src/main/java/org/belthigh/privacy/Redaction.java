@@ -1,5 +1,6 @@
 package org.belthigh.privacy;
 
+import java.time.temporal.TemporalAdjusters;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Locale;
@@ -158,7 +159,7 @@ public final class Redaction {
         id,
         id.toUpperCase(Locale.ROOT),
         Optional.empty(),
-        p.born().withDayOfMonth(1),
+        p.born().with(TemporalAdjusters.lastDayOfMonth()), // younger, never older, than the child
         p.bats(),
         p.throwsWith(),
         OptionalInt.empty(),

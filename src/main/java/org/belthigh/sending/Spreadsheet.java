@@ -13,23 +13,16 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * A table for spreadsheets. A text that a spreadsheet would take for a formula (it begins with =,
- * +, -, @, a tab or a line end) gets a quote before it, so that opening the file can do nothing.
+ * A table for spreadsheets. A text that one would take for a formula is made {@linkplain
+ * Csv#harmless harmless}, so that opening the file can do nothing.
  *
  * @param heading the columns
  * @param rows their cells; {@link Number}s stay numbers, all else is text
  */
 public record Spreadsheet(List<String> heading, List<List<Object>> rows) {
-  private static final String FORMULA = "=+-@\t\r\n";
-
   public Spreadsheet {
     heading = List.copyOf(heading);
     rows = rows.stream().map(List::copyOf).toList();
-  }
-
-  /** {@code text}, so that no spreadsheet takes it for a formula. */
-  public static String harmless(String text) {
-    return !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 
   /** As CSV by RFC 4180, in UTF-8. */
@@ -39,7 +32,7 @@ public record Spreadsheet(List<String> heading, List<List<Object>> rows) {
     for (List<Object> row : rows) {
       lines.add(
           row.stream()
-              .map(c -> c instanceof Number ? c.toString() : harmless(c.toString()))
+              .map(c -> c instanceof Number ? c.toString() : Csv.harmless(c.toString()))
               .toList());
     }
     return Csv.text(lines).getBytes(StandardCharsets.UTF_8);
@@ -65,7 +58,7 @@ public record Spreadsheet(List<String> heading, List<List<Object>> rows) {
         if (cell instanceof Number number) {
           sheet.value(row + 1, column, number);
         } else {
-          sheet.value(row + 1, column, harmless(cell.toString()));
+          sheet.value(row + 1, column, Csv.harmless(cell.toString()));
         }
       }
     }

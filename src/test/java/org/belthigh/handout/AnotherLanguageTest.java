@@ -3,7 +3,6 @@ package org.belthigh.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
@@ -12,11 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.belthigh.handout.kit.Conformance;
 import org.belthigh.handout.kit.PdfLint;
-import org.belthigh.intake.Intake;
-import org.belthigh.intake.Unusable;
 import org.belthigh.plan.Plan;
-import org.belthigh.plan.PlanRequest;
-import org.belthigh.plan.Planner;
 import org.belthigh.words.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,20 +95,6 @@ class AnotherLanguageTest {
   }
 
   private static Plan plan(String paper) {
-    try {
-      return new Planner(SamplePlans.CATALOGUE)
-          .plan(
-              Intake.read(Path.of("demo-players"), SamplePlans.CATALOGUE),
-              new PlanRequest(
-                      SamplePlans.MONDAY,
-                      2,
-                      Set.of(),
-                      Set.of("p01", "p12", "p16"),
-                      Optional.of(paper),
-                      Optional.of(CODE))
-                  .withSeasonReports());
-    } catch (Unusable e) {
-      throw new IllegalStateException(e.problems().toString(), e);
-    }
+    return SamplePlans.demo(2, Set.of(), Set.of("p01", "p12", "p16"), paper, Optional.of(CODE));
   }
 }

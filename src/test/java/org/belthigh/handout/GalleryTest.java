@@ -6,18 +6,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.handout.kit.ReadAloud;
-import org.belthigh.intake.Intake;
-import org.belthigh.intake.Unusable;
 import org.belthigh.plan.Plan;
-import org.belthigh.plan.PlanRequest;
-import org.belthigh.plan.Planner;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,46 +31,77 @@ class GalleryTest {
   private static final int DOTS_PER_INCH = 56;
   private static final long MOST_BYTES = 1_500_000;
 
-  /** Each print with its file, and what it is for. */
-  private static final Map<Print, List<String>> PRINTS = prints();
+  /**
+   * A print whose first page is shown.
+   *
+   * @param print what is asked for to have it
+   * @param name of its pictures
+   * @param file where it is printed, without its ending
+   * @param title what it is for
+   */
+  private record Shown(Print print, String name, String file, String title) {
+    Shown(Print print, String file, String title) {
+      this(print, print.id(), file, title);
+    }
 
-  private static Map<Print, List<String>> prints() {
-    Map<Print, List<String>> prints = new LinkedHashMap<>();
-    prints.put(Print.CARD, List.of("u10/cards/p01-week-2027-04-05", "Card: one player, one week"));
-    prints.put(
-        Print.HOME,
-        List.of("u10/cards/p01-week-2027-04-05", "Home sheet: the parent's side of it"));
-    prints.put(Print.GUIDE, List.of("u10/guide", "How to read your card: one page for families"));
-    prints.put(
-        Print.PRACTICE,
-        List.of("u10/practice-2027-04-06", "Practice sheet: one coach, one practice"));
-    prints.put(Print.ARM, List.of("u10/arm", "Arm sheet: who may pitch and catch"));
-    prints.put(Print.LOG, List.of("u10/log", "Log sheet: blank, one drill"));
-    prints.put(Print.OVERVIEW, List.of("u10/overview", "Overview: the coordinator, one age group"));
-    prints.put(Print.EMERGENCY, List.of("u10/emergency", "Emergency sheet: one a place"));
-    prints.put(
-        Print.EVALUATION, List.of("u10/evaluation", "Evaluation day: how it runs (boxes follow)"));
-    prints.put(Print.SEASON, List.of("u10/season/p01-2027-04-05", "Season report: one player"));
-    prints.put(Print.PACKET, List.of("u10/packet", "Packet: its cover, with the contents"));
-    return prints;
+    String picture(String language) {
+      return name + "-" + language + ".png";
+    }
   }
 
-  private static String picture(Print print, String language) {
-    return print.id() + "-" + language + ".png";
+  private static final String CARDS = "u10/cards/p01-week-2027-04-05";
+
+  private static final List<Shown> READ_ALOUD =
+      List.of(
+          new Shown(Print.CARD, CARDS, "Card: one player, one week"),
+          new Shown(Print.HOME, CARDS, "Home sheet: the parent's side of it"),
+          new Shown(
+              Print.PRACTICE,
+              "u10/practice-2027-04-06",
+              "Practice sheet: one coach, one practice"));
+
+  private static final List<Shown> OTHERS =
+      List.of(
+          new Shown(
+              Print.PRACTICE,
+              "tosses",
+              "u10/tosses-2027-04-06",
+              "Toss lists: where to toss to at each station"),
+          new Shown(Print.GUIDE, "u10/guide", "How to read your card: one page for families"),
+          new Shown(Print.ARM, "u10/arm", "Arm sheet: who may pitch and catch"),
+          new Shown(Print.LOG, "u10/log", "Log sheet: blank, one drill"),
+          new Shown(Print.OVERVIEW, "u10/overview", "Overview: the coordinator, one age group"),
+          new Shown(Print.EMERGENCY, "u10/emergency", "Emergency sheet: one a place"),
+          new Shown(
+              Print.EVALUATION, "u10/evaluation", "Evaluation day: how it runs (boxes follow)"),
+          new Shown(Print.SEASON, "u10/season/p01-2027-04-05", "Season report: one player"),
+          new Shown(Print.PACKET, "u10/packet", "Packet: its cover, with the contents"));
+
+  private static List<Shown> shown() {
+    return Stream.of(READ_ALOUD, OTHERS).flatMap(List::stream).toList();
+  }
+
+  private static byte[] print(Plan plan, Shown shown) {
+    Set<Print> wanted =
+        shown.print() == Print.PACKET ? EnumSet.allOf(Print.class) : EnumSet.of(shown.print());
+    Map<String, byte[]> prints = new TreeMap<>();
+    new Handouts(SamplePlans.WORDS).print(plan, wanted, prints::put);
+    return prints.get(shown.file() + ".pdf");
   }
 
   @Test
-  void every_print_is_shown_in_both_languages() throws IOException, Unusable {
+  void every_print_is_shown_in_both_languages() throws IOException {
     if (Boolean.getBoolean("belthigh.accept")) {
       draw();
     }
 
-    assertThat(PRINTS.keySet()).containsExactlyInAnyOrder(Print.values());
+    assertThat(shown().stream().map(Shown::print).collect(Collectors.toSet()))
+        .containsExactlyInAnyOrder(Print.values());
     assertThat(PAGE).hasContent(page());
     long bytes = 0;
-    for (Print print : Print.values()) {
+    for (Shown shown : shown()) {
       for (String language : LANGUAGES) {
-        Path picture = PICTURES.resolve(picture(print, language));
+        Path picture = PICTURES.resolve(shown.picture(language));
         assertThat(picture).isNotEmptyFile();
         bytes += Files.size(picture);
       }
@@ -83,7 +111,7 @@ class GalleryTest {
 
   /** The card, the home sheet and the practice sheet as a screen reader goes through them. */
   @Test
-  void what_a_screen_reader_says_is_shown_in_its_order() throws IOException, Unusable {
+  void what_a_screen_reader_says_is_shown_in_its_order() throws IOException {
     StringBuilder page =
         new StringBuilder(
             """
@@ -93,12 +121,11 @@ class GalleryTest {
             meets them: H1 to H3 are headings, TH and TD cells of a table, Figure a picture told in words.
             Written by `mvn test -Dtest=GalleryTest -Dbelthigh.accept=true`; do not edit.
             """);
-    for (Print print : List.of(Print.CARD, Print.HOME, Print.PRACTICE)) {
-      Map<String, byte[]> prints = new TreeMap<>();
-      new Handouts(SamplePlans.WORDS).print(plan("en"), EnumSet.of(print), prints::put);
-      List<String> lines = ReadAloud.lines(prints.get(PRINTS.get(print).get(0) + ".pdf"));
+    Plan plan = plan("en");
+    for (Shown shown : READ_ALOUD) {
+      List<String> lines = ReadAloud.lines(print(plan, shown));
       assertThat(lines).hasSizeGreaterThan(20);
-      page.append("\n## ").append(PRINTS.get(print).get(1)).append("\n\n```text\n");
+      page.append("\n## ").append(shown.title()).append("\n\n```text\n");
       lines.forEach(line -> page.append(line).append('\n'));
       page.append("```\n");
     }
@@ -118,46 +145,33 @@ class GalleryTest {
             The first page of every print, of the demo club's Under 10 in the week from April 5, 2027. All
             children are invented. Drawn by `mvn test -Dtest=GalleryTest -Dbelthigh.accept=true`.
             """);
-    PRINTS.forEach(
-        (print, told) -> {
-          page.append("\n## ").append(told.get(1)).append("\n\n");
-          page.append("| English | Spanish |\n|---|---|\n|");
-          for (String language : LANGUAGES) {
-            page.append(
-                " ![%s, %s](pictures/gallery/%s) |"
-                    .formatted(told.get(1), language, picture(print, language)));
-          }
-          page.append('\n');
-        });
+    for (Shown shown : shown()) {
+      page.append("\n## ").append(shown.title()).append("\n\n");
+      page.append("| English | Spanish |\n|---|---|\n|");
+      for (String language : LANGUAGES) {
+        page.append(
+            " ![%s, %s](pictures/gallery/%s) |"
+                .formatted(shown.title(), language, shown.picture(language)));
+      }
+      page.append('\n');
+    }
     return page.toString();
   }
 
-  private static void draw() throws IOException, Unusable {
+  private static void draw() throws IOException {
     Files.createDirectories(PICTURES);
     Files.writeString(PAGE, page());
     for (String language : LANGUAGES) {
       Plan plan = plan(language);
-      for (Print print : Print.values()) {
-        Set<Print> wanted = print == Print.PACKET ? EnumSet.allOf(Print.class) : EnumSet.of(print);
-        Map<String, byte[]> prints = new TreeMap<>();
-        new Handouts(SamplePlans.WORDS).print(plan, wanted, prints::put);
-        byte[] pdf = prints.get(PRINTS.get(print).get(0) + ".pdf");
-        Files.write(PICTURES.resolve(picture(print, language)), Preview.png(pdf, DOTS_PER_INCH));
+      for (Shown shown : shown()) {
+        Files.write(
+            PICTURES.resolve(shown.picture(language)),
+            Preview.png(print(plan, shown), DOTS_PER_INCH));
       }
     }
   }
 
-  private static Plan plan(String language) throws Unusable {
-    return new Planner(SamplePlans.CATALOGUE)
-        .plan(
-            Intake.read(Path.of("demo-players"), SamplePlans.CATALOGUE),
-            new PlanRequest(
-                    SamplePlans.MONDAY,
-                    2,
-                    Set.of("u10"),
-                    Set.of(),
-                    Optional.of("letter"),
-                    Optional.of(language))
-                .withSeasonReports());
+  private static Plan plan(String language) {
+    return SamplePlans.demo(2, Set.of("u10"), Set.of(), "letter", Optional.of(language));
   }
 }

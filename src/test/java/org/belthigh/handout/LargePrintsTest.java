@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
@@ -13,11 +12,7 @@ import java.util.TreeMap;
 import javax.imageio.ImageIO;
 import org.belthigh.handout.kit.Conformance;
 import org.belthigh.handout.kit.PdfLint;
-import org.belthigh.intake.Intake;
-import org.belthigh.intake.Unusable;
 import org.belthigh.plan.Plan;
-import org.belthigh.plan.PlanRequest;
-import org.belthigh.plan.Planner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,20 +68,6 @@ class LargePrintsTest {
   }
 
   private static Plan plan(String paper, String language, Set<String> players) {
-    try {
-      return new Planner(SamplePlans.CATALOGUE)
-          .plan(
-              Intake.read(Path.of("demo-players"), SamplePlans.CATALOGUE),
-              new PlanRequest(
-                      SamplePlans.MONDAY,
-                      2,
-                      Set.of("u10"),
-                      players,
-                      Optional.of(paper),
-                      Optional.of(language))
-                  .withSeasonReports());
-    } catch (Unusable e) {
-      throw new IllegalStateException(e.problems().toString(), e);
-    }
+    return SamplePlans.demo(2, Set.of("u10"), players, paper, Optional.of(language));
   }
 }

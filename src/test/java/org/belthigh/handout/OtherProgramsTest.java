@@ -13,11 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.belthigh.intake.Intake;
-import org.belthigh.intake.Unusable;
 import org.belthigh.plan.Plan;
-import org.belthigh.plan.PlanRequest;
-import org.belthigh.plan.Planner;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,19 +23,9 @@ class OtherProgramsTest {
   @TempDir private static Path folder;
 
   @BeforeAll
-  static void print() throws IOException, Unusable {
+  static void print() throws IOException {
     Plan plan =
-        new Planner(SamplePlans.CATALOGUE)
-            .plan(
-                Intake.read(Path.of("demo-players"), SamplePlans.CATALOGUE),
-                new PlanRequest(
-                        SamplePlans.MONDAY,
-                        1,
-                        Set.of("u10"),
-                        Set.of("p01", "p12"),
-                        Optional.of("letter"),
-                        Optional.empty())
-                    .withSeasonReports());
+        SamplePlans.demo(1, Set.of("u10"), Set.of("p01", "p12"), "letter", Optional.empty());
     Map<String, byte[]> prints = new TreeMap<>();
     new Handouts(SamplePlans.WORDS).print(plan, EnumSet.allOf(Print.class), prints::put);
     for (Map.Entry<String, byte[]> print : prints.entrySet()) {

@@ -1,5 +1,6 @@
 package org.belthigh.handout;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
@@ -7,11 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.intake.Intake;
+import org.belthigh.intake.Unusable;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Feed;
@@ -34,6 +38,8 @@ import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Overview;
 import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlanRequest;
+import org.belthigh.plan.Planner;
 import org.belthigh.plan.PlayerPlan;
 import org.belthigh.plan.SeasonReport;
 import org.belthigh.plan.SportYear;
@@ -68,6 +74,25 @@ final class SamplePlans {
     Map<String, LocalText> reasons = new LinkedHashMap<>();
     CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
     return Words.load(reasons);
+  }
+
+  /**
+   * The demo club from its Monday, with season reports.
+   *
+   * @param groups and {@code players}: all where empty
+   * @param language the families' own where empty
+   */
+  static Plan demo(
+      int weeks, Set<String> groups, Set<String> players, String paper, Optional<String> language) {
+    try {
+      return new Planner(CATALOGUE)
+          .plan(
+              Intake.read(Path.of("demo-players"), CATALOGUE),
+              new PlanRequest(MONDAY, weeks, groups, players, Optional.of(paper), language)
+                  .withSeasonReports());
+    } catch (Unusable e) {
+      throw new IllegalStateException(e.problems().toString(), e);
+    }
   }
 
   /** A plan of one player. */

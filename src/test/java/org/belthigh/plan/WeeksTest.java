@@ -19,6 +19,7 @@ import org.belthigh.history.Handed;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
+import org.belthigh.model.AgeBand;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
@@ -418,6 +419,16 @@ class WeeksTest {
     for (PlayerPlan player : full.players()) {
       assertThat(player.days().stream().filter(d -> d.place() == Place.FIELD))
           .allSatisfy(d -> assertThat(d.items()).isEmpty());
+    }
+  }
+
+  /** The overview says of a full week: an hour for each year of age, and two days without sport. */
+  @Test
+  void the_numbers_that_the_overview_names_are_those_of_the_parameters() {
+    for (AgeBand band : AgeBand.values()) {
+      assertThat(CATALOGUE.parameter("hours-per-week-per-year-of-age").on(FIRST).at(band))
+          .isEqualTo(1);
+      assertThat(CATALOGUE.parameter("free-days-per-week").on(FIRST).at(band)).isEqualTo(2);
     }
   }
 

@@ -1,8 +1,8 @@
 package org.belthigh.plan.practice;
 
 /**
- * How long to search for an arrangement. Limits are kept whatever the effort; less of it costs
- * points of the {@link Objective}.
+ * How long to search for an arrangement. Less of it costs points of the {@link Objective}; limits
+ * weigh more than all points, so that a tenth kept them all in what we tried, and no more is said.
  *
  * @param share of the usual steps, above 0 and at most 1
  */

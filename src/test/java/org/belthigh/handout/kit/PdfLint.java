@@ -171,7 +171,7 @@ public final class PdfLint {
         "content %d is read after %d but drawn before it".formatted(id, last));
   }
 
-  private static List<COSBase> kids(COSDictionary element) {
+  static List<COSBase> kids(COSDictionary element) {
     COSBase kids = element.getDictionaryObject(COSName.K);
     List<COSBase> all = new ArrayList<>();
     if (kids instanceof COSArray array) {

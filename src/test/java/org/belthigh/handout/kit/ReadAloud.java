@@ -8,12 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
@@ -101,7 +99,7 @@ public final class ReadAloud {
 
   private String said(COSDictionary element) {
     StringBuilder said = new StringBuilder();
-    for (COSBase kid : kids(element)) {
+    for (COSBase kid : PdfLint.kids(element)) {
       if (kid instanceof COSInteger id) {
         said.append(' ').append(drawn(element.getCOSDictionary(COSName.PG), id.intValue()));
       } else if (kid instanceof COSDictionary child) {
@@ -120,20 +118,9 @@ public final class ReadAloud {
   }
 
   private static List<COSDictionary> children(COSDictionary element) {
-    return kids(element).stream()
+    return PdfLint.kids(element).stream()
         .filter(k -> k instanceof COSDictionary child && child.getItem(COSName.S) != null)
         .map(COSDictionary.class::cast)
         .toList();
-  }
-
-  private static List<COSBase> kids(COSDictionary element) {
-    COSBase kids = element.getDictionaryObject(COSName.K);
-    List<COSBase> all = new ArrayList<>();
-    if (kids instanceof COSArray array) {
-      array.forEach(kid -> all.add(kid instanceof COSObject object ? object.getObject() : kid));
-    } else if (kids != null) {
-      all.add(kids);
-    }
-    return all;
   }
 }
