@@ -22,7 +22,7 @@ import org.belthigh.words.Words;
 
 /** Where to toss to at each station, toss by toss: for the screen beside the bucket. */
 final class TossPrint {
-  /** Tosses in a row of the table; a longer list goes on in the next row. */
+  /** Most tosses in a row of the table; a longer list has rows of about equal length. */
   private static final int ACROSS = 8;
 
   private static final int ACROSS_LARGE = 4;
@@ -104,7 +104,8 @@ final class TossPrint {
   }
 
   private void lists(Table table, PracticeSheet.Post post) {
-    int across = Math.min(most, post.tossesEach());
+    int lines = (post.tossesEach() + most - 1) / most;
+    int across = (post.tossesEach() + lines - 1) / lines;
     List<Col> columns = new ArrayList<>(List.of(Col.mm(30)));
     columns.addAll(Collections.nCopies(across, Col.share(1).centred()));
     List<String> head = new ArrayList<>(List.of(page.say("log.player")));
