@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
@@ -70,15 +71,19 @@ public final class Audit {
     if (ages.refuse(plan, findings)) {
       return;
     }
-    ArmsOwed owed = new ArmsOwed(catalogue, limits, record);
-    DrillCheck drills = new DrillCheck(catalogue, limits, ages, record, findings);
-    plan.practices().forEach(p -> drills.check(plan, p));
+    Map<String, ClubRecord> groups = record.map(ClubRecord::byGroup).orElse(Map.of());
+    for (FinishedPlan.Practice practice : plan.practices()) {
+      Optional<ClubRecord> own = record.map(r -> groups.getOrDefault(practice.group(), r));
+      new DrillCheck(catalogue, limits, ages, own, findings).check(plan, practice);
+    }
     for (FinishedPlan.Person person : plan.players()) {
-      new HoldCheck(findings, limits, record, owed).check(plan, person);
-      new LoadCheck(plan, findings, limits, ages, record, owed).check(person);
-      drills.check(plan, person);
-      record.ifPresent(r -> new EventCheck(r, plan, findings).check(person));
-      record.ifPresent(r -> new YearCheck(r, plan, findings, limits).check(person));
+      Optional<ClubRecord> own = record.map(r -> groups.get(person.group()));
+      ArmsOwed owed = new ArmsOwed(catalogue, limits, own);
+      new HoldCheck(findings, limits, own, owed).check(plan, person);
+      new LoadCheck(plan, findings, limits, ages, own, owed).check(person);
+      new DrillCheck(catalogue, limits, ages, own, findings).check(plan, person);
+      own.ifPresent(r -> new EventCheck(r, plan, findings).check(person));
+      own.ifPresent(r -> new YearCheck(r, plan, findings, limits).check(person));
     }
   }
 }

@@ -3,7 +3,9 @@ package org.belthigh.audit;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.OtherSport;
@@ -17,6 +19,7 @@ final class Sport {
 
   private final ClubRecord record;
   private final FinishedPlan plan;
+  private final Map<LocalDate, List<Event>> events;
 
   /**
    * @param record as known on the first day of the plan
@@ -24,12 +27,13 @@ final class Sport {
   Sport(ClubRecord record, FinishedPlan plan) {
     this.record = record;
     this.plan = plan;
+    this.events = record.events().stream().collect(Collectors.groupingBy(Event::date));
   }
 
   /** The group's events of {@code day}. */
   List<Event> events(FinishedPlan.Person person, LocalDate day) {
-    return record.events().stream()
-        .filter(e -> e.date().equals(day) && e.concerns(person.group()))
+    return events.getOrDefault(day, List.of()).stream()
+        .filter(e -> e.concerns(person.group()))
         .toList();
   }
 

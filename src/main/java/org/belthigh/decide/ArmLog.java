@@ -34,16 +34,16 @@ final class ArmLog {
   private final NavigableMap<LocalDate, Integer> caught;
 
   /**
-   * @param outings of any player, none later than the day asked about
+   * @param outings of that player, none later than the day asked about
    */
   ArmLog(Player player, boolean softball, List<Outing> outings) {
     this.player = player;
     this.softball = softball;
-    this.outings = outings.stream().filter(o -> o.player().equals(player.id())).toList();
-    this.pitched = this.outings.stream().filter(o -> o.kind().counts() && o.pitches() > 0).toList();
-    this.knownTo = this.outings.stream().map(Outing::date).max(Comparator.naturalOrder());
+    this.outings = List.copyOf(outings);
+    this.pitched = outings.stream().filter(o -> o.kind().counts() && o.pitches() > 0).toList();
+    this.knownTo = outings.stream().map(Outing::date).max(Comparator.naturalOrder());
     this.pitches = byDay(pitched, Outing::pitches);
-    this.caught = byDay(this.outings, o -> o.inningsCaught().orElse(0));
+    this.caught = byDay(outings, o -> o.inningsCaught().orElse(0));
   }
 
   private static NavigableMap<LocalDate, Integer> byDay(

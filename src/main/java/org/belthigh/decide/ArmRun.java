@@ -8,9 +8,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Outing;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Unread;
 
@@ -42,7 +44,10 @@ final class ArmRun {
     this.on = on;
     this.books = books;
     this.holds = holds;
-    this.logs = known.players().stream().map(this::log).toList();
+    Map<String, List<Outing>> outings =
+        known.outings().stream().collect(Collectors.groupingBy(Outing::player));
+    this.logs =
+        known.players().stream().map(p -> log(p, outings.getOrDefault(p.id(), List.of()))).toList();
   }
 
   /**
@@ -66,9 +71,9 @@ final class ArmRun {
     return run;
   }
 
-  private ArmLog log(Player player) {
+  private ArmLog log(Player player, List<Outing> outings) {
     boolean softball = known.club().group(player.group()).softball();
-    return new ArmLog(player, softball, known.outings());
+    return new ArmLog(player, softball, outings);
   }
 
   private List<ArmDay> days(ArmLog log) {

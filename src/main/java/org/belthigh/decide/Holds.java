@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
@@ -34,16 +36,17 @@ public final class Holds {
    * order, then by rule. Sore arms and backs give two: throwing and swinging.
    */
   public List<Hold> of(ClubRecord record, LocalDate on) {
-    List<Wellness> known = record.upTo(on).wellness();
+    ClubRecord known = record.upTo(on);
+    Map<String, List<Wellness>> reports =
+        known.wellness().stream().collect(Collectors.groupingBy(Wellness::player));
     List<Object> facts = new ArrayList<>();
     for (Player player : record.players()) {
       List<Wellness> rows =
-          known.stream()
-              .filter(w -> w.player().equals(player.id()))
+          reports.getOrDefault(player.id(), List.of()).stream()
               .sorted(Comparator.comparing(Wellness::date))
               .toList();
       COMPLAINTS.forEach(kind -> addFacts(player, kind, rows, on, facts));
-      facts.addAll(lost(record.upTo(on), player, on));
+      facts.addAll(lost(known, player, on));
     }
     List<Verdict> verdicts = RuleBase.shared().fire(facts);
     return record.players().stream()

@@ -1,9 +1,12 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.belthigh.model.Problem;
 
 /**
@@ -54,6 +57,52 @@ public record ClubRecord(
         until(placements, Placement::date, lastDay),
         unread.stream().filter(u -> u.date().filter(lastDay::isBefore).isEmpty()).toList(),
         problems);
+  }
+
+  /**
+   * The folder cut by age group: to each group its players, what was written of them, and its
+   * calendar. What may be about anybody is with every group.
+   *
+   * @return by group id; groups without players too
+   */
+  public Map<String, ClubRecord> byGroup() {
+    Map<String, String> groupOf =
+        players.stream().collect(Collectors.toMap(Player::id, Player::group));
+    Map<String, List<Player>> own = players.stream().collect(Collectors.groupingBy(Player::group));
+    Map<String, List<Toss>> tossed = cut(tosses, Toss::player, groupOf);
+    Map<String, List<Tally>> tallied = cut(tallies, Tally::player, groupOf);
+    Map<String, List<Outing>> thrown = cut(outings, Outing::player, groupOf);
+    Map<String, List<Wellness>> felt = cut(wellness, Wellness::player, groupOf);
+    Map<String, List<OtherSport>> elsewhere = cut(otherSports, OtherSport::player, groupOf);
+    Map<String, List<Placement>> placed = cut(placements, Placement::player, groupOf);
+    Map<String, ClubRecord> groups = new LinkedHashMap<>();
+    for (Club.Group group : club.groups()) {
+      String id = group.id();
+      groups.put(
+          id,
+          new ClubRecord(
+              club,
+              own.getOrDefault(id, List.of()),
+              events.stream().filter(e -> e.concerns(id)).toList(),
+              tossed.getOrDefault(id, List.of()),
+              tallied.getOrDefault(id, List.of()),
+              thrown.getOrDefault(id, List.of()),
+              felt.getOrDefault(id, List.of()),
+              elsewhere.getOrDefault(id, List.of()),
+              placed.getOrDefault(id, List.of()),
+              unread.stream()
+                  .filter(u -> u.player().map(groupOf::get).filter(g -> !g.equals(id)).isEmpty())
+                  .toList(),
+              problems));
+    }
+    return groups;
+  }
+
+  private static <T> Map<String, List<T>> cut(
+      List<T> rows, Function<T, String> player, Map<String, String> groupOf) {
+    return rows.stream()
+        .filter(row -> groupOf.containsKey(player.apply(row)))
+        .collect(Collectors.groupingBy(row -> groupOf.get(player.apply(row))));
   }
 
   /** With the tosses and tallies of {@code firstDay} and later only; all else stays whole. */

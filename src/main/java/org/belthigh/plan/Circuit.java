@@ -307,21 +307,25 @@ final class Circuit {
   /** What anybody who takes part may do there; the most fitting ones where there are too many. */
   private List<Drill> drills(List<Entrant> entrants, Terms terms) {
     Place place = terms.place();
+    record Wanted(Drill drill, Need most) {}
     return choice.drills(place).stream()
         .filter(terms.open())
         .filter(d -> terms.swingsMost() > 0 || !d.swing())
-        .filter(d -> entrants.stream().anyMatch(e -> need(e, d, place) != Need.NOT_YET))
-        .sorted(
-            Comparator.comparing(
-                d ->
-                    entrants.stream()
-                        .map(e -> need(e, d, place))
-                        .sorted()
-                        .findFirst()
-                        .orElseThrow()))
+        .map(d -> new Wanted(d, mostNeed(entrants, d, place)))
+        .filter(w -> w.most() != Need.NOT_YET)
+        .sorted(Comparator.comparing(Wanted::most))
         .limit(Practice.MOST_TASKS)
+        .map(Wanted::drill)
         .sorted(Comparator.comparing(Drill::id))
         .toList();
+  }
+
+  /** What a drill is to whoever needs it most. */
+  private Need mostNeed(List<Entrant> entrants, Drill drill, Place place) {
+    return entrants.stream()
+        .map(e -> need(e, drill, place))
+        .min(Comparator.naturalOrder())
+        .orElse(Need.NOT_YET);
   }
 
   /** What a drill is to a player. One that bores is worth less where its step has another. */

@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Event;
 
@@ -14,25 +15,21 @@ final class FirstLook {
   private static final int TWO = 2;
   private static final int WEEK = 7;
 
-  private final LocalDate seasonFirst;
   private final Season season;
+  private final Optional<LocalDate> firstPractice;
 
   FirstLook(LocalDate seasonFirst, Season season) {
-    this.seasonFirst = seasonFirst;
     this.season = season;
+    this.firstPractice = season.firstPractice(seasonFirst);
   }
 
   /** Whether the practice of {@code day} is such a one. */
   boolean on(LocalDate day) {
     return season
         .practice(day)
-        .filter(e -> e.kind() == Event.Kind.EVALUATION || firstOfSeason(day))
+        .filter(
+            e -> e.kind() == Event.Kind.EVALUATION || firstPractice.filter(day::equals).isPresent())
         .isPresent();
-  }
-
-  private boolean firstOfSeason(LocalDate day) {
-    return !day.isBefore(seasonFirst)
-        && seasonFirst.datesUntil(day).noneMatch(d -> season.practice(d).isPresent());
   }
 
   /** Whether home work of a hitter of whom nothing is known waits for an evaluation day. */

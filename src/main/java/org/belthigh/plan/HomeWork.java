@@ -2,6 +2,7 @@ package org.belthigh.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,23 @@ final class HomeWork {
   private final Told told;
   private final Growth growth;
   private final TossLists lists;
+
+  /** What was reckoned before: the same ball, place and height come again week by week. */
+  private final Map<Asked, Optional<Delivery>> deliveries = new HashMap<>();
+
+  /**
+   * A delivery that is asked for.
+   *
+   * @param seconds wanted in the air; {@code easy} seconds where no arm can do that
+   * @param belt height over the plate, metres
+   */
+  private record Asked(
+      Projectile ball, int nearest, int farthest, double seconds, double easy, double belt) {
+    Optional<Delivery> delivery() {
+      return Delivery.of(ball, nearest, farthest, seconds, belt)
+          .or(() -> Delivery.of(ball, nearest, farthest, easy, belt));
+    }
+  }
 
   /** Home sessions of one group. */
   HomeWork(DrillChoice choice, Doses doses, Told told, Growth growth, TossLists lists) {
@@ -142,8 +160,8 @@ final class HomeWork {
     double belt = Body.beltMetres(Body.stature(player, growth, day));
     double easy = doses.easyTossSeconds(age);
     double wanted = quick(drill) ? Math.max(quickest(drill), doses.quickTossSeconds(age)) : easy;
-    return Delivery.of(ball, nearest, farthest, wanted, belt)
-        .or(() -> Delivery.of(ball, nearest, farthest, easy, belt));
+    return deliveries.computeIfAbsent(
+        new Asked(ball, nearest, farthest, wanted, easy, belt), Asked::delivery);
   }
 
   private static boolean quick(Drill drill) {

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
@@ -68,44 +69,63 @@ public final class Planner {
   }
 
   /**
-   * The plan that {@code request} asks for, after those that were handed out before.
+   * The plan that {@code request} asks for, after those that were handed out before. Groups are
+   * spread over the cores; the plan is the same on any number of them.
    *
    * @param record the club's files; rows after {@code request.from()} are not counted
    * @param history plans handed out before {@code request.from()}
    */
   public Plan plan(ClubRecord record, PlanRequest request, History history) {
-    ClubRecord known = record.upTo(request.from());
+    Map<String, ClubRecord> byGroup = record.upTo(request.from()).byGroup();
+    List<Planned> planned =
+        asked(record, request).parallelStream()
+            .map(group -> plan(byGroup.get(group.id()), group, request, history))
+            .toList();
+    return Sheets.plan(
+        catalogue,
+        record,
+        request,
+        planned.stream().flatMap(p -> p.players().stream()).sorted(inRosterOrder(record)).toList(),
+        planned.stream().map(Planned::group).toList());
+  }
+
+  /** The groups to plan. Groups meet nowhere but in the roster, so each is planned by itself. */
+  private static List<Club.Group> asked(ClubRecord record, PlanRequest request) {
+    return record.club().groups().stream()
+        .filter(g -> request.groups().isEmpty() || request.groups().contains(g.id()))
+        .toList();
+  }
+
+  private static Comparator<PlayerPlan> inRosterOrder(ClubRecord record) {
+    List<Player> roster = record.players();
+    Map<String, Integer> rank =
+        IntStream.range(0, roster.size())
+            .boxed()
+            .collect(Collectors.toMap(i -> roster.get(i).id(), i -> i));
+    return Comparator.comparing(p -> rank.get(p.who().id()));
+  }
+
+  /** What one group's planning comes to. */
+  private record Planned(List<PlayerPlan> players, GroupPlan group) {}
+
+  private Planned plan(ClubRecord known, Club.Group group, PlanRequest request, History history) {
     Map<String, List<SkillDecision>> decisions =
         new Progress(catalogue).decide(known, request.from());
-    List<Hold> holds = new ArrayList<>(new Holds(catalogue).of(known, request.from()));
     Arms arms = new Arms(catalogue);
     List<Hold> restHolds = arms.restHolds(known, request.from());
+    List<Hold> holds = new ArrayList<>(new Holds(catalogue).of(known, request.from()));
     holds.addAll(restHolds);
     TossLists lists = TossLists.of(known);
     Sheets sheets = new Sheets(catalogue, known, request, decisions, holds, arms, lists);
-    List<PlayerPlan> players = new ArrayList<>();
-    List<GroupPlan> groups = new ArrayList<>();
-    for (Club.Group group : record.club().groups()) {
-      if (request.groups().isEmpty() || request.groups().contains(group.id())) {
-        GroupWeeks weeks =
-            new GroupWeeks(known, group, request, decisions, holds, restHolds, history, lists);
-        weeks.plan();
-        List<PlayerPlan> own = weeks.players(sheets);
-        players.addAll(
-            own.stream()
-                .filter(
-                    p -> request.players().isEmpty() || request.players().contains(p.who().id()))
-                .toList());
-        groups.add(
-            sheets.group(group, weeks.season, weeks.rhythm, weeks.circuit, weeks.practices, own));
-      }
-    }
-    players.sort(Comparator.comparingInt(p -> rank(record, p.who().id())));
-    return sheets.plan(players, groups);
-  }
-
-  private static int rank(ClubRecord record, String player) {
-    return record.players().stream().map(Player::id).toList().indexOf(player);
+    GroupWeeks weeks =
+        new GroupWeeks(known, group, request, decisions, holds, restHolds, history, lists);
+    weeks.plan();
+    List<PlayerPlan> all = weeks.players(sheets);
+    return new Planned(
+        all.stream()
+            .filter(p -> request.players().isEmpty() || request.players().contains(p.who().id()))
+            .toList(),
+        sheets.group(group, weeks.season, weeks.rhythm, weeks.circuit, weeks.practices, all));
   }
 
   /**
@@ -162,11 +182,7 @@ public final class Planner {
       this.decisions = decisions;
       this.stops = new Stops(holds);
       this.restHolds = restHolds;
-      this.players =
-          record.players().stream()
-              .filter(p -> p.group().equals(group.id()))
-              .sorted(Comparator.comparing(Player::id))
-              .toList();
+      this.players = record.players().stream().sorted(Comparator.comparing(Player::id)).toList();
       this.season =
           Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
       this.ground = new Ground(record.club(), group);

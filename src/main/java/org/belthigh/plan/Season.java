@@ -3,8 +3,10 @@ package org.belthigh.plan;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -27,11 +29,15 @@ final class Season {
   private static final int ASSUMED_MINUTES = 90;
 
   private final List<Event> events;
+  private final Map<LocalDate, List<Event>> byDay;
   private final boolean assumed;
   private final TimeOff timeOff;
 
   private Season(Club club, List<Event> events, boolean assumed) {
     this.events = events;
+    this.byDay =
+        events.stream()
+            .collect(Collectors.groupingBy(Event::date, Collectors.toUnmodifiableList()));
     this.assumed = assumed;
     this.timeOff = new TimeOff(club, sportDays().collect(Collectors.toSet()));
   }
@@ -76,7 +82,7 @@ final class Season {
 
   /** What happens on {@code day}, in file order. */
   List<Event> on(LocalDate day) {
-    return events.stream().filter(e -> e.date().equals(day)).toList();
+    return byDay.getOrDefault(day, List.of());
   }
 
   /** The days off from the sport. */
@@ -92,6 +98,13 @@ final class Season {
     return on(day).stream()
         .filter(e -> e.kind() == Event.Kind.PRACTICE || e.kind() == Event.Kind.EVALUATION)
         .findFirst();
+  }
+
+  /** The first practice on {@code from} or after it. */
+  Optional<LocalDate> firstPractice(LocalDate from) {
+    return byDay.keySet().stream()
+        .filter(day -> !day.isBefore(from) && practice(day).isPresent())
+        .min(Comparator.naturalOrder());
   }
 
   /** The game or tournament of {@code day}. */

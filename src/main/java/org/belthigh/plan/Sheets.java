@@ -53,16 +53,22 @@ final class Sheets {
     return catalogue.curricula().get(record.club().curriculum());
   }
 
-  /** The whole plan. */
-  Plan plan(List<PlayerPlan> players, List<GroupPlan> groups) {
+  /** The whole plan of a club. */
+  static Plan plan(
+      Catalogue catalogue,
+      ClubRecord record,
+      PlanRequest request,
+      List<PlayerPlan> players,
+      List<GroupPlan> groups) {
     Club club = record.club();
+    Curriculum curriculum = catalogue.curricula().get(club.curriculum());
     return new Plan(
         club.name(),
         request.paper().orElse(club.paper()),
         request.language().orElse(club.languages().get(0)),
         request.from(),
         request.weeks(),
-        curriculum().id() + " " + curriculum().version(),
+        curriculum.id() + " " + curriculum.version(),
         club.ruleBooks(),
         players,
         groups,

@@ -65,7 +65,6 @@ public final class Objective {
   private final boolean[] adult;
   private final boolean[] bare;
   private final int[] skill;
-  private final List<String> gear;
   private final int[] stock;
   private final int[] takes;
   private final int[] commonSwings;
@@ -83,7 +82,9 @@ public final class Objective {
     this.adult = new boolean[tasks.size()];
     this.bare = new boolean[tasks.size()];
     this.takes = new int[tasks.size()];
-    this.gear = List.copyOf(new TreeSet<>(practice.stock().keySet()));
+    List<String> gear =
+        new TreeSet<>(practice.stock().keySet())
+            .stream().filter(thing -> mayRunShort(practice, thing)).toList();
     this.stock = gear.stream().mapToInt(practice.stock()::get).toArray();
     for (int t = 0; t < adult.length; t++) {
       adult[t] = tasks.get(t).adult();
@@ -109,6 +110,12 @@ public final class Objective {
         commonSwings[n] += Math.min(n, hitter.swingsLeft());
       }
     }
+  }
+
+  /** Whether more stations may ask for a thing than there are of it. */
+  private static boolean mayRunShort(Practice practice, String thing) {
+    return practice.stock().get(thing) < practice.stations()
+        && practice.tasks().stream().anyMatch(task -> task.gear().contains(thing));
   }
 
   /** What depends on who is in a squad, and not on what it does. */
