@@ -83,6 +83,12 @@ final class Circuit {
     }
 
     /** Sorts players of like need side by side: skill, then step, of both skills of the week. */
+    /** By the player alone: who is asked for is asked for often, and has a long story. */
+    @Override
+    public int hashCode() {
+      return player.id().hashCode();
+    }
+
     private String alike() {
       return focus.stream()
           .map(d -> d.skill().ordinal() + "." + d.workOn().rung())
@@ -125,7 +131,10 @@ final class Circuit {
 
     /** All who take part. */
     List<Entrant> entrants() {
-      return posts.stream().flatMap(p -> p.squad().stream()).distinct().toList();
+      return posts.stream()
+          .filter(p -> p.rotation() == 1)
+          .flatMap(p -> p.squad().stream())
+          .toList();
     }
 
     /** Where a player's squad starts, from 0. */

@@ -44,7 +44,7 @@ final class TossLaw {
 
   private final double[] shares;
   private final int tosses;
-  private final boolean byColumn;
+  private final int[] groups;
   private final int[] spotRuns;
   private final int[] groupRuns = new int[BALLS + 1];
   private final Bounds belts;
@@ -76,7 +76,8 @@ final class TossLaw {
       throw new IllegalArgumentException("No law for " + tosses + " tosses of " + shares);
     }
     this.tosses = tosses;
-    this.byColumn = grain == Grain.COLUMN;
+    this.groups =
+        Arrays.stream(Spot.values()).mapToInt(spot -> group(spot, grain == Grain.COLUMN)).toArray();
     this.shares = new double[Spot.values().length];
     shares.forEach((spot, share) -> this.shares[spot.ordinal()] = share / sum);
     spotRuns = new int[this.shares.length];
@@ -113,10 +114,14 @@ final class TossLaw {
   }
 
   /** Runs are of a row or a column, or of balls. */
-  private int group(Spot spot) {
+  private static int group(Spot spot, boolean byColumn) {
     Optional<Integer> answer =
         byColumn ? spot.column().map(Column::ordinal) : spot.row().map(Row::ordinal);
     return answer.orElse(BALLS);
+  }
+
+  private int group(Spot spot) {
+    return groups[spot.ordinal()];
   }
 
   private double share(Predicate<Spot> which) {
