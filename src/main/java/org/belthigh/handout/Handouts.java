@@ -3,6 +3,7 @@ package org.belthigh.handout;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.belthigh.handout.kit.Pdf;
@@ -63,7 +64,20 @@ public final class Handouts {
     plan.groups().forEach(group -> new Group(plan, group, prints, tray).print());
   }
 
-  /** One age group's documents: each print is drawn up once, and bound alone and in the packet. */
+  /**
+   * A print as it is drawn up, once, to be bound alone and in the packet.
+   *
+   * @param alone the document that it makes by itself; empty where it is not asked for
+   * @param what its line in the packet's contents, with {@code detail}
+   * @param bound what the packet holds of it
+   */
+  private record Drawn(Optional<Document> alone, String what, String detail, List<Section> bound) {
+    PacketCover.Entry entry() {
+      return new PacketCover.Entry(what, detail, bound.stream().mapToInt(Section::pageCount).sum());
+    }
+  }
+
+  /** One age group's documents. Prints are drawn up, and then bound, side by side on all cores. */
   private final class Group {
     private final Plan plan;
     private final GroupPlan group;
@@ -71,8 +85,7 @@ public final class Handouts {
     private final Set<Print> bound;
     private final Tray tray;
     private final Voice club;
-    private final List<Section> packet = new ArrayList<>();
-    private final List<PacketCover.Entry> contents = new ArrayList<>();
+    private final List<Supplier<Drawn>> prints = new ArrayList<>();
 
     Group(Plan plan, GroupPlan group, Set<Print> prints, Tray tray) {
       this.plan = plan;
@@ -96,37 +109,77 @@ public final class Handouts {
           plan.players().stream()
               .filter(player -> player.who().group().equals(group.id()))
               .toList();
-      players.forEach(this::player);
+      players.forEach(player -> prints.add(() -> player(player)));
       if (bound.contains(Print.SEASON)) {
-        players.forEach(this::season);
+        players.forEach(player -> prints.add(() -> season(player)));
       }
       team(Print.LOG, "log", () -> LogPrint.of(plan, group, words));
+      bind(
+          prints.parallelStream()
+              .map(Supplier::get)
+              .filter(drawn -> !drawn.bound().isEmpty())
+              .toList());
+    }
+
+    /** The packet takes longest, so it is begun first; it is handed over last. */
+    private void bind(List<Drawn> drawn) {
+      List<Document> documents = new ArrayList<>();
       if (alone.contains(Print.PACKET)) {
-        packet.add(0, PacketCover.of(plan, group, contents, words, this::sized));
-        take("packet", club.say("packet.title"), plan.from(), packet);
+        documents.add(packet(drawn));
       }
+      drawn.forEach(d -> d.alone().ifPresent(documents::add));
+      List<byte[]> pdfs = documents.parallelStream().map(Document::pdf).toList();
+      for (int i = 1; i <= pdfs.size(); i++) {
+        int at = alone.contains(Print.PACKET) ? i % pdfs.size() : i - 1;
+        tray.take(documents.get(at).path(), pdfs.get(at));
+      }
+    }
+
+    private Document packet(List<Drawn> drawn) {
+      List<PacketCover.Entry> contents = drawn.parallelStream().map(Drawn::entry).toList();
+      List<Section> sections = new ArrayList<>();
+      sections.add(PacketCover.of(plan, group, contents, words, Handouts.this::sized));
+      drawn.forEach(d -> sections.addAll(d.bound()));
+      return document("packet", club.say("packet.title"), plan.from(), sections);
     }
 
     /** Sheets of the whole group, named in the footer and in the packet by {@code kind}. */
     private void team(Print print, String kind, Supplier<List<Section>> sheets) {
       if (bound.contains(print)) {
-        String what = club.say("footer." + kind);
-        List<Section> sections =
-            sheets.get().stream().map(section -> sized(section.labelled(what + " "))).toList();
-        file(what, "", sections);
-        if (alone.contains(print) && !sections.isEmpty()) {
-          take(print.id(), what, plan.from(), sections);
-        }
+        prints.add(
+            () -> {
+              String what = club.say("footer." + kind);
+              List<Section> sections =
+                  sheets.get().stream()
+                      .map(section -> sized(section.labelled(what + " ")))
+                      .toList();
+              return drawn(print, print.id(), what, what, "", plan.from(), sections);
+            });
       }
     }
 
-    /** Puts sections into the packet, under one line of its contents. */
-    private void file(String what, String detail, List<Section> sections) {
-      if (alone.contains(Print.PACKET) && !sections.isEmpty()) {
-        packet.addAll(sections);
-        int pages = sections.stream().mapToInt(Section::pageCount).sum();
-        contents.add(new PacketCover.Entry(what, detail, pages));
-      }
+    /**
+     * Sheets of the whole group.
+     *
+     * @param name of the file
+     * @param title of the document
+     * @param what line of the packet's contents, with {@code detail}
+     */
+    private Drawn drawn(
+        Print print,
+        String name,
+        String title,
+        String what,
+        String detail,
+        LocalDate day,
+        List<Section> sections) {
+      return new Drawn(
+          alone.contains(print) && !sections.isEmpty()
+              ? Optional.of(document(name, title, day, sections))
+              : Optional.empty(),
+          what,
+          detail,
+          sections);
     }
 
     private List<Section> guides() {
@@ -141,8 +194,15 @@ public final class Handouts {
     }
 
     private void practice(PracticeSheet sheet) {
-      String what = club.say("footer.practice");
       String day = club.say("packet.day", "day", sheet.date());
+      prints.add(() -> timetable(sheet, day));
+      if (sheet.tossed()) {
+        prints.add(() -> tosses(sheet, day));
+      }
+    }
+
+    private Drawn timetable(PracticeSheet sheet, String day) {
+      String what = club.say("footer.practice");
       Section section =
           PracticePrint.of(plan, group, sheet, words)
               .filedUnder(club.say("packet.practices"), day)
@@ -155,29 +215,22 @@ public final class Handouts {
                     .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
                     .labelled(club.say("practice.other.what") + " ")));
       }
-      file(what, day, sections);
-      if (alone.contains(Print.PRACTICE)) {
-        take("practice-" + sheet.date(), what + ", " + day, sheet.date(), sections);
-      }
-      if (sheet.tossed()) {
-        tosses(sheet, day);
-      }
+      String name = "practice-" + sheet.date();
+      return drawn(Print.PRACTICE, name, what + ", " + day, what, day, sheet.date(), sections);
     }
 
-    private void tosses(PracticeSheet sheet, String day) {
+    private Drawn tosses(PracticeSheet sheet, String day) {
       String what = club.say("practice.toss.what");
       Section section =
           TossPrint.of(plan, group, sheet, words, large)
               .filedUnder(club.say("packet.practices"), day, what)
               .labelled(what + " ");
+      String name = "tosses-" + sheet.date();
       List<Section> sections = List.of(sized(section));
-      file(what, day, sections);
-      if (alone.contains(Print.PRACTICE)) {
-        take("tosses-" + sheet.date(), what + ", " + day, sheet.date(), sections);
-      }
+      return drawn(Print.PRACTICE, name, what + ", " + day, what, day, sheet.date(), sections);
     }
 
-    private void player(PlayerPlan player) {
+    private Drawn player(PlayerPlan player) {
       Voice family = new Voice(words, player.who().language());
       List<Section> home =
           bound.contains(Print.HOME)
@@ -191,16 +244,20 @@ public final class Handouts {
       }
       open.addAll(home);
       own.addAll(home);
-      file(club.say("packet.cards"), family.name(player.who()), open);
-      if (!own.isEmpty() && (alone.contains(Print.CARD) || alone.contains(Print.HOME))) {
-        String title =
-            family.say("packet.card", "player", family.name(player.who()), "week", plan.from());
-        String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
-        tray.take(path, Binding.of(title, family, plan.from(), path, own));
-      }
+      String title =
+          family.say("packet.card", "player", family.name(player.who()), "week", plan.from());
+      String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
+      boolean asked = alone.contains(Print.CARD) || alone.contains(Print.HOME);
+      return new Drawn(
+          asked && !own.isEmpty()
+              ? Optional.of(new Document(path, title, family, plan.from(), own))
+              : Optional.empty(),
+          club.say("packet.cards"),
+          family.name(player.who()),
+          open);
     }
 
-    private void season(PlayerPlan player) {
+    private Drawn season(PlayerPlan player) {
       Voice family = new Voice(words, player.who().language());
       String name = family.name(player.who());
       String what = family.say("footer.season");
@@ -209,12 +266,15 @@ public final class Handouts {
               SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
                   .filedUnder(club.say("footer.season"), name)
                   .labelled(name + ", " + what + " "));
-      file(club.say("footer.season"), name, List.of(section));
-      if (alone.contains(Print.SEASON)) {
-        String path = group.id() + "/season/" + player.who().id() + "-" + plan.from() + ".pdf";
-        String title = family.say("packet.named", "group", name, "what", what);
-        tray.take(path, Binding.of(title, family, plan.from(), path, List.of(section)));
-      }
+      String path = group.id() + "/season/" + player.who().id() + "-" + plan.from() + ".pdf";
+      String title = family.say("packet.named", "group", name, "what", what);
+      return new Drawn(
+          alone.contains(Print.SEASON)
+              ? Optional.of(new Document(path, title, family, plan.from(), List.of(section)))
+              : Optional.empty(),
+          club.say("footer.season"),
+          name,
+          List.of(section));
     }
 
     private Section card(PlayerPlan player, Voice family) {
@@ -237,10 +297,6 @@ public final class Handouts {
               .labelled(name + ", " + what + " "));
     }
 
-    private Section sized(Section section) {
-      return large ? section.large() : section;
-    }
-
     private String footer(Voice voice, String what, LocalDate day) {
       return voice.say(
           "footer",
@@ -260,19 +316,25 @@ public final class Handouts {
           String.join("; ", plan.ruleBooks()));
     }
 
-    private void take(String name, String what, LocalDate day, List<Section> sections) {
+    private Document document(String name, String what, LocalDate day, List<Section> sections) {
       String title = club.say("packet.named", "group", group.name(), "what", what);
-      String path = group.id() + "/" + name + ".pdf";
-      tray.take(path, Binding.of(title, club, day, path, sections));
+      return new Document(group.id() + "/" + name + ".pdf", title, club, day, sections);
     }
   }
 
-  /** Sections bound into one document. */
-  private static final class Binding {
-    private Binding() {}
+  private Section sized(Section section) {
+    return large ? section.large() : section;
+  }
 
-    static byte[] of(String title, Voice voice, LocalDate day, String key, List<Section> sections) {
-      try (Pdf pdf = Pdf.of(title, voice.locale(), day, key)) {
+  /**
+   * Sections to be bound into one file.
+   *
+   * @param path where it belongs, which also tells it from others of the same title and day
+   */
+  private record Document(
+      String path, String title, Voice voice, LocalDate day, List<Section> sections) {
+    byte[] pdf() {
+      try (Pdf pdf = Pdf.of(title, voice.locale(), day, path)) {
         sections.forEach(pdf::add);
         return pdf.bytes();
       }

@@ -33,6 +33,9 @@ final class Cells {
   private static final Set<String> YES = Set.of("yes", "y", "true", "1", "x", "✓", "✔");
   private static final Set<String> NO = Set.of("no", "n", "false", "0");
 
+  /** Columns whose cells are a child's own affair: messages show their form alone. */
+  private static final Set<String> PERSONAL = Set.of("born");
+
   private static final Set<String> UNITS =
       Set.of("cm", "ft", "feet", "min", "minutes", "h", "hours", "pitches", "innings");
   private static final int NOON = 12;
@@ -347,18 +350,11 @@ final class Cells {
 
   private Problem unclearDates(String column, int rows) {
     List<LocalDate> days = Dates.meanings(text(column));
+    String two = PERSONAL.contains(column) ? "two days" : days.get(0) + " or " + days.get(1);
     return Problem.fault(
         origin(column),
         column,
-        "'"
-            + text(column)
-            + "' can mean "
-            + days.get(0)
-            + " or "
-            + days.get(1)
-            + ", so "
-            + Notes.rows(rows)
-            + " cannot be used",
+        "'" + shown(column) + "' can mean " + two + ", so " + Notes.rows(rows) + " cannot be used",
         "a date of the file with a day over 12, or dates: in club.yaml, must tell which comes first"
             + consequence,
         "Does the month come first? Then write dates: month-first in club.yaml, else dates:"
@@ -366,13 +362,20 @@ final class Cells {
   }
 
   private void noDate(String column) {
-    String text = text(column);
-    boolean iso = Dates.isIso(text);
+    String text = shown(column);
+    boolean iso = Dates.isIso(text(column));
     fault(
         column,
         iso ? text + " is no day of the calendar" : "'" + text + "' is not a date",
         column + " must be a date such as 2027-03-08",
         iso ? "Maybe a digit was mistyped." : nearDate(text));
+  }
+
+  /** The cell as messages show it: of what is personal each digit as # and each letter as x. */
+  private String shown(String column) {
+    return PERSONAL.contains(column)
+        ? text(column).replaceAll("\\p{Nd}", "#").replaceAll("\\p{L}", "x")
+        : text(column);
   }
 
   /** A day that a spreadsheet left as its own number is proposed. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,14 +27,34 @@ final class Logs {
 
   private final List<Toss> tosses = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
-  private final Map<Round, Map<Integer, Map<String, Toss>>> numbered = new HashMap<>();
-  private final Map<Round, Integer> last = new HashMap<>();
+  private final Map<Round, Marked> rounds = new HashMap<>();
   private final List<Toss> unnumbered = new ArrayList<>();
   private final Repeats repeats = new Repeats();
 
   private record Round(LocalDate date, String player, String drill, String round) {
     static Round of(Toss toss) {
       return new Round(toss.date(), toss.player(), toss.drill(), toss.round());
+    }
+  }
+
+  /** What is known of a round: the number of its last toss, and the marks of each. */
+  private static final class Marked {
+    private final Map<Integer, List<Toss>> numbered = new HashMap<>();
+    private int last;
+
+    /** The mark that leaves no room for {@code toss}: by the same person, or nobody's. */
+    Optional<Toss> against(Toss toss) {
+      List<Toss> marks = numbered.getOrDefault(toss.order(), List.of());
+      if (marks.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<Toss> same = marks.stream().filter(m -> m.by().equals(toss.by())).findFirst();
+      boolean told = !toss.by().isBlank() && marks.stream().noneMatch(m -> m.by().isEmpty());
+      return told ? same : same.or(() -> marks.stream().findFirst());
+    }
+
+    void add(Toss toss) {
+      numbered.computeIfAbsent(toss.order(), o -> new ArrayList<>(1)).add(toss);
     }
   }
 
@@ -61,26 +80,21 @@ final class Logs {
    * each say who they are may mark the same toss: that is a second mark, not a second row.
    */
   void add(Toss toss, Cells cells) {
-    Round round = Round.of(toss);
-    int order = toss.order() > 0 ? toss.order() : last.getOrDefault(round, 0) + 1;
-    if (toss.order() > 0) {
-      Map<String, Toss> marks =
-          numbered
-              .computeIfAbsent(round, r -> new HashMap<>())
-              .computeIfAbsent(order, o -> new LinkedHashMap<>());
-      boolean again = toss.by().isBlank() ? !marks.isEmpty() : marks.containsKey("");
-      if (again || marks.containsKey(toss.by())) {
-        second(toss, marks.getOrDefault(toss.by(), marks.values().iterator().next()), cells);
-        return;
-      }
-      marks.put(toss.by(), toss);
-    }
-    last.put(round, order);
-    Toss placed = toss.withOrder(order);
-    tosses.add(placed);
+    Marked round = rounds.computeIfAbsent(Round.of(toss), r -> new Marked());
     if (toss.order() == 0) {
+      Toss placed = toss.withOrder(++round.last);
+      tosses.add(placed);
       unnumbered.add(placed);
+      return;
     }
+    Optional<Toss> first = round.against(toss);
+    if (first.isPresent()) {
+      second(toss, first.get(), cells);
+      return;
+    }
+    round.add(toss);
+    round.last = toss.order();
+    tosses.add(toss);
   }
 
   /** A second row for one toss: a copy in another file, or a contradiction. */
@@ -129,7 +143,7 @@ final class Logs {
 
   /** The tallies that stand: those for whose player, day, drill and measure no toss was logged. */
   List<Tally> tallies(List<Problem> problems) {
-    Set<Counted> tossed = tossed();
+    Set<Counted> tossed = tallies.isEmpty() ? Set.of() : tossed();
     List<Tally> standing = new ArrayList<>();
     List<Tally> once = repeats.once(tallies);
     problems.addAll(Repeats.contradictions(once));

@@ -89,10 +89,19 @@ public final class Planner {
         planned.stream().map(Planned::group).toList());
   }
 
-  /** The groups to plan. Groups meet nowhere but in the roster, so each is planned by itself. */
+  /**
+   * The groups to plan: of those asked for the ones with a player asked for. Groups meet nowhere
+   * but in the roster, so each is planned by itself.
+   */
   private static List<Club.Group> asked(ClubRecord record, PlanRequest request) {
+    Set<String> withPlayers =
+        record.players().stream()
+            .filter(p -> request.players().isEmpty() || request.players().contains(p.id()))
+            .map(Player::group)
+            .collect(Collectors.toSet());
     return record.club().groups().stream()
         .filter(g -> request.groups().isEmpty() || request.groups().contains(g.id()))
+        .filter(g -> request.players().isEmpty() || withPlayers.contains(g.id()))
         .toList();
   }
 

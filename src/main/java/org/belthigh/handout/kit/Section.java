@@ -3,6 +3,7 @@ package org.belthigh.handout.kit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /**
@@ -26,6 +27,9 @@ public final class Section {
   private final String labelPrefix;
   private final Flow content;
 
+  /** How many pages it has; 0 until it was laid out. */
+  private final AtomicInteger counted;
+
   private Section(
       Paper paper,
       Locale language,
@@ -34,7 +38,8 @@ public final class Section {
       List<String> bookmark,
       String labelPrefix,
       double scale,
-      Flow content) {
+      Flow content,
+      AtomicInteger counted) {
     if (title.isBlank()) {
       throw new IllegalArgumentException("a section's title is blank.");
     }
@@ -46,6 +51,7 @@ public final class Section {
     this.bookmark = List.copyOf(bookmark);
     this.labelPrefix = Objects.requireNonNull(labelPrefix);
     this.content = content;
+    this.counted = counted;
   }
 
   /**
@@ -58,13 +64,22 @@ public final class Section {
       Paper paper, Style style, Locale language, String title, Consumer<Flow> content) {
     Flow flow = new Flow(style, new Outline());
     content.accept(flow);
-    return new Section(paper, language, title, "", List.of(title), "", 1, flow);
+    return new Section(
+        paper, language, title, "", List.of(title), "", 1, flow, new AtomicInteger());
   }
 
   /** The same print with words at the left of the foot of each page; at the right is the page. */
   public Section footed(String words) {
     return new Section(
-        paper, language, title, words, bookmark, labelPrefix, frame.scale(), content);
+        paper,
+        language,
+        title,
+        words,
+        bookmark,
+        labelPrefix,
+        frame.scale(),
+        content,
+        new AtomicInteger());
   }
 
   /**
@@ -77,12 +92,21 @@ public final class Section {
       throw new IllegalArgumentException("section \"" + title + "\": a bookmark needs a name.");
     }
     return new Section(
-        paper, language, title, footer, List.of(path), labelPrefix, frame.scale(), content);
+        paper,
+        language,
+        title,
+        footer,
+        List.of(path),
+        labelPrefix,
+        frame.scale(),
+        content,
+        counted);
   }
 
   /** The same print; its pages are labelled with the prefix and their number, from 1. */
   public Section labelled(String prefix) {
-    return new Section(paper, language, title, footer, bookmark, prefix, frame.scale(), content);
+    return new Section(
+        paper, language, title, footer, bookmark, prefix, frame.scale(), content, counted);
   }
 
   /**
@@ -91,12 +115,14 @@ public final class Section {
    */
   public Section large() {
     double scale = LARGE_TYPE / content.style().body().type();
-    return new Section(paper, language, title, footer, bookmark, labelPrefix, scale, content);
+    return new Section(
+        paper, language, title, footer, bookmark, labelPrefix, scale, content, new AtomicInteger());
   }
 
   /** Number of pages, at least 1. */
   public int pageCount() {
-    return pages(new Tag("Sect")).size();
+    int known = counted.get();
+    return known > 0 ? known : pages(new Tag("Sect")).size();
   }
 
   Paper paper() {
@@ -125,7 +151,10 @@ public final class Section {
     double first = frame.height() - 2 * frame.margin() - footerHeight();
     double later = first - headerHeight();
     Setting setting = new Setting(content.style(), later, frame.scale());
-    return Galley.pages(content.pieces(parent, frame.textWidth(), setting), first, later);
+    List<List<Galley.Placed>> pages =
+        Galley.pages(content.pieces(parent, frame.textWidth(), setting), first, later);
+    counted.set(pages.size());
+    return pages;
   }
 
   /** Draws one of the {@link #pages}. */

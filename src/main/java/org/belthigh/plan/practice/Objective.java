@@ -165,40 +165,53 @@ public final class Objective {
     return hitter.needs().get(task).points() - HAD * Math.min(MOST_HAD, hitter.had().get(task));
   }
 
+  /**
+   * What one squad adds by what it does itself.
+   *
+   * @param faults limits that it breaks
+   * @param capacity swings that its posts hold
+   */
+  record Part(long points, int faults, int capacity) {}
+
+  /** The part of squad {@code number} with the tasks {@code own}, rotation by rotation. */
+  Part part(Squad squad, int number, int[] own) {
+    long points = -squad.mixed;
+    int faults = 0;
+    int skills = 0;
+    for (int r = 0; r < rotations; r++) {
+      int t = own[r];
+      if (t < 0) {
+        continue;
+      }
+      int before = 0;
+      for (int e = 0; e < r; e++) {
+        before += own[e] == t ? 1 : 0;
+      }
+      boolean grownUp = practice.adultAt(practice.station(number, r));
+      faults += squad.barred[t] ? NEVER : 0;
+      faults += adult[t] && !grownUp ? NEVER : 0;
+      faults += before >= VISITS ? NEVER : 0;
+      points += squad.visit[t];
+      points -= before > 0 ? AGAIN * squad.size : 0;
+      points -= grownUp && bare[t] ? BARE * squad.size : 0;
+      skills |= 1 << skill[t];
+    }
+    for (int k = 0; k < squad.meets.length; k++) {
+      points += (skills & 1 << k) != 0 ? squad.meets[k] : 0;
+    }
+    int capacity = capacity(own);
+    return new Part(points, faults + (capacity == 0 ? 1 : 0), capacity);
+  }
+
   /** Points less broken limits; higher is better. */
-  long of(Squad[] squads, int[][] posts) {
+  long of(Part[] parts, int[][] posts) {
     long points = 0;
     int faults = 0;
     int common = commonSwings.length - 1;
-    for (int q = 0; q < stations; q++) {
-      Squad squad = squads[q];
-      int[] own = posts[q];
-      points -= squad.mixed;
-      int skills = 0;
-      int capacity = capacity(own);
-      for (int r = 0; r < rotations; r++) {
-        int t = own[r];
-        if (t < 0) {
-          continue;
-        }
-        int before = 0;
-        for (int e = 0; e < r; e++) {
-          before += own[e] == t ? 1 : 0;
-        }
-        faults += squad.barred[t] ? NEVER : 0;
-        boolean grownUp = practice.adultAt(practice.station(q, r));
-        faults += adult[t] && !grownUp ? NEVER : 0;
-        faults += before >= VISITS ? NEVER : 0;
-        points += squad.visit[t];
-        points -= before > 0 ? AGAIN * squad.size : 0;
-        points -= grownUp && bare[t] ? BARE * squad.size : 0;
-        skills |= 1 << skill[t];
-      }
-      for (int k = 0; k < squad.meets.length; k++) {
-        points += (skills & 1 << k) != 0 ? squad.meets[k] : 0;
-      }
-      faults += capacity == 0 ? 1 : 0;
-      common = capacity == 0 ? common : Math.min(common, capacity);
+    for (Part part : parts) {
+      points += part.points;
+      faults += part.faults;
+      common = part.capacity == 0 ? common : Math.min(common, part.capacity);
     }
     points += (long) SWING * commonSwings[common];
     return points - stationCosts(posts) - FAULT * (faults + NEVER * shortages(posts));
@@ -246,6 +259,15 @@ public final class Objective {
       }
     }
     return missing;
+  }
+
+  /** The same from the squads themselves. */
+  long of(Squad[] squads, int[][] posts) {
+    Part[] parts = new Part[stations];
+    for (int q = 0; q < stations; q++) {
+      parts[q] = part(squads[q], q, posts[q]);
+    }
+    return of(parts, posts);
   }
 
   /** The score of a whole arrangement. */

@@ -37,8 +37,10 @@ public final class Search {
 
   private Arrangement now;
   private Objective.Squad[] sums;
+  private Objective.Part[] parts;
   private long score;
   private final int[][] before;
+  private final Objective.Part[] partsBefore;
   private final boolean squadsStay;
 
   private Search(Practice practice, boolean squadsStay) {
@@ -49,6 +51,7 @@ public final class Search {
     this.squads = practice.stations();
     this.rotations = practice.rotations();
     this.before = new int[squads][rotations];
+    this.partsBefore = new Objective.Part[squads];
   }
 
   /** Steps that leave a small gap: more for a larger practice. */
@@ -120,10 +123,12 @@ public final class Search {
     }
     now = new Arrangement(squadOf, posts);
     sums = new Objective.Squad[squads];
+    parts = new Objective.Part[squads];
     for (int q = 0; q < squads; q++) {
       sums[q] = objective.squad(squadOf, q);
+      parts[q] = objective.part(sums[q], q, posts[q]);
     }
-    score = objective.of(sums, posts);
+    score = objective.of(parts, posts);
     for (int r = 0; r < rotations; r++) {
       for (int q = 0; q < squads; q++) {
         fill(q, r);
@@ -137,13 +142,15 @@ public final class Search {
     int best = own[rotation];
     for (int t = Arrangement.FIELDS; t < tasks; t++) {
       own[rotation] = t;
-      long tried = objective.of(sums, now.posts());
+      parts[squad] = objective.part(sums[squad], squad, own);
+      long tried = objective.of(parts, now.posts());
       if (tried > score) {
         score = tried;
         best = t;
       }
     }
     own[rotation] = best;
+    parts[squad] = objective.part(sums[squad], squad, own);
   }
 
   private Arrangement improve(int steps) {
@@ -177,13 +184,16 @@ public final class Search {
     }
     Objective.Squad fromBefore = sums[from];
     Objective.Squad toBefore = sums[to];
+    System.arraycopy(parts, 0, partsBefore, 0, squads);
     squadOf[one] = to;
     if (!moves) {
       squadOf[other] = from;
     }
     sums[from] = objective.squad(squadOf, from);
     sums[to] = objective.squad(squadOf, to);
-    long tried = objective.of(sums, now.posts());
+    parts[from] = objective.part(sums[from], from, now.posts()[from]);
+    parts[to] = objective.part(sums[to], to, now.posts()[to]);
+    long tried = objective.of(parts, now.posts());
     if (tried >= least) {
       score = tried;
       return true;
@@ -194,6 +204,7 @@ public final class Search {
     }
     sums[from] = fromBefore;
     sums[to] = toBefore;
+    System.arraycopy(partsBefore, 0, parts, 0, squads);
     return false;
   }
 
@@ -203,6 +214,7 @@ public final class Search {
     for (int q = 0; q < squads; q++) {
       System.arraycopy(posts[q], 0, before[q], 0, rotations);
     }
+    System.arraycopy(parts, 0, partsBefore, 0, squads);
     int q = draws.nextInt(squads);
     int r = draws.nextInt(rotations);
     switch (draws.nextInt(8)) {
@@ -213,7 +225,12 @@ public final class Search {
       case 6 -> swap(posts, q, r, draws.nextInt(squads), r);
       default -> keep(posts, practice.station(q, r), draws.nextBoolean() ? usedTask() : anyTask());
     }
-    long tried = objective.of(sums, posts);
+    for (int i = 0; i < squads; i++) {
+      if (!Arrays.equals(before[i], posts[i])) {
+        parts[i] = objective.part(sums[i], i, posts[i]);
+      }
+    }
+    long tried = objective.of(parts, posts);
     if (tried >= least) {
       score = tried;
       return true;
@@ -221,6 +238,7 @@ public final class Search {
     for (int i = 0; i < squads; i++) {
       System.arraycopy(before[i], 0, posts[i], 0, rotations);
     }
+    System.arraycopy(partsBefore, 0, parts, 0, squads);
     return false;
   }
 
