@@ -19,6 +19,7 @@ public final class Table {
   private final Places places;
   private final int headerLine;
   private final Map<String, Integer> columns;
+  private final List<String> names;
   private final int width;
   private final List<Line> lines;
   private final boolean complete;
@@ -68,6 +69,7 @@ public final class Table {
     this.places = places;
     this.headerLine = headerLine;
     this.columns = new LinkedHashMap<>(columns);
+    this.names = List.copyOf(this.columns.keySet());
     this.width = width;
     this.lines = List.copyOf(lines);
     this.complete = complete;
@@ -102,7 +104,7 @@ public final class Table {
 
   /** The names of the columns, from the left. */
   public List<String> columns() {
-    return List.copyOf(columns.keySet());
+    return names;
   }
 
   /** Whether the header has that column. */

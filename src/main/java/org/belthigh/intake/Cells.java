@@ -178,11 +178,11 @@ final class Cells {
   /** What {@code parse} makes of the cell; empty where nothing stands there. */
   <T> Optional<T> parsed(
       String column, String allowed, List<String> words, Function<String, Optional<T>> parse) {
-    if (!has(column)) {
+    String cell = text(column);
+    if (cell.isEmpty()) {
       return Optional.empty();
     }
-    Optional<T> value =
-        reading.remembered(column, text(column), text -> meant(column, text, parse));
+    Optional<T> value = reading.remembered(column, cell, text -> meant(column, text, parse));
     if (value.isEmpty()) {
       unknown(column, allowed, words);
     }
@@ -221,12 +221,12 @@ final class Cells {
 
   /** One of {@code members}; empty where nothing stands there. */
   <E extends Coded> Optional<E> word(String column, List<E> members) {
-    if (!has(column)) {
+    String cell = text(column);
+    if (cell.isEmpty()) {
       return Optional.empty();
     }
     Optional<E> member =
-        reading.remembered(
-            column, text(column), text -> meant(column, text, w -> find(members, w)));
+        reading.remembered(column, cell, text -> meant(column, text, w -> find(members, w)));
     if (member.isEmpty()) {
       List<String> words = members.stream().map(Coded::id).toList();
       unknown(column, oneOf(words), words);

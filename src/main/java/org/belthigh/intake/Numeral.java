@@ -7,8 +7,9 @@ import java.util.Optional;
  *
  * @param text with a point
  * @param comma whether a comma stood for the point
+ * @param value the number itself
  */
-record Numeral(String text, boolean comma) {
+record Numeral(String text, boolean comma, double value) {
   private static final int MOST_DIGITS = 9;
   private static final int THOUSANDS = 3;
 
@@ -23,7 +24,7 @@ record Numeral(String text, boolean comma) {
       return Optional.empty();
     }
     if (mark == cell.length()) {
-      return Optional.of(new Numeral(cell, false));
+      return Optional.of(new Numeral(cell, false, Integer.parseInt(cell)));
     }
     boolean comma = cell.charAt(mark) == ',';
     int decimals = digits(cell, mark + 1);
@@ -33,9 +34,11 @@ record Numeral(String text, boolean comma) {
             && decimals <= MOST_DIGITS
             && mark + 1 + decimals == cell.length()
             && !(comma && decimals == THOUSANDS);
-    return sound
-        ? Optional.of(new Numeral(comma ? cell.replace(',', '.') : cell, comma))
-        : Optional.empty();
+    if (!sound) {
+      return Optional.empty();
+    }
+    String text = comma ? cell.replace(',', '.') : cell;
+    return Optional.of(new Numeral(text, comma, Double.parseDouble(text)));
   }
 
   private static int digits(String cell, int from) {
@@ -46,13 +49,8 @@ record Numeral(String text, boolean comma) {
     return at - from;
   }
 
-  /** The value. */
-  double value() {
-    return Double.parseDouble(text);
-  }
-
   /** Whether nothing but zeros stands behind the point. */
   boolean whole() {
-    return value() == Math.rint(value());
+    return value == Math.rint(value);
   }
 }
