@@ -60,19 +60,24 @@ final class League {
    */
   int plan(int threads, PrintWriter err) throws IOException {
     List<String> clubs = clubs();
-    ExecutorService workers = Executors.newFixedThreadPool(threads);
     // nothing is put into it: it keeps other runs out while this one is at work
-    try (Output held = Output.into(out)) {
+    Output held = Output.into(out);
+    ExecutorService workers = Executors.newFixedThreadPool(threads);
+    try {
       List<Future<Told>> all = new ArrayList<>();
       clubs.forEach(club -> all.add(workers.submit(() -> told(club))));
-      return tell(all, held.folder(), err);
+      return tell(all, err);
     } finally {
       workers.shutdownNow();
+      held.close();
     }
   }
 
   private List<String> clubs() {
     ClubOptions.refuseMissing(folder, "a folder of club folders");
+    if (Files.exists(folder.resolve("club.yaml"))) {
+      throw noLeague("it holds club.yaml, so it is a club itself", "Maybe leave --league out.");
+    }
     try (Stream<Path> inside = Files.list(folder)) {
       List<String> clubs =
           inside
@@ -82,15 +87,17 @@ final class League {
               .sorted()
               .toList();
       if (clubs.isEmpty()) {
-        throw new NothingDone(
-            folder
-                + ": there is no folder in it; a league must hold a folder for each club.\n"
-                + "Maybe it is a club itself: then leave --league out.");
+        throw noLeague("there is no folder in it", "Maybe the path was mistyped.");
       }
       return clubs;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private NothingDone noLeague(String found, String maybe) {
+    return new NothingDone(
+        folder + ": " + found + "; a league must hold a folder for each club.\n" + maybe);
   }
 
   private Told told(String club) {
@@ -129,7 +136,7 @@ final class League {
   }
 
   /** Says club by club what came of it, then all in one line. @return the strictest status */
-  private int tell(List<Future<Told>> all, Path where, PrintWriter err) {
+  private static int tell(List<Future<Told>> all, PrintWriter err) {
     List<String> notDone = new ArrayList<>();
     int planned = 0;
     int strictest = Belthigh.OK;
@@ -146,8 +153,6 @@ final class League {
     int before = all.size() - planned - notDone.size();
     err.println(
         FaultList.count(all.size(), "club", "clubs")
-            + " in "
-            + where.getFileName()
             + ": "
             + planned
             + " planned, "

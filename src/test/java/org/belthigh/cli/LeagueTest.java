@@ -102,7 +102,7 @@ class LeagueTest {
             "north: 4 files written",
             "south: 4 files written",
             "west: 4 files written",
-            "4 clubs in out: 4 planned, 0 finished before, 0 not done.");
+            "4 clubs: 4 planned, 0 finished before, 0 not done.");
     for (String club : List.of("east", "west")) {
       Path alone = folder.resolve("alone-" + club);
       run(league.resolve(club).toString(), "--no-history", "--out", alone.toString());
@@ -139,7 +139,7 @@ class LeagueTest {
             "north: finished before, and nothing has changed",
             "south: finished before, and nothing has changed; some of its input was set aside then",
             "west: finished before, and nothing has changed",
-            "4 clubs in out: 0 planned, 4 finished before, 0 not done.");
+            "4 clubs: 0 planned, 4 finished before, 0 not done.");
     assertThat(again.status()).isEqualTo(Belthigh.SET_ASIDE);
     assertThat(keys()).isEqualTo(keys);
   }
@@ -194,7 +194,7 @@ class LeagueTest {
             "south: 4 files written\n",
             "'p09' is not in the roster",
             "west: 4 files written\n",
-            "4 clubs in out: 2 planned, 0 finished before, 2 not done: east, north.\n");
+            "4 clubs: 2 planned, 0 finished before, 2 not done: east, north.\n");
     assertThat(contents(out).keySet()).allMatch(f -> f.startsWith("south") || f.startsWith("west"));
   }
 
@@ -205,7 +205,10 @@ class LeagueTest {
     assertThat(run("--league", "nowhere", "--out", out.toString()).err())
         .contains("nowhere: there is no such folder; a folder of club folders must be there.");
     assertThat(run("--league", league + "/east", "--out", out.toString()).err())
-        .contains("there is no folder in it", "leave --league out");
+        .contains("it is a club itself; a league must hold a folder for each club.\nMaybe leave");
+    Path empty = Files.createDirectories(folder.resolve("empty"));
+    assertThat(run("--league", empty.toString(), "--out", out.toString()).err())
+        .contains("empty: there is no folder in it; a league must hold a folder for each club.");
     assertThat(plan("--threads", "0").err()).contains("--threads must be 1 to 64, not 0");
     assertThat(plan("--faults", folder + "/f.csv").err()).contains("--faults goes with one club");
     assertThat(Runs.run("plan", league + "/east", "--league", league.toString()).status())
