@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.lab.MadeUpLeague;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -196,6 +198,20 @@ class LeagueTest {
             "west: 4 files written\n",
             "4 clubs: 2 planned, 0 finished before, 2 not done: east, north.\n");
     assertThat(contents(out).keySet()).allMatch(f -> f.startsWith("south") || f.startsWith("west"));
+  }
+
+  /** Children of many ages, sides and steps: among them all a sheet has every line that it may. */
+  @Test
+  void a_made_up_league_is_planned_and_finds_all_its_words() throws IOException {
+    Path madeUp = folder.resolve("made-up");
+    MadeUpLeague.write(madeUp, 28, MadeUpLeague.USUAL_SEED, CatalogueLoader.load().orThrow());
+
+    Ran ran = run("--league", madeUp.toString(), "--out", out.toString(), "--prints", "home");
+
+    assertThat(ran.status()).isZero();
+    assertThat(ran.err())
+        .matches(
+            "club-001: \\d+ files written\n1 club: 1 planned, 0 finished before, 0 not done.\n");
   }
 
   @Test
