@@ -7,11 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.IntConsumer;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Output;
@@ -51,9 +48,8 @@ final class ClubPlanning {
    *
    * @param broken limits that the second pair of eyes found not kept; then nothing was written
    * @param problems what was wrong in the input
-   * @param files each file that was written, by its path, with its {@link Fingerprint}
    */
-  record Planned(List<Problem> broken, List<Problem> problems, Map<String, String> files) {
+  record Planned(List<Problem> broken, List<Problem> problems) {
     /** Whether there are prints. */
     boolean printed() {
       return broken.isEmpty();
@@ -74,12 +70,12 @@ final class ClubPlanning {
   /**
    * Plans the club in {@code folder} and writes to {@code out}.
    *
-   * @param written is told after each file how many there are
+   * @param witness is shown each file as it is put among those to be written
    * @throws NothingDone if the folder cannot be used at all, or lacks a group or player of the
    *     order
    * @throws Unwritable if nothing can be written, or another run is writing there
    */
-  Planned plan(Path folder, Path out, IntConsumer written) throws IOException {
+  Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
     ClubReading reading = new ClubReading(folder, catalogue, order.redact());
     ClubRecord record = held(reading.record());
     refuseUnknownGroups(record);
@@ -94,13 +90,13 @@ final class ClubPlanning {
       List<Problem> broken =
           new Audit(catalogue).beside(out.resolve("plan.json").toString(), json, record);
       if (!broken.isEmpty()) {
-        return new Planned(broken, problems, Map.of());
+        return new Planned(broken, problems);
       }
-      Map<String, String> files = print(plan, json, output, written);
+      print(plan, json, output, witness);
       if (diary != null) {
         keep(plan, diary).ifPresent(problems::add);
       }
-      return new Planned(List.of(), problems, files);
+      return new Planned(List.of(), problems);
     }
   }
 
@@ -111,15 +107,14 @@ final class ClubPlanning {
     return record.by(List.copyOf(all));
   }
 
-  private Map<String, String> print(Plan plan, String json, Output output, IntConsumer written) {
-    Map<String, String> files = new TreeMap<>();
+  private void print(Plan plan, String json, Output output, Handouts.Tray witness) {
     Handouts.Tray tray =
         (path, bytes) -> {
           output.put(path, bytes);
-          files.put(path, Fingerprint.of(bytes));
+          witness.take(path, bytes);
         };
-    Handouts handouts = order.large() ? new Handouts(words).large() : new Handouts(words);
     tray.take("plan.json", json.getBytes(StandardCharsets.UTF_8));
+    Handouts handouts = order.large() ? new Handouts(words).large() : new Handouts(words);
     handouts.print(
         plan,
         order.prints(),
@@ -128,10 +123,8 @@ final class ClubPlanning {
           if (order.preview()) {
             tray.take(path.replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
           }
-          written.accept(output.files());
         });
     output.commit();
-    return files;
   }
 
   /**

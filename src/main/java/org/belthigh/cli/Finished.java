@@ -67,7 +67,7 @@ final class Finished {
   }
 
   private boolean lies(String club, String path, String fingerprint) {
-    return Fingerprint.of(out.resolve(club).resolve(path)).equals(Optional.of(fingerprint));
+    return Fingerprint.of(out.resolve(club).resolve(path)).equals(Optional.ofNullable(fingerprint));
   }
 
   /** The club is about to be planned anew: until it is, its files may be old and new. */

@@ -9,7 +9,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -123,13 +125,17 @@ final class League {
       return new Told(club, Outcome.FINISHED_BEFORE, before.get(), text.toString());
     }
     finished.forget(club);
+    Map<String, String> files = new TreeMap<>();
     ClubPlanning.Planned planned =
-        planning.plan(folder.resolve(club), out.resolve(club), written -> {});
-    err.println(
-        club + ": " + FaultList.count(planned.files().size(), "file", "files") + " written");
+        planning.plan(
+            folder.resolve(club),
+            out.resolve(club),
+            (path, bytes) -> files.put(path, Fingerprint.of(bytes)));
+    String written = planned.printed() ? FaultList.count(files.size(), "file", "files") : "nothing";
+    err.println(club + ": " + written + " written");
     int status = planned.tell(err);
     if (planned.printed()) {
-      finished.note(club, input, status, planned.files());
+      finished.note(club, input, status, files);
     }
     Outcome outcome = planned.printed() ? Outcome.PLANNED : Outcome.NOT_DONE;
     return new Told(club, outcome, status, text.toString());

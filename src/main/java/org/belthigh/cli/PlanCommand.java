@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.handout.Handouts;
 import org.belthigh.handout.Print;
 import org.belthigh.model.Coded;
 import org.belthigh.plan.PlanRequest;
@@ -165,9 +166,10 @@ final class PlanCommand implements Callable<Integer> {
 
   private int club(ClubPlanning planning) throws IOException {
     PrintWriter err = spec.commandLine().getErr();
-    ClubPlanning.Planned planned = planning.plan(where.club, out, files -> count(files, err));
+    Progress progress = new Progress(err);
+    ClubPlanning.Planned planned = planning.plan(where.club, out, progress);
     if (planned.printed()) {
-      say(err, planned.files().size() + " files written to " + out);
+      progress.end(out);
       // the folders are given back by now: the list may go into one of them
       faults.write(planned.problems());
     }
@@ -180,17 +182,28 @@ final class PlanCommand implements Callable<Integer> {
         .plan(Math.min(atATime, MOST_THREADS), spec.commandLine().getErr());
   }
 
-  private static void count(int files, PrintWriter err) {
-    if (Terminal.watched()) {
-      err.print("\r" + files + " files ");
-      err.flush();
-    }
-  }
+  /** Counts files for people who watch; a pipe gets nothing. */
+  private static final class Progress implements Handouts.Tray {
+    private final PrintWriter err;
+    private int files;
 
-  /** Progress and summary are for people who watch; a pipe gets neither. */
-  private static void say(PrintWriter err, String line) {
-    if (Terminal.watched()) {
-      err.println("\r" + line);
+    Progress(PrintWriter err) {
+      this.err = err;
+    }
+
+    @Override
+    public void take(String path, byte[] bytes) {
+      files++;
+      if (Terminal.watched()) {
+        err.print("\r" + files + " files ");
+        err.flush();
+      }
+    }
+
+    void end(Path out) {
+      if (Terminal.watched()) {
+        err.println("\r" + files + " files written to " + out);
+      }
     }
   }
 

@@ -144,6 +144,11 @@ class LeagueTest {
             "4 clubs: 0 planned, 4 finished before, 0 not done.");
     assertThat(again.status()).isEqualTo(Belthigh.SET_ASIDE);
     assertThat(keys()).isEqualTo(keys);
+
+    for (String damaged : List.of("", "{\"files\": {\"plan.json\": null}}", "[half")) {
+      Files.writeString(out.resolve(".finished/east.json"), damaged);
+      assertThat(lines(plan())).contains("east: 4 files written");
+    }
   }
 
   private Map<Path, Object> keys() throws IOException {
