@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
 /** Entry point of the command line. */
 @Command(
     name = "belthigh",
-    version = "belthigh 0.1.0",
+    version = Belthigh.VERSION,
     mixinStandardHelpOptions = true,
     subcommands = {
       NewCommand.class,
@@ -52,6 +52,9 @@ import picocli.CommandLine.Spec;
       "Guidance only: the league's rules, local codes and a doctor or athletic trainer come first."
     })
 public final class Belthigh implements Runnable {
+  /** This version, as {@code --version} says it. */
+  static final String VERSION = "belthigh 0.1.0";
+
   /** All well, warnings allowed. */
   static final int OK = 0;
 
@@ -93,24 +96,26 @@ public final class Belthigh implements Runnable {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
     line.setExecutionStrategy(parsed -> belthigh.quietly(parsed, err));
-    line.setExecutionExceptionHandler(
-        (fault, at, parsed) -> {
-          if (fault instanceof NothingDone none) {
-            at.getErr().println(none.getMessage());
-            return NOTHING_DONE;
-          }
-          if (fault instanceof Unwritable unwritable) {
-            at.getErr().println(unwritable.problem().text());
-            return NOTHING_DONE;
-          }
-          at.getErr().println("This is a fault of belthigh, not of your files: " + fault);
-          at.getErr().println("Please report it with the command that you gave.");
-          if (System.getenv("BELTHIGH_TRACE") != null) {
-            fault.printStackTrace(at.getErr());
-          }
-          return OUR_FAULT;
-        });
+    line.setExecutionExceptionHandler((fault, at, parsed) -> tell(fault, at.getErr()));
     return line;
+  }
+
+  /** Says why something could not be done. @return the exit status */
+  static int tell(Exception fault, PrintWriter err) {
+    if (fault instanceof NothingDone none) {
+      err.println(none.getMessage());
+      return NOTHING_DONE;
+    }
+    if (fault instanceof Unwritable unwritable) {
+      err.println(unwritable.problem().text());
+      return NOTHING_DONE;
+    }
+    err.println("This is a fault of belthigh, not of your files: " + fault);
+    err.println("Please report it with the command that you gave.");
+    if (System.getenv("BELTHIGH_TRACE") != null) {
+      fault.printStackTrace(err);
+    }
+    return OUR_FAULT;
   }
 
   /** Runs the command; a quiet one says nothing beside its result, unless it cannot be done. */

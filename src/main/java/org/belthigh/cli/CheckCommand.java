@@ -129,6 +129,6 @@ final class CheckCommand implements Callable<Integer> {
     Audit audit = new Audit(catalogue);
     return club == null
         ? audit.alone(file, text)
-        : audit.beside(file, text, ClubOptions.read(club, catalogue));
+        : audit.beside(file, text, new ClubReading(club, catalogue, false).record());
   }
 }

@@ -7,41 +7,37 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
-import org.belthigh.intake.Intake;
-import org.belthigh.intake.Unusable;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Problem;
-import org.belthigh.privacy.Redaction;
 import org.belthigh.words.Words;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What every command on a club folder begins with: catalogue, words and the folder itself. */
 final class ClubOptions {
+  /** What {@code --redact} does. */
+  static final String REDACT =
+      "For showing to others: players are P1, P2, …; no names, notes, shirt numbers or days of"
+          + " birth. Nothing is kept in history.";
+
   private final Clock clock;
 
   @Parameters(index = "0", paramLabel = "CLUB", description = "The club folder.")
   private Path club;
 
-  @Option(
-      names = "--redact",
-      description =
-          "For showing to others: players are P1, P2, …; no names, notes, shirt numbers or days of"
-              + " birth. Nothing is kept in history.")
+  @Option(names = "--redact", description = REDACT)
   private boolean redact;
 
   private Catalogue catalogue;
-  private Redaction redaction;
+  private ClubReading reading;
 
   ClubOptions(Clock clock) {
     this.clock = clock;
@@ -61,10 +57,20 @@ final class ClubOptions {
    * @throws NothingDone if there is no such folder
    */
   void refuseMissing() {
-    if (!Files.isDirectory(club)) {
+    refuseMissing(club, "a club folder");
+  }
+
+  /**
+   * @param what what the folder must be, with its article
+   * @throws NothingDone if there is no such folder
+   */
+  static void refuseMissing(Path folder, String what) {
+    if (!Files.isDirectory(folder)) {
       throw new NothingDone(
-          club
-              + ": there is no such folder; a club folder must be there.\n"
+          folder
+              + ": there is no such folder; "
+              + what
+              + " must be there.\n"
               + "Maybe the path was mistyped.");
     }
   }
@@ -88,37 +94,26 @@ final class ClubOptions {
     return Words.load(reasons);
   }
 
-  /** Whether the club is made fit for showing to others. */
-  boolean redact() {
-    return redact;
-  }
-
   /** The folder, read. @throws NothingDone if it cannot be used at all */
   ClubRecord read() {
-    return shown(read(club, catalogue()));
+    return reading().record();
   }
 
   /** The folder with another calendar. @throws NothingDone if it cannot be used at all */
   ClubRecord read(Path calendar) {
-    try {
-      return shown(Intake.read(club, calendar, catalogue()));
-    } catch (Unusable e) {
-      throw new NothingDone(e.problems());
-    }
+    return reading().record(calendar);
   }
 
-  private ClubRecord shown(ClubRecord record) {
-    if (!redact) {
-      return record;
+  private ClubReading reading() {
+    if (reading == null) {
+      reading = new ClubReading(club, catalogue(), redact);
     }
-    redaction = Redaction.of(record);
-    return redaction.record();
+    return reading;
   }
 
   /** What was handed out before {@code from}. */
   History history(LocalDate from, Consumer<Problem> problems) {
-    History history = History.before(club, from, problems);
-    return redact ? redaction.history(history) : history;
+    return reading().history(from, problems);
   }
 
   /**
@@ -127,21 +122,7 @@ final class ClubOptions {
    * @throws NothingDone if one is not in the roster
    */
   Set<String> named(ClubRecord record, Collection<String> ids) {
-    if (!redact) {
-      Players.refuseUnknown(record, ids);
-      return new LinkedHashSet<>(ids);
-    }
-    Players.refuseUnknown(redaction.realIds(), ids);
-    return ids.stream().map(redaction::id).collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
-  /** Any club folder, read. @throws NothingDone if it cannot be used at all */
-  static ClubRecord read(Path folder, Catalogue catalogue) {
-    try {
-      return Intake.read(folder, catalogue);
-    } catch (Unusable e) {
-      throw new NothingDone(e.problems());
-    }
+    return reading().named(record, ids);
   }
 
   /** Says what is wrong in the input, and how much was set aside. */

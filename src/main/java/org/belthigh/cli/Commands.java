@@ -17,6 +17,9 @@ final class Commands implements IFactory {
     if (type == HeatCommand.class) {
       return type.cast(new HeatCommand(clock));
     }
+    if (type == PlanCommand.class) {
+      return type.cast(new PlanCommand(clock));
+    }
     if (type == NewCommand.class) {
       return type.cast(new NewCommand(clock));
     }

@@ -25,6 +25,11 @@ final class FaultList {
       description = "Write the list of faults there too, to work through it in a spreadsheet.")
   private Path file;
 
+  /** Whether the list is asked for as a file. */
+  boolean wanted() {
+    return file != null;
+  }
+
   /** Prints {@code problems} grouped by file, each group under its count. */
   static void print(List<Problem> problems, PrintWriter err) {
     Map<String, List<Problem>> byFile =

@@ -2,36 +2,29 @@ package org.belthigh.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import org.belthigh.audit.Audit;
-import org.belthigh.files.Output;
-import org.belthigh.files.Unwritable;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.handout.Handouts;
-import org.belthigh.handout.Preview;
 import org.belthigh.handout.Print;
-import org.belthigh.history.History;
-import org.belthigh.intake.Club;
-import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.Coded;
-import org.belthigh.model.Problem;
-import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlanRequest;
-import org.belthigh.plan.Planner;
 import org.belthigh.words.Words;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code belthigh plan}: the main job. */
@@ -45,14 +38,48 @@ import picocli.CommandLine.Spec;
       "  belthigh plan demo-players --out target/demo --from 2027-04-05",
       "  belthigh plan my-club --out next-week --group u10 --paper a4 --lang es",
       "  belthigh plan my-club --out next-week --book little-league-reg-vi",
-      "  belthigh plan my-club --out to-show --redact"
+      "  belthigh plan my-club --out to-show --redact",
+      "  belthigh plan --league my-clubs --out next-week"
     })
 final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_WEEKS = 6;
+  private static final int MOST_THREADS = 64;
 
-  @Mixin private ClubOptions club;
+  private final Clock clock;
+
+  @ArgGroup(multiplicity = "1")
+  private Where where;
+
   @Mixin private FaultList faults;
   @Spec private CommandSpec spec;
+
+  PlanCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  /** One club or many. */
+  private static final class Where {
+    @Parameters(index = "0", paramLabel = "CLUB", description = "The club folder.")
+    private Path club;
+
+    @Option(
+        names = "--league",
+        paramLabel = "DIR",
+        description =
+            "In place of CLUB: every club folder in DIR, each into a folder of its name. A club that"
+                + " is finished with the same files and options is left as it is, so a run that was"
+                + " stopped goes on where it was.")
+    private Path league;
+  }
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "With --league: clubs at a time, 1 to 64; one for each core unless said.")
+  private Integer threads;
+
+  @Option(names = "--redact", description = ClubOptions.REDACT)
+  private boolean redact;
 
   @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where to write.")
   private Path out;
@@ -115,139 +142,73 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     refuseOddOptions();
     Set<Print> wanted = wanted();
-    Books.refuseUnknown(spec, club.catalogue(), books);
-    ClubRecord record = heldTo(club.read());
-    refuseUnknownGroups(record);
-    PlanRequest request =
-        new PlanRequest(
-            from == null ? club.today() : from,
-            weeks,
-            groups,
-            club.named(record, players),
-            Optional.ofNullable(paper),
-            Optional.ofNullable(lang),
-            wanted.contains(Print.SEASON));
-    List<Problem> problems = new ArrayList<>(record.problems());
-    try (Output output = Output.into(out);
-        Output diary = diary(problems)) {
-      if (!plan(request, record, wanted, problems, output, diary)) {
-        return Belthigh.OUR_FAULT;
-      }
-    }
-    // after the folders are given back: the list may go into one of them
-    faults.write(problems);
-    return ClubOptions.report(problems, spec.commandLine().getErr());
+    Catalogue catalogue = CatalogueLoader.load().orThrow();
+    Books.refuseUnknown(spec, catalogue, books);
+    ClubPlanning planning = new ClubPlanning(catalogue, order(wanted));
+    return where.league == null ? club(planning) : league(planning);
   }
 
-  /** Whether the plan was printed. */
-  private boolean plan(
-      PlanRequest request,
-      ClubRecord record,
-      Set<Print> wanted,
-      List<Problem> problems,
-      Output output,
-      Output diary)
-      throws IOException {
-    Words words = club.words();
-    History history = noHistory ? History.none() : club.history(request.from(), problems::add);
-    Plan plan = new Planner(club.catalogue()).plan(record, request, history);
+  private PlanOrder order(Set<Print> wanted) {
+    return new PlanOrder(
+        from == null ? LocalDate.now(clock) : from,
+        weeks,
+        groups,
+        players,
+        books,
+        Optional.ofNullable(paper),
+        Optional.ofNullable(lang),
+        wanted,
+        large,
+        preview,
+        !noHistory,
+        redact);
+  }
+
+  private int club(ClubPlanning planning) throws IOException {
     PrintWriter err = spec.commandLine().getErr();
-    String json = Json.text(PlanJson.of(plan, words));
-    if (fails(json, record, err)) {
-      return false;
+    Progress progress = new Progress(err);
+    ClubPlanning.Planned planned = planning.plan(where.club, out, progress);
+    if (planned.printed()) {
+      progress.end(out);
+      // the folders are given back by now: the list may go into one of them
+      faults.write(planned.problems());
     }
-    output.put("plan.json", json.getBytes(StandardCharsets.UTF_8));
-    handouts(words).print(plan, wanted, (path, pdf) -> put(output, path, pdf, err));
-    output.commit();
-    say(err, output.files() + " files written to " + out);
-    if (diary != null) {
-      keep(plan, diary).ifPresent(problems::add);
-    }
-    return true;
+    return planned.tell(err);
   }
 
-  private Handouts handouts(Words words) {
-    Handouts handouts = new Handouts(words);
-    return large ? handouts.large() : handouts;
+  private int league(ClubPlanning planning) throws IOException {
+    int atATime = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    return new League(where.league, out, planning)
+        .plan(Math.min(atATime, MOST_THREADS), spec.commandLine().getErr());
   }
 
-  /** The folder by its own rule books and by those that the command line adds. */
-  private ClubRecord heldTo(ClubRecord record) {
-    Set<String> all = new LinkedHashSet<>(record.club().ruleBooks());
-    all.addAll(books);
-    return record.by(List.copyOf(all));
-  }
+  /** Counts files for people who watch; a pipe gets nothing. */
+  private static final class Progress implements Handouts.Tray {
+    private final PrintWriter err;
+    private int files;
 
-  /**
-   * The club folder, held for this run so that no other changes it meanwhile; null where nothing is
-   * to be kept, or the folder cannot be written to, which loses the look back only.
-   *
-   * @throws Unwritable if another run is writing there
-   */
-  private Output diary(List<Problem> problems) {
-    if (noHistory || club.redact()) {
-      return null;
+    Progress(PrintWriter err) {
+      this.err = err;
     }
-    try {
-      return Output.into(club.folder());
-    } catch (Unwritable e) {
-      if (e.inUse()) {
-        throw e;
+
+    @Override
+    public void take(String path, byte[] bytes) {
+      files++;
+      if (Terminal.watched()) {
+        err.print("\r" + files + " files ");
+        err.flush();
       }
-      problems.add(notKept(e));
-      return null;
     }
-  }
 
-  private static Optional<Problem> keep(Plan plan, Output diary) throws IOException {
-    try {
-      History.keep(diary, plan.handedOut());
-      return Optional.empty();
-    } catch (Unwritable e) {
-      return Optional.of(notKept(e));
-    }
-  }
-
-  private static Problem notKept(Unwritable why) {
-    return Problem.warning(
-        why.problem().origin(),
-        "",
-        "what was handed out could not be kept: " + why.problem().found(),
-        "the next plan looks back at what is kept in history",
-        why.problem().maybe());
-  }
-
-  /** Whether the second pair of eyes finds a limit that is not kept; then no page is printed. */
-  private boolean fails(String json, ClubRecord record, PrintWriter err) {
-    List<Problem> broken =
-        new Audit(club.catalogue()).beside(out.resolve("plan.json").toString(), json, record);
-    broken.forEach(p -> err.println(p.text()));
-    if (!broken.isEmpty()) {
-      err.println("Nothing was printed: this is a fault of belthigh, not of your files.");
-      err.println("Please report it with the lines above.");
-    }
-    return !broken.isEmpty();
-  }
-
-  private void put(Output output, String path, byte[] pdf, PrintWriter err) {
-    output.put(path, pdf);
-    if (preview) {
-      output.put(path.replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
-    }
-    if (Terminal.watched()) {
-      err.print("\r" + output.files() + " files ");
-      err.flush();
-    }
-  }
-
-  /** Progress and summary are for people who watch; a pipe gets neither. */
-  private static void say(PrintWriter err, String line) {
-    if (Terminal.watched()) {
-      err.println("\r" + line);
+    void end(Path out) {
+      if (Terminal.watched()) {
+        err.println("\r" + files + " files written to " + out);
+      }
     }
   }
 
   private void refuseOddOptions() {
+    refuseOddLeague();
     if (weeks < 1 || weeks > PlanRequest.MOST_WEEKS) {
       refuse("--weeks must be 1 to " + PlanRequest.MOST_WEEKS + ", not " + weeks);
     }
@@ -256,6 +217,25 @@ final class PlanCommand implements Callable<Integer> {
     }
     if (lang != null && !Words.LANGUAGES.contains(lang)) {
       refuse("--lang must be one of " + Words.LANGUAGES + ", not '" + lang + "'");
+    }
+  }
+
+  private void refuseOddLeague() {
+    if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
+      refuse("--threads must be 1 to " + MOST_THREADS + ", not " + threads);
+    }
+    if (where.league == null) {
+      if (threads != null) {
+        refuse("--threads goes with --league");
+      }
+      return;
+    }
+    if (faults.wanted()) {
+      refuse("--faults goes with one club, not with --league");
+    }
+    Path clubs = where.league.toAbsolutePath().normalize();
+    if (out.toAbsolutePath().normalize().startsWith(clubs)) {
+      refuse("--out must lie outside of --league, or it would be taken for a club");
     }
   }
 
@@ -274,19 +254,5 @@ final class PlanCommand implements Callable<Integer> {
 
   private void refuse(String message) {
     throw new ParameterException(spec.commandLine(), message);
-  }
-
-  private void refuseUnknownGroups(ClubRecord record) {
-    List<String> known = record.club().groups().stream().map(Club.Group::id).toList();
-    for (String group : groups) {
-      if (!known.contains(group)) {
-        throw new NothingDone(
-            "group '"
-                + group
-                + "' is not in club.yaml; the groups there are "
-                + String.join(", ", known)
-                + ".\nMaybe the name was given in place of the id.");
-      }
-    }
   }
 }

@@ -61,7 +61,29 @@ public final class History {
    */
   public static History before(Path club, LocalDate from, Consumer<Problem> problems) {
     Folder folder = Folder.of(club);
-    record Entry(LocalDate day, int number, String stem) {}
+    return new History(
+        entries(folder, from).stream()
+            .map(e -> read(folder, e.day(), e.stem(), problems))
+            .toList());
+  }
+
+  /**
+   * Names, within the club folder, of the files that {@link #before} reads: oldest plan first.
+   *
+   * @param club the club folder
+   */
+  public static List<String> files(Path club, LocalDate from) {
+    Folder folder = Folder.of(club);
+    return entries(folder, from).stream()
+        .flatMap(e -> Stream.of(e.stem() + "days.csv", e.stem() + "steps.csv"))
+        .filter(folder::has)
+        .toList();
+  }
+
+  /** A plan that is kept; its two files begin with {@code stem}. */
+  private record Entry(LocalDate day, int number, String stem) {}
+
+  private static List<Entry> entries(Folder folder, LocalDate from) {
     List<Entry> entries = new ArrayList<>();
     for (String name : folder.names(FOLDER)) {
       Matcher parts = NAME.matcher(name);
@@ -77,11 +99,8 @@ public final class History {
                             name.substring(0, name.length() - "steps.csv".length()))));
       }
     }
-    return new History(
-        entries.stream()
-            .sorted(Comparator.comparing(Entry::day).thenComparingInt(Entry::number))
-            .map(e -> read(folder, e.day(), e.stem(), problems))
-            .toList());
+    entries.sort(Comparator.comparing(Entry::day).thenComparingInt(Entry::number));
+    return entries;
   }
 
   private static Handed read(

@@ -51,6 +51,9 @@ class HistoryTest {
 
     assertThat(before(MONDAY).plans()).isEmpty();
     assertThat(before(MONDAY.plusDays(7)).last("p01")).hasValue(PLAN);
+    assertThat(History.files(club, MONDAY)).isEmpty();
+    assertThat(History.files(club, MONDAY.plusDays(7)))
+        .containsExactly("history/2027-04-05-days.csv", "history/2027-04-05-steps.csv");
   }
 
   @Test

@@ -1,0 +1,182 @@
+package org.belthigh.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.belthigh.audit.Audit;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.files.Output;
+import org.belthigh.files.Unwritable;
+import org.belthigh.handout.Handouts;
+import org.belthigh.handout.Preview;
+import org.belthigh.history.History;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.Problem;
+import org.belthigh.plan.Plan;
+import org.belthigh.plan.Planner;
+import org.belthigh.words.Words;
+
+/**
+ * Plans one club and writes its prints; the same for a club alone and for one of a league. May be
+ * shared by threads.
+ */
+final class ClubPlanning {
+  private final Catalogue catalogue;
+  private final Words words;
+  private final PlanOrder order;
+
+  ClubPlanning(Catalogue catalogue, PlanOrder order) {
+    this.catalogue = catalogue;
+    this.words = ClubOptions.words(catalogue);
+    this.order = order;
+  }
+
+  /** What is asked of each club. */
+  PlanOrder order() {
+    return order;
+  }
+
+  /**
+   * What came of it.
+   *
+   * @param broken limits that the second pair of eyes found not kept; then nothing was written
+   * @param problems what was wrong in the input
+   */
+  record Planned(List<Problem> broken, List<Problem> problems) {
+    /** Whether there are prints. */
+    boolean printed() {
+      return broken.isEmpty();
+    }
+
+    /** Says what was wrong. @return the exit status */
+    int tell(PrintWriter err) {
+      if (printed()) {
+        return ClubOptions.report(problems, err);
+      }
+      broken.forEach(p -> err.println(p.text()));
+      err.println("Nothing was printed: this is a fault of belthigh, not of your files.");
+      err.println("Please report it with the lines above.");
+      return Belthigh.OUR_FAULT;
+    }
+  }
+
+  /**
+   * Plans the club in {@code folder} and writes to {@code out}.
+   *
+   * @param witness is shown each file as it is put among those to be written
+   * @throws NothingDone if the folder cannot be used at all, or lacks a group or player of the
+   *     order
+   * @throws Unwritable if nothing can be written, or another run is writing there
+   */
+  Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
+    ClubReading reading = new ClubReading(folder, catalogue, order.redact());
+    ClubRecord record = held(reading.record());
+    refuseUnknownGroups(record);
+    Set<String> named = reading.named(record, order.players());
+    List<Problem> problems = new ArrayList<>(record.problems());
+    try (Output output = Output.into(out);
+        Output diary = diary(folder, problems)) {
+      History history =
+          order.history() ? reading.history(order.from(), problems::add) : History.none();
+      Plan plan = new Planner(catalogue).plan(record, order.request(named), history);
+      String json = Json.text(PlanJson.of(plan, words));
+      List<Problem> broken =
+          new Audit(catalogue).beside(out.resolve("plan.json").toString(), json, record);
+      if (!broken.isEmpty()) {
+        return new Planned(broken, problems);
+      }
+      print(plan, json, output, witness);
+      if (diary != null) {
+        keep(plan, diary).ifPresent(problems::add);
+      }
+      return new Planned(List.of(), problems);
+    }
+  }
+
+  /** The folder by its own rule books and by those that the order adds. */
+  private ClubRecord held(ClubRecord record) {
+    Set<String> all = new LinkedHashSet<>(record.club().ruleBooks());
+    all.addAll(order.books());
+    return record.by(List.copyOf(all));
+  }
+
+  private void print(Plan plan, String json, Output output, Handouts.Tray witness) {
+    Handouts.Tray tray =
+        (path, bytes) -> {
+          output.put(path, bytes);
+          witness.take(path, bytes);
+        };
+    tray.take("plan.json", json.getBytes(StandardCharsets.UTF_8));
+    Handouts handouts = order.large() ? new Handouts(words).large() : new Handouts(words);
+    handouts.print(
+        plan,
+        order.prints(),
+        (path, pdf) -> {
+          tray.take(path, pdf);
+          if (order.preview()) {
+            tray.take(path.replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
+          }
+        });
+    output.commit();
+  }
+
+  /**
+   * The club folder, held for this run so that no other changes it meanwhile; null where nothing is
+   * to be kept, or the folder cannot be written to, which loses the look back only.
+   *
+   * @throws Unwritable if another run is writing there
+   */
+  private Output diary(Path folder, List<Problem> problems) {
+    if (!order.keeps()) {
+      return null;
+    }
+    try {
+      return Output.into(folder);
+    } catch (Unwritable e) {
+      if (e.inUse()) {
+        throw e;
+      }
+      problems.add(notKept(e));
+      return null;
+    }
+  }
+
+  private static Optional<Problem> keep(Plan plan, Output diary) throws IOException {
+    try {
+      History.keep(diary, plan.handedOut());
+      return Optional.empty();
+    } catch (Unwritable e) {
+      return Optional.of(notKept(e));
+    }
+  }
+
+  private static Problem notKept(Unwritable why) {
+    return Problem.warning(
+        why.problem().origin(),
+        "",
+        "what was handed out could not be kept: " + why.problem().found(),
+        "the next plan looks back at what is kept in history",
+        why.problem().maybe());
+  }
+
+  private void refuseUnknownGroups(ClubRecord record) {
+    List<String> known = record.club().groups().stream().map(Club.Group::id).toList();
+    for (String group : order.groups()) {
+      if (!known.contains(group)) {
+        throw new NothingDone(
+            "group '"
+                + group
+                + "' is not in club.yaml; the groups there are "
+                + String.join(", ", known)
+                + ".\nMaybe the name was given in place of the id.");
+      }
+    }
+  }
+}
