@@ -2,6 +2,7 @@ package org.belthigh.handout;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -58,8 +59,13 @@ public final class Handouts {
    * why.
    *
    * @param prints with the packet alone, it holds what is usual
+   * @throws IllegalArgumentException if cards for the clipboard are asked for in large type: half a
+   *     sheet has no room for them
    */
   public void print(Plan plan, Set<Print> prints, Tray tray) {
+    if (large && prints.contains(Print.CLIPBOARD)) {
+      throw new IllegalArgumentException("cards for the clipboard have no large print.");
+    }
     plan.groups().forEach(group -> new Group(plan, group, prints, tray).print());
   }
 
@@ -78,9 +84,16 @@ public final class Handouts {
       this.plan = plan;
       this.group = group;
       this.alone = prints;
-      this.bound = prints.equals(Set.of(Print.PACKET)) ? Print.usual() : prints;
+      this.bound = bound(prints);
       this.tray = tray;
       this.club = new Voice(words, plan.language());
+    }
+
+    /** What there is to bind, without the cards for the clipboard; what is usual, where nothing. */
+    private static Set<Print> bound(Set<Print> prints) {
+      Set<Print> others = EnumSet.complementOf(EnumSet.of(Print.PACKET, Print.CLIPBOARD));
+      others.retainAll(prints);
+      return others.isEmpty() && prints.contains(Print.PACKET) ? Print.usual() : others;
     }
 
     void print() {
@@ -97,6 +110,9 @@ public final class Handouts {
               .filter(player -> player.who().group().equals(group.id()))
               .toList();
       players.forEach(this::player);
+      if (alone.contains(Print.CLIPBOARD) && !players.isEmpty()) {
+        clipboard(players);
+      }
       if (bound.contains(Print.SEASON)) {
         players.forEach(this::season);
       }
@@ -200,6 +216,23 @@ public final class Handouts {
       }
     }
 
+    /** All cards on half sheets; they are seen by others, so no card says why there is a hold. */
+    private void clipboard(List<PlayerPlan> players) {
+      String what = club.say("footer.clipboard");
+      String path = group.id() + "/" + Print.CLIPBOARD.id() + ".pdf";
+      try (Pdf pdf = Pdf.of(named(what), club.locale(), plan.from(), path)) {
+        pdf.addTwoUp(what + " ", players.stream().map(this::halfCard).toList());
+        tray.take(path, pdf.bytes());
+      }
+    }
+
+    private Section halfCard(PlayerPlan player) {
+      Voice family = new Voice(words, player.who().language());
+      String footer = footer(family, family.say("footer.card"), plan.from());
+      return HalfCardPrint.of(plan, group, player.inTheOpen(), family, footer)
+          .filedUnder(family.name(player.who()));
+    }
+
     private void season(PlayerPlan player) {
       Voice family = new Voice(words, player.who().language());
       String name = family.name(player.who());
@@ -260,10 +293,13 @@ public final class Handouts {
           String.join("; ", plan.ruleBooks()));
     }
 
+    private String named(String what) {
+      return club.say("packet.named", "group", group.name(), "what", what);
+    }
+
     private void take(String name, String what, LocalDate day, List<Section> sections) {
-      String title = club.say("packet.named", "group", group.name(), "what", what);
       String path = group.id() + "/" + name + ".pdf";
-      tray.take(path, Binding.of(title, club, day, path, sections));
+      tray.take(path, Binding.of(named(what), club, day, path, sections));
     }
   }
 

@@ -105,6 +105,7 @@ class GalleryTest {
               "u10/tosses-2027-04-06",
               "Toss lists: where to toss to at each station",
               Form.USUAL),
+          new Shown(Print.CLIPBOARD, "u10/clipboard", "Cards for the clipboard: two to a sheet"),
           new Shown(Print.GUIDE, "u10/guide", "How to read your card: one page for families"),
           new Shown(Print.ARM, "u10/arm", "Arm sheet: who may pitch and catch"),
           new Shown(Print.LOG, "u10/log", "Log sheet: blank, one drill"),
