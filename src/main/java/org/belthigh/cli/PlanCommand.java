@@ -95,8 +95,8 @@ final class PlanCommand implements Callable<Integer> {
       split = ",",
       description =
           "What to print, with commas between: overview, practice, arm, emergency, guide, card,"
-              + " clipboard (cards two to a sheet), home, season, evaluation, log, packet. All but"
-              + " clipboard, season and evaluation unless said.")
+              + " clipboard (cards two to a sheet), home, season, evaluation, log, own-log (one for"
+              + " each player), packet. All but clipboard, season, evaluation and own-log unless said.")
   private List<String> prints = List.of();
 
   @Option(names = "--large", description = "Large print: running text at 16 pt, on more pages.")

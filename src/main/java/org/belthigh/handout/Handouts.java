@@ -117,6 +117,9 @@ public final class Handouts {
         players.forEach(this::season);
       }
       team(Print.LOG, "log", () -> LogPrint.of(plan, group, words));
+      if (bound.contains(Print.OWN_LOG)) {
+        players.forEach(this::ownLog);
+      }
       if (alone.contains(Print.PACKET)) {
         packet.add(0, PacketCover.of(plan, group, contents, words, this::sized));
         take("packet", club.say("packet.title"), plan.from(), packet);
@@ -234,17 +237,30 @@ public final class Handouts {
     }
 
     private void season(PlayerPlan player) {
+      each(Print.SEASON, "season", player, SeasonPrint::of);
+    }
+
+    private void ownLog(PlayerPlan player) {
+      each(Print.OWN_LOG, "log", player, OwnLogPrint::of);
+    }
+
+    /**
+     * A sheet of its own for each player, named in the footer and in the packet by {@code kind}.
+     */
+    private void each(Print print, String kind, PlayerPlan player, PlayerSheet sheet) {
       Voice family = new Voice(words, player.who().language());
       String name = family.name(player.who());
-      String what = family.say("footer.season");
+      String what = family.say("footer." + kind);
       Section section =
           sized(
-              SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
-                  .filedUnder(club.say("footer.season"), name)
+              sheet
+                  .of(plan, player, family, footer(family, what, plan.from()))
+                  .filedUnder(club.say("footer." + kind), name)
                   .labelled(name + ", " + what + " "));
-      file(club.say("footer.season"), name, List.of(section));
-      if (alone.contains(Print.SEASON)) {
-        String path = group.id() + "/season/" + player.who().id() + "-" + plan.from() + ".pdf";
+      file(club.say("footer." + kind), name, List.of(section));
+      if (alone.contains(print)) {
+        String path =
+            group.id() + "/" + print.id() + "/" + player.who().id() + "-" + plan.from() + ".pdf";
         String title = family.say("packet.named", "group", name, "what", what);
         tray.take(path, Binding.of(title, family, plan.from(), path, List.of(section)));
       }
@@ -301,6 +317,12 @@ public final class Handouts {
       String path = group.id() + "/" + name + ".pdf";
       tray.take(path, Binding.of(named(what), club, day, path, sections));
     }
+  }
+
+  /** Draws up one player's sheet. */
+  @FunctionalInterface
+  private interface PlayerSheet {
+    Section of(Plan plan, PlayerPlan player, Voice voice, String footer);
   }
 
   /** Sections bound into one document. */

@@ -22,11 +22,13 @@ public enum Print implements Coded {
   SEASON,
   EVALUATION,
   LOG,
+  /** A log sheet for each player. */
+  OWN_LOG,
   PACKET;
 
   /** What is printed where nothing else is said: the week, and what hangs on the wall. */
   public static Set<Print> usual() {
     return Collections.unmodifiableSet(
-        EnumSet.complementOf(EnumSet.of(CLIPBOARD, SEASON, EVALUATION)));
+        EnumSet.complementOf(EnumSet.of(CLIPBOARD, SEASON, EVALUATION, OWN_LOG)));
   }
 }

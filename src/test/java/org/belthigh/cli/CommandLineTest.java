@@ -309,7 +309,7 @@ class CommandLineTest {
     assertThat(ran.err())
         .contains(
             "--prints must name any of overview, practice, arm, emergency, guide, card,"
-                + " clipboard, home, season, evaluation, log, packet, not 'cake'");
+                + " clipboard, home, season, evaluation, log, own-log, packet, not 'cake'");
   }
 
   @ParameterizedTest

@@ -109,6 +109,8 @@ class GalleryTest {
           new Shown(Print.GUIDE, "u10/guide", "How to read your card: one page for families"),
           new Shown(Print.ARM, "u10/arm", "Arm sheet: who may pitch and catch"),
           new Shown(Print.LOG, "u10/log", "Log sheet: blank, one drill"),
+          new Shown(
+              Print.OWN_LOG, "u10/own-log/p01-2027-04-05", "Log sheet: blank, one player's week"),
           new Shown(Print.OVERVIEW, "u10/overview", "Overview: the coordinator, one age group"),
           new Shown(Print.EMERGENCY, "u10/emergency", "Emergency sheet: one a place"),
           new Shown(
