@@ -122,7 +122,8 @@ final class PlanCommand implements Callable<Integer> {
       split = ",",
       description =
           "What to print, with commas between: overview, practice, arm, emergency, guide, card,"
-              + " home, season, evaluation, log, packet. All but season and evaluation unless said.")
+              + " clipboard (cards two to a sheet), home, season, evaluation, log, own-log (one for"
+              + " each player), packet. All but clipboard, season, evaluation and own-log unless said.")
   private List<String> prints = List.of();
 
   @Option(names = "--large", description = "Large print: running text at 16 pt, on more pages.")
@@ -248,6 +249,11 @@ final class PlanCommand implements Callable<Integer> {
         refuse("--prints must name any of " + Coded.words(Print.class) + ", not '" + name + "'");
       }
       wanted.add(print.get());
+    }
+    if (large && wanted.contains(Print.CLIPBOARD)) {
+      refuse(
+          "--large cannot print clipboard: half a sheet has no room for large type.\n"
+              + "Maybe --prints card, which has a sheet for each player.");
     }
     return wanted.isEmpty() ? Print.usual() : wanted;
   }

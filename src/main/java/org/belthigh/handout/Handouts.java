@@ -2,9 +2,11 @@ package org.belthigh.handout;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.belthigh.handout.kit.Pdf;
 import org.belthigh.handout.kit.Section;
@@ -59,8 +61,13 @@ public final class Handouts {
    * why.
    *
    * @param prints with the packet alone, it holds what is usual
+   * @throws IllegalArgumentException if cards for the clipboard are asked for in large type: half a
+   *     sheet has no room for them
    */
   public void print(Plan plan, Set<Print> prints, Tray tray) {
+    if (large && prints.contains(Print.CLIPBOARD)) {
+      throw new IllegalArgumentException("cards for the clipboard have no large print.");
+    }
     plan.groups().forEach(group -> new Group(plan, group, prints, tray).print());
   }
 
@@ -91,9 +98,16 @@ public final class Handouts {
       this.plan = plan;
       this.group = group;
       this.alone = prints;
-      this.bound = prints.equals(Set.of(Print.PACKET)) ? Print.usual() : prints;
+      this.bound = bound(prints);
       this.tray = tray;
       this.club = new Voice(words, plan.language());
+    }
+
+    /** What there is to bind, without the cards for the clipboard; what is usual, where nothing. */
+    private static Set<Print> bound(Set<Print> prints) {
+      Set<Print> others = EnumSet.complementOf(EnumSet.of(Print.PACKET, Print.CLIPBOARD));
+      others.retainAll(prints);
+      return others.isEmpty() && prints.contains(Print.PACKET) ? Print.usual() : others;
     }
 
     void print() {
@@ -110,15 +124,19 @@ public final class Handouts {
               .filter(player -> player.who().group().equals(group.id()))
               .toList();
       players.forEach(player -> prints.add(() -> player(player)));
+      if (alone.contains(Print.CLIPBOARD) && !players.isEmpty()) {
+        prints.add(() -> clipboard(players));
+      }
       if (bound.contains(Print.SEASON)) {
-        players.forEach(player -> prints.add(() -> season(player)));
+        players.forEach(
+            player -> prints.add(() -> each(Print.SEASON, "season", player, SeasonPrint::of)));
       }
       team(Print.LOG, "log", () -> LogPrint.of(plan, group, words));
-      bind(
-          prints.parallelStream()
-              .map(Supplier::get)
-              .filter(drawn -> !drawn.bound().isEmpty())
-              .toList());
+      if (bound.contains(Print.OWN_LOG)) {
+        players.forEach(
+            player -> prints.add(() -> each(Print.OWN_LOG, "log", player, OwnLogPrint::of)));
+      }
+      bind(prints.parallelStream().map(Supplier::get).toList());
     }
 
     /** The packet takes longest, so it is begun first; it is handed over last. */
@@ -136,7 +154,11 @@ public final class Handouts {
     }
 
     private Document packet(List<Drawn> drawn) {
-      List<PacketCover.Entry> contents = drawn.parallelStream().map(Drawn::entry).toList();
+      List<PacketCover.Entry> contents =
+          drawn.parallelStream()
+              .filter(print -> !print.bound().isEmpty())
+              .map(Drawn::entry)
+              .toList();
       List<Section> sections = new ArrayList<>();
       sections.add(PacketCover.of(plan, group, contents, words, Handouts.this::sized));
       drawn.forEach(d -> sections.addAll(d.bound()));
@@ -257,22 +279,48 @@ public final class Handouts {
           open);
     }
 
-    private Drawn season(PlayerPlan player) {
+    /** All cards on half sheets; they are seen by others, so no card says why there is a hold. */
+    private Drawn clipboard(List<PlayerPlan> players) {
+      String what = club.say("footer.clipboard");
+      String path = group.id() + "/" + Print.CLIPBOARD.id() + ".pdf";
+      List<Section> cards = players.stream().map(this::halfCard).toList();
+      return new Drawn(
+          Optional.of(
+              new Document(
+                  path, named(what), club, plan.from(), pdf -> pdf.addTwoUp(what + " ", cards))),
+          what,
+          "",
+          List.of());
+    }
+
+    private Section halfCard(PlayerPlan player) {
+      Voice family = new Voice(words, player.who().language());
+      String footer = footer(family, family.say("footer.card"), plan.from());
+      return HalfCardPrint.of(plan, group, player.inTheOpen(), family, footer)
+          .filedUnder(family.name(player.who()));
+    }
+
+    /**
+     * A sheet of its own for each player, named in the footer and in the packet by {@code kind}.
+     */
+    private Drawn each(Print print, String kind, PlayerPlan player, PlayerSheet sheet) {
       Voice family = new Voice(words, player.who().language());
       String name = family.name(player.who());
-      String what = family.say("footer.season");
+      String what = family.say("footer." + kind);
       Section section =
           sized(
-              SeasonPrint.of(plan, player, family, footer(family, what, plan.from()))
-                  .filedUnder(club.say("footer.season"), name)
+              sheet
+                  .of(plan, player, family, footer(family, what, plan.from()))
+                  .filedUnder(club.say("footer." + kind), name)
                   .labelled(name + ", " + what + " "));
-      String path = group.id() + "/season/" + player.who().id() + "-" + plan.from() + ".pdf";
+      String path =
+          group.id() + "/" + print.id() + "/" + player.who().id() + "-" + plan.from() + ".pdf";
       String title = family.say("packet.named", "group", name, "what", what);
       return new Drawn(
-          alone.contains(Print.SEASON)
-              ? Optional.of(new Document(path, title, family, plan.from(), List.of(section)))
+          alone.contains(print)
+              ? Optional.of(new Document(path, title, family, plan.from(), section))
               : Optional.empty(),
-          club.say("footer.season"),
+          club.say("footer." + kind),
           name,
           List.of(section));
     }
@@ -316,10 +364,19 @@ public final class Handouts {
           String.join("; ", plan.ruleBooks()));
     }
 
-    private Document document(String name, String what, LocalDate day, List<Section> sections) {
-      String title = club.say("packet.named", "group", group.name(), "what", what);
-      return new Document(group.id() + "/" + name + ".pdf", title, club, day, sections);
+    private String named(String what) {
+      return club.say("packet.named", "group", group.name(), "what", what);
     }
+
+    private Document document(String name, String what, LocalDate day, List<Section> sections) {
+      return new Document(group.id() + "/" + name + ".pdf", named(what), club, day, sections);
+    }
+  }
+
+  /** Draws up one player's sheet. */
+  @FunctionalInterface
+  private interface PlayerSheet {
+    Section of(Plan plan, PlayerPlan player, Voice voice, String footer);
   }
 
   private Section sized(Section section) {
@@ -327,15 +384,23 @@ public final class Handouts {
   }
 
   /**
-   * Sections to be bound into one file.
+   * What is bound into one file.
    *
    * @param path where it belongs, which also tells it from others of the same title and day
    */
   private record Document(
-      String path, String title, Voice voice, LocalDate day, List<Section> sections) {
+      String path, String title, Voice voice, LocalDate day, Consumer<Pdf> content) {
+    Document(String path, String title, Voice voice, LocalDate day, List<Section> sections) {
+      this(path, title, voice, day, pdf -> sections.forEach(pdf::add));
+    }
+
+    Document(String path, String title, Voice voice, LocalDate day, Section section) {
+      this(path, title, voice, day, List.of(section));
+    }
+
     byte[] pdf() {
       try (Pdf pdf = Pdf.of(title, voice.locale(), day, path)) {
-        sections.forEach(pdf::add);
+        content.accept(pdf);
         return pdf.bytes();
       }
     }

@@ -13,6 +13,7 @@ import org.belthigh.model.Phrase;
  * @param depends on what the weeks after the first depend; empty where nothing follows it
  * @param card the first week's
  * @param home one sheet per home day of the first week; empty where there is none
+ * @param log the first week's, blank
  * @param year how many months of the sport are known
  * @param back what became of the plan that was handed out before; empty where none was
  * @param season so far; empty where no season report was asked for
@@ -26,6 +27,7 @@ public record PlayerPlan(
     Optional<Phrase> depends,
     Card card,
     List<HomeSheet> home,
+    OwnLog log,
     SportYear year,
     Optional<LookBack> back,
     Optional<SeasonReport> season) {
@@ -40,6 +42,17 @@ public record PlayerPlan(
   /** This plan with a card that others may see: no cause of a hold on it. */
   public PlayerPlan inTheOpen() {
     return new PlayerPlan(
-        who, decisions, holds, days, weeks, depends, card.inTheOpen(), home, year, back, season);
+        who,
+        decisions,
+        holds,
+        days,
+        weeks,
+        depends,
+        card.inTheOpen(),
+        home,
+        log,
+        year,
+        back,
+        season);
   }
 }

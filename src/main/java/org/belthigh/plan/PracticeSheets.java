@@ -21,17 +21,14 @@ import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.model.Ball;
-import org.belthigh.model.DrillKind;
 import org.belthigh.model.Grain;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 import org.belthigh.model.Side;
-import org.belthigh.model.Skill;
 
 /** The coach's sheet for one practice, and the blank sheets to log it on. */
 final class PracticeSheets {
-  private static final int LOG_TOSSES = 12;
   private static final int YOUNGEST = 7;
 
   private final ClubRecord record;
@@ -407,38 +404,5 @@ final class PracticeSheets {
         .stream()
         .map(g -> Phrase.of("gear", "name", g))
         .toList();
-  }
-
-  /** A blank sheet for each drill of the week that is counted. */
-  List<LogSheet> logs(List<PracticeSheet> practices) {
-    Map<String, DrillText> drills = new LinkedHashMap<>();
-    practices.stream()
-        .flatMap(p -> p.usualDrills().stream())
-        .forEach(d -> drills.putIfAbsent(d.id(), d));
-    return drills.values().stream()
-        .filter(d -> told.kind(d.id()) != DrillKind.NONE || driven(d))
-        .map(
-            d ->
-                new LogSheet(
-                    d,
-                    List.copyOf(labels.values()),
-                    LOG_TOSSES,
-                    marks(told.kind(d.id())),
-                    Phrase.of("log.who")))
-        .toList();
-  }
-
-  /** A drill about hitting it hard: each swing is hard or not, whatever its kind. */
-  private static boolean driven(DrillText drill) {
-    return drill.skill() == Skill.DRIVE && drill.swing();
-  }
-
-  private static List<Phrase> marks(DrillKind kind) {
-    return switch (kind) {
-      case ZONE_CALL -> List.of(Phrase.of("log.zone-call.right"), Phrase.of("log.zone-call.wrong"));
-      case COUNTDOWN -> List.of(Phrase.of("log.countdown.hard"), Phrase.of("log.countdown.other"));
-      case FIELD_CALL -> List.of(Phrase.of("log.field-call.made"), Phrase.of("log.field-call.not"));
-      case NONE -> List.of(Phrase.of("log.plain.good"), Phrase.of("log.plain.not"));
-    };
   }
 }

@@ -106,6 +106,7 @@ final class Sheets {
         cards.card(
             player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
         homeSheets,
+        new Logs(curriculum()).own(days, request.from()),
         year,
         back,
         seasons.map(s -> s.of(player, own)));
@@ -141,7 +142,7 @@ final class Sheets {
         printed,
         arms.sheet(group, season, labels),
         Overviews.of(players, record, request.from()),
-        sheets.logs(printed),
+        new Logs(curriculum()).sheets(printed, labels),
         new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
         new EmergencySheets(catalogue, record.club()).all(),
         Guides.of(group, catalogue.growth(), languages(labels)));

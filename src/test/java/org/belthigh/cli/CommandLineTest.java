@@ -308,8 +308,8 @@ class CommandLineTest {
 
     assertThat(ran.err())
         .contains(
-            "--prints must name any of overview, practice, arm, emergency, guide, card, home,"
-                + " season, evaluation, log, packet, not 'cake'");
+            "--prints must name any of overview, practice, arm, emergency, guide, card,"
+                + " clipboard, home, season, evaluation, log, own-log, packet, not 'cake'");
   }
 
   @ParameterizedTest
@@ -321,6 +321,7 @@ class CommandLineTest {
         "plan demo-players --out x --paper a5",
         "plan demo-players --out x --lang fr",
         "plan demo-players --out x --prints card,cake",
+        "plan demo-players --out x --prints clipboard --large",
         "plan demo-players --out x --from yesterday",
         "dance",
         ""

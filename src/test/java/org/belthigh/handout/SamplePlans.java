@@ -3,6 +3,7 @@ package org.belthigh.handout;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,7 @@ import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Overview;
+import org.belthigh.plan.OwnLog;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
@@ -134,9 +136,22 @@ final class SamplePlans {
         Optional.empty(),
         card(amount),
         home,
+        ownLog(amount),
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),
         Optional.empty(),
         Optional.of(season(amount)));
+  }
+
+  /** A week of nothing that is counted, of one drill, or of more than a page holds. */
+  static OwnLog ownLog(Amount amount) {
+    int drills = amount == Amount.EMPTY ? 0 : amount == Amount.TYPICAL ? 1 : 9;
+    OwnLog.Drill drill =
+        new OwnLog.Drill(
+            DRILL,
+            List.of(MONDAY, MONDAY.plusDays(2), MONDAY.plusDays(5)),
+            amount == Amount.EXTREME ? 40 : 18,
+            List.of(Phrase.of("log.zone-call.right"), Phrase.of("log.zone-call.wrong")));
+    return new OwnLog(MONDAY, MONDAY.plusDays(6), Collections.nCopies(drills, drill));
   }
 
   /** A season of nothing, of two months, or of a long year with everything in it. */

@@ -10,6 +10,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.util.Matrix;
 
@@ -25,19 +26,36 @@ final class Canvas implements AutoCloseable {
   private final Ink ink;
   private final Frame frame;
   private final int number;
+  private final double left;
   private final List<Tag> claimed = new ArrayList<>();
   private Tag open;
   private boolean unread;
 
   /**
+   * A page, or a part of one that has others beside it, each with its own margins.
+   *
    * @param number page within its section, from 1
+   * @param left edge of the part, in points from the left of the page
+   * @param before tags of what was drawn on the page already
    */
-  Canvas(PDDocument document, PDPage page, Fonts fonts, Frame frame, int number)
+  Canvas(
+      PDDocument document,
+      PDPage page,
+      Fonts fonts,
+      Frame frame,
+      int number,
+      double left,
+      List<Tag> before)
       throws IOException {
     this.page = page;
     this.frame = frame;
     this.number = number;
-    this.out = new PDPageContentStream(document, page);
+    this.left = left;
+    this.claimed.addAll(before);
+    this.out = new PDPageContentStream(document, page, AppendMode.APPEND, true);
+    if (left != 0) {
+      out.transform(Matrix.getTranslateInstance((float) left, 0));
+    }
     this.ink = new Ink(out, fonts, frame.height());
     if (frame.scale() != 1) {
       float scale = (float) frame.scale();
@@ -115,6 +133,11 @@ final class Canvas implements AutoCloseable {
 
   Frame frame() {
     return frame;
+  }
+
+  /** Left edge of what is drawn on, in points from the left of the page. */
+  double left() {
+    return left;
   }
 
   /** The tags by marked-content id, for the parent tree. */

@@ -19,4 +19,9 @@ record Frame(double width, double height, double margin, double scale) {
   double textWidth() {
     return width - 2 * margin;
   }
+
+  /** A line to cut along, at the right edge. */
+  void cutLine(Ink ink) {
+    ink.dashes(width, margin, width, height - margin, Style.THIN);
+  }
 }

@@ -1,11 +1,13 @@
 package org.belthigh.handout.kit;
 
-/** A sheet of paper, standing or lying. */
+/** A sheet of paper, standing or lying, or the half of a lying one, which stands. */
 public enum Paper {
   LETTER(612, 792),
   LETTER_LYING(792, 612),
   A4(595.28, 841.89),
-  A4_LYING(841.89, 595.28);
+  A4_LYING(841.89, 595.28),
+  LETTER_HALF(396, 612),
+  A4_HALF(420.945, 595.28);
 
   /** White edge on all four sides: 14 mm, more than the 12.7 mm that home printers ask for. */
   public static final double MARGIN = Length.mm(14);
@@ -33,12 +35,17 @@ public enum Paper {
     return width - 2 * MARGIN;
   }
 
-  /** The same sheet, lying. */
+  /** The same sheet, lying; of a half, the sheet that it is the half of. */
   public Paper lying() {
     return switch (this) {
-      case LETTER, LETTER_LYING -> LETTER_LYING;
-      case A4, A4_LYING -> A4_LYING;
+      case LETTER, LETTER_LYING, LETTER_HALF -> LETTER_LYING;
+      case A4, A4_LYING, A4_HALF -> A4_LYING;
     };
+  }
+
+  /** Half of the same sheet, lying. */
+  public Paper half() {
+    return lying() == LETTER_LYING ? LETTER_HALF : A4_HALF;
   }
 
   /**

@@ -84,22 +84,65 @@ public final class Pdf implements AutoCloseable {
    * @throws Overflow if something does not fit where it must stand
    */
   public int add(Section section) {
+    label(section.labelPrefix());
+    List<Leaf> leaves = leaves(section);
+    leaves.forEach(leaf -> addPage(section.paper(), List.of(leaf)));
+    return leaves.size();
+  }
+
+  /**
+   * Appends prints on half sheets, two to a lying sheet with a line to cut along between them.
+   *
+   * @param labelPrefix of the sheets' page labels
+   * @param halves in order; at least one, all on the same half sheet
+   * @return the number of sheets
+   * @throws Overflow if something does not fit where it must stand
+   */
+  public int addTwoUp(String labelPrefix, List<Section> halves) {
+    Paper half = halves.get(0).paper();
+    if (halves.stream().anyMatch(section -> section.paper() != half || half != half.half())) {
+      throw new IllegalArgumentException("two to a sheet: every print must be on the same half.");
+    }
+    label(labelPrefix);
+    List<Leaf> leaves = halves.stream().flatMap(section -> leaves(section).stream()).toList();
+    for (int i = 0; i < leaves.size(); i += 2) {
+      addPage(half.lying(), leaves.subList(i, Math.min(i + 2, leaves.size())));
+    }
+    return (leaves.size() + 1) / 2;
+  }
+
+  private List<Leaf> leaves(Section section) {
     Tag tag = section.tag();
     root.adopt(tag);
-    List<List<Galley.Placed>> pages = section.pages(tag);
-    label(section.labelPrefix());
-    try {
-      for (int i = 0; i < pages.size(); i++) {
-        PDPage page = newPage(section.paper());
-        if (i == 0) {
-          bookmarks.add(section.bookmark(), page);
-        }
-        draw(section, page, pages.get(i), i + 1, pages.size());
+    return section.leaves(tag);
+  }
+
+  /** A page of one print, or of two with a line to cut along between them. */
+  private void addPage(Paper paper, List<Leaf> leaves) {
+    PDPage page = newPage(paper);
+    List<Tag> claimed = List.of();
+    double left = 0;
+    for (Leaf leaf : leaves) {
+      Section section = leaf.section();
+      if (leaf.first()) {
+        bookmarks.add(section.bookmark(), page);
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      try (Canvas canvas = canvas(page, leaf, left, claimed)) {
+        leaf.draw(canvas);
+        left += section.paper().width();
+        if (left < paper.width()) {
+          canvas.decorate(section.frame()::cutLine);
+        }
+        claimed = canvas.claimed();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
-    return pages.size();
+    page.setStructParents(parents.add(claimed));
+  }
+
+  private Canvas canvas(PDPage page, Leaf leaf, double left, List<Tag> before) throws IOException {
+    return new Canvas(document, page, fonts, leaf.section().frame(), leaf.number(), left, before);
   }
 
   private PDPage newPage(Paper paper) {
@@ -107,15 +150,6 @@ public final class Pdf implements AutoCloseable {
     page.getCOSObject().setName("Tabs", "S");
     document.addPage(page);
     return page;
-  }
-
-  private void draw(Section section, PDPage page, List<Galley.Placed> placed, int number, int count)
-      throws IOException {
-    Canvas canvas = new Canvas(document, page, fonts, section.frame(), number);
-    try (canvas) {
-      section.draw(canvas, placed, count);
-    }
-    page.setStructParents(parents.add(canvas.claimed()));
   }
 
   private void label(String prefix) {

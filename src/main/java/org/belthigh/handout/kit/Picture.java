@@ -43,9 +43,9 @@ record Picture(double width, double height, Align align, String alternate, Consu
     double scale = canvas.frame().scale();
     double bottom = canvas.frame().height() - top - factor * height;
     figure.boundingBox(
-        scale * x,
+        canvas.left() + scale * x,
         scale * bottom,
-        scale * (x + factor * width),
+        canvas.left() + scale * (x + factor * width),
         scale * (bottom + factor * height));
     canvas.draw(figure, ink -> draw(ink, x, top, factor, setting.style(), canvas.number()));
   }

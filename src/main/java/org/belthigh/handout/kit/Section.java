@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * One print: a card, a practice sheet, an overview.
@@ -146,8 +147,15 @@ public final class Section {
     return new Tag("Sect").language(language).title(title);
   }
 
-  /** The pages, their pieces tagged below {@code parent}. */
-  List<List<Galley.Placed>> pages(Tag parent) {
+  /** The pages, each with its pieces, tagged below {@code parent}. */
+  List<Leaf> leaves(Tag parent) {
+    List<List<Galley.Placed>> pages = pages(parent);
+    return IntStream.range(0, pages.size())
+        .mapToObj(i -> new Leaf(this, pages.get(i), i + 1, pages.size()))
+        .toList();
+  }
+
+  private List<List<Galley.Placed>> pages(Tag parent) {
     double first = frame.height() - 2 * frame.margin() - footerHeight();
     double later = first - headerHeight();
     Setting setting = new Setting(content.style(), later, frame.scale());
@@ -157,7 +165,7 @@ public final class Section {
     return pages;
   }
 
-  /** Draws one of the {@link #pages}. */
+  /** Draws one of the {@link #leaves}. */
   void draw(Canvas canvas, List<Galley.Placed> page, int pageCount) {
     double top = frame.margin();
     if (canvas.number() > 1) {
