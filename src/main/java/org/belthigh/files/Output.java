@@ -168,6 +168,7 @@ public final class Output implements AutoCloseable {
         makeWay(within(folder, path));
       }
       Files.move(aside("writing"), aside("ready"), StandardCopyOption.ATOMIC_MOVE);
+      flush(aside(""));
       moveReady();
     } catch (IOException | ReadOnlyFileSystemException e) {
       throw Unwritable.because(named, e);
@@ -190,14 +191,26 @@ public final class Output implements AutoCloseable {
     if (!Files.exists(ready)) {
       return;
     }
+    Set<Path> moved = new TreeSet<>();
     for (Path file : deepestFirst(ready)) {
       if (!Files.isDirectory(file)) {
         Path target = folder.resolve(ready.relativize(file).toString());
         makeFolder(target.getParent());
         move(file, target, named.resolve(ready.relativize(file).toString()));
+        moved.add(target.getParent());
       }
     }
+    moved.forEach(Output::flush);
     delete(ready);
+  }
+
+  /** Has the disk keep what was moved in a folder. Windows opens no folder, and keeps it itself. */
+  private static void flush(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // the files are whole all the same: only a power cut just now would undo the move
+    }
   }
 
   private static void move(Path file, Path target, Path shown) throws IOException {

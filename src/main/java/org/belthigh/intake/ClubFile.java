@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.files.Fields;
@@ -23,6 +24,10 @@ import org.belthigh.model.Problem;
 final class ClubFile {
   /** Languages that the prints can speak. */
   static final List<String> LANGUAGES = List.of("en", "es");
+
+  /** Names that Windows keeps for devices, whatever stands behind a point; common knowledge. */
+  private static final Pattern DEVICE =
+      Pattern.compile("con|prn|aux|nul|com[1-9]|lpt[1-9]", Pattern.CASE_INSENSITIVE);
 
   private static final List<String> PAPERS = List.of("letter", "a4");
   private static final List<String> KEYS =
@@ -258,7 +263,13 @@ final class ClubFile {
           "'" + id + "' cannot name a folder",
           "id must be " + RosterRows.ID_ALLOWED,
           "Maybe u10.");
-    } else if (before.stream().anyMatch(b -> b.id().equals(id))) {
+    } else if (DEVICE.matcher(id).matches()) {
+      g.refuse(
+          "id",
+          "'" + id + "' cannot name a folder on Windows",
+          "con, prn, aux, nul, com1 to com9 and lpt1 to lpt9 are names of devices there",
+          "Maybe u10.");
+    } else if (before.stream().anyMatch(b -> b.id().equalsIgnoreCase(id))) {
       g.refuse(
           "id",
           "'" + id + "' stands twice",
