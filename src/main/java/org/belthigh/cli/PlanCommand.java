@@ -53,25 +53,6 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private FaultList faults;
   @Spec private CommandSpec spec;
 
-  PlanCommand(Clock clock) {
-    this.clock = clock;
-  }
-
-  /** One club or many. */
-  private static final class Where {
-    @Parameters(index = "0", paramLabel = "CLUB", description = "The club folder.")
-    private Path club;
-
-    @Option(
-        names = "--league",
-        paramLabel = "DIR",
-        description =
-            "In place of CLUB: every club folder in DIR, each into a folder of its name. A club that"
-                + " is finished with the same files and options is left as it is, so a run that was"
-                + " stopped goes on where it was.")
-    private Path league;
-  }
-
   @Option(
       names = "--threads",
       paramLabel = "N",
@@ -138,6 +119,25 @@ final class PlanCommand implements Callable<Integer> {
       names = "--no-history",
       description = "Neither look back at what was handed out before, nor keep this plan.")
   private boolean noHistory;
+
+  /** One club or many. */
+  private static final class Where {
+    @Parameters(index = "0", paramLabel = "CLUB", description = "The club folder.")
+    private Path club;
+
+    @Option(
+        names = "--league",
+        paramLabel = "DIR",
+        description =
+            "In place of CLUB: every club folder in DIR, each into a folder of its name. A club that"
+                + " is finished with the same files and options is left as it is, so a run that was"
+                + " stopped goes on where it was.")
+    private Path league;
+  }
+
+  PlanCommand(Clock clock) {
+    this.clock = clock;
+  }
 
   @Override
   public Integer call() throws IOException {
