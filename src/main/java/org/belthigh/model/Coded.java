@@ -9,13 +9,13 @@ import java.util.stream.Collectors;
 public interface Coded {
   /** The member's word in files, such as {@code front-toss}. */
   default String id() {
-    return ((Enum<?>) this).name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Codes.of((Enum<?>) this);
   }
 
   /** The member of {@code type} that {@code word} names, blanks and case aside, or empty. */
   static <E extends Enum<E> & Coded> Optional<E> find(Class<E> type, String word) {
     String wanted = word.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
-    return Arrays.stream(type.getEnumConstants()).filter(e -> e.id().equals(wanted)).findFirst();
+    return Optional.ofNullable(Codes.member(type, wanted));
   }
 
   /** The words of {@code type} in their order, for a message: {@code L, R, S}. */

@@ -322,6 +322,7 @@ class SchemasTest {
             "season-backwards",
             "season-cannot-be",
             "stricter-daily-max-is-looser",
+            "group-id-is-a-device",
             "stricter-days-in-a-row-is-looser",
             "stricter-weekly-max-is-looser");
     JsonSchema schema = schema("club");

@@ -3,6 +3,7 @@ package org.belthigh.handout.kit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,12 +23,19 @@ final class Face {
   static final Face BOLD = new Face("LiberationSans-Bold.ttf");
   static final List<Face> ALL = List.of(REGULAR, BOLD);
 
+  /** Code points up to here are Latin, with their accents. */
+  private static final int USUAL = 0x180;
+
   /** Stands in for a character that the font lacks. */
   static final int STAND_IN = '?';
 
   private final TrueTypeFont font;
   private final CmapLookup glyphs;
   private final int unitsPerEm;
+
+  /** Advances of the letters of most languages, and of the others as they come. */
+  private final int[] usual = new int[USUAL];
+
   private final Map<Integer, Integer> advances = new ConcurrentHashMap<>();
 
   private Face(String file) {
@@ -39,6 +47,7 @@ final class Face {
       font.setEnableGsub(false);
       glyphs = font.getUnicodeCmapLookup();
       unitsPerEm = font.getUnitsPerEm();
+      Arrays.setAll(usual, this::readAdvance);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -54,12 +63,19 @@ final class Face {
 
   /** Advance width of a text at a type size, in points. */
   double width(String text, double size) {
-    long units = text.codePoints().mapToLong(this::advance).sum();
+    long units = 0;
+    for (int at = 0; at < text.length(); ) {
+      int codePoint = text.codePointAt(at);
+      units += advance(codePoint);
+      at += Character.charCount(codePoint);
+    }
     return units * size / unitsPerEm;
   }
 
   private int advance(int codePoint) {
-    return advances.computeIfAbsent(codePoint, this::readAdvance);
+    return codePoint < USUAL
+        ? usual[codePoint]
+        : advances.computeIfAbsent(codePoint, this::readAdvance);
   }
 
   private int readAdvance(int codePoint) {
