@@ -6,7 +6,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinPool;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -89,6 +94,40 @@ class HandoutsTest {
   static Stream<Arguments> papers_and_languages() {
     return Stream.of("letter", "a4")
         .flatMap(paper -> Stream.of("en", "es").map(language -> Arguments.of(paper, language)));
+  }
+
+  @Test
+  void one_thread_and_many_plan_and_print_the_same_bytes_in_the_same_order() throws Exception {
+    List<String> alone = printed(1);
+
+    assertThat(alone).hasSizeGreaterThan(40);
+    assertThat(printed(4)).isEqualTo(alone);
+  }
+
+  /** Path and digest of each print as it is handed over, from so many threads. */
+  private static List<String> printed(int threads) throws Exception {
+    ForkJoinPool pool = new ForkJoinPool(threads);
+    try {
+      return pool.submit(
+              () -> {
+                Plan plan = SamplePlans.demo(1, Set.of(), Set.of(), "letter", Optional.empty());
+                List<String> prints = new ArrayList<>();
+                new Handouts(WORDS)
+                    .print(plan, (path, pdf) -> prints.add(path + " " + digest(pdf)));
+                return prints;
+              })
+          .get();
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  private static String digest(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   @ParameterizedTest(name = "{0}, {1}")
