@@ -137,7 +137,7 @@ final class SamplePlans {
         card(amount),
         home,
         ownLog(amount),
-        new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),
+        new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8, "NATA 2019"),
         Optional.empty(),
         Optional.of(season(amount)));
   }
