@@ -162,11 +162,12 @@ public final class Handouts {
     private void practice(PracticeSheet sheet) {
       String what = club.say("footer.practice");
       String day = club.say("packet.day", "day", sheet.date());
-      Section section =
-          PracticePrint.of(plan, group, sheet, words)
-              .filedUnder(club.say("packet.practices"), day)
-              .labelled(what + " ");
-      List<Section> sections = new ArrayList<>(List.of(sized(section)));
+      Section drawn =
+          large
+              ? PracticePrint.large(plan, group, sheet, words)
+              : PracticePrint.of(plan, group, sheet, words);
+      Section section = drawn.filedUnder(club.say("packet.practices"), day).labelled(what + " ");
+      List<Section> sections = new ArrayList<>(List.of(section));
       if (!sheet.otherWays().isEmpty()) {
         sections.add(
             sized(
@@ -280,10 +281,13 @@ public final class Handouts {
       String what = family.say("footer.home");
       String day = family.say("packet.day", "day", sheet.date());
       String footer = footer(family, what, sheet.date());
-      return sized(
-          HomePrint.of(plan, player.who(), sheet, family, footer)
-              .filedUnder(club.say("packet.cards"), name, what + ", " + day)
-              .labelled(name + ", " + what + " "));
+      Section section =
+          large
+              ? HomePrint.large(plan, player.who(), sheet, family, footer)
+              : HomePrint.of(plan, player.who(), sheet, family, footer);
+      return section
+          .filedUnder(club.say("packet.cards"), name, what + ", " + day)
+          .labelled(name + ", " + what + " ");
     }
 
     private Section sized(Section section) {
