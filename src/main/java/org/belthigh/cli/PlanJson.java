@@ -125,7 +125,7 @@ final class PlanJson {
     node.set("last_plan", player.back().map(this::back).orElse(null));
     ArrayNode weeks = node.putArray("weeks");
     player.weeks().forEach(w -> weeks.add(week(w)));
-    node.put("depends_on", player.depends().map(p -> words.say(p, language)).orElse(null));
+    node.put("depends_on", player.depends().map(p -> words.say(p.both(), language)).orElse(null));
     ArrayNode days = node.putArray("days");
     player.days().forEach(d -> days.add(day(d)));
     return node;

@@ -1,5 +1,7 @@
 package org.belthigh.handout;
 
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.function.Function;
 import org.belthigh.handout.kit.Section;
 
@@ -19,8 +21,17 @@ enum Fit {
    * then goes on to a next page.
    */
   static Section on(int pages, Function<Fit, Section> print) {
+    return roomiest(EnumSet.allOf(Fit.class), pages, print);
+  }
+
+  /** As {@link #on}, for a print that takes another page in place of leaving anything out. */
+  static Section whole(int pages, Function<Fit, Section> print) {
+    return roomiest(EnumSet.complementOf(EnumSet.of(BARE)), pages, print);
+  }
+
+  private static Section roomiest(Set<Fit> fits, int pages, Function<Fit, Section> print) {
     Section section = null;
-    for (Fit fit : values()) {
+    for (Fit fit : fits) {
       section = print.apply(fit);
       if (section.pageCount() <= pages) {
         return section;

@@ -113,7 +113,8 @@ final class HalfCardPrint {
             "good",
             voice.say(thing.goodEnough()));
     if (fit.tight()) {
-      cell.p(Text.bold(drill + "  ").and(rest));
+      String ended = drill.matches(".*[?!.]") ? drill : drill + ".";
+      cell.p(Text.bold(ended + " ").and(rest));
     } else {
       cell.p(Text.bold(drill)).p(rest);
     }

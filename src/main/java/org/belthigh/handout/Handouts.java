@@ -225,11 +225,12 @@ public final class Handouts {
 
     private Drawn timetable(PracticeSheet sheet, String day) {
       String what = club.say("footer.practice");
-      Section section =
-          PracticePrint.of(plan, group, sheet, words)
-              .filedUnder(club.say("packet.practices"), day)
-              .labelled(what + " ");
-      List<Section> sections = new ArrayList<>(List.of(sized(section)));
+      Section drawn =
+          large
+              ? PracticePrint.large(plan, group, sheet, words)
+              : PracticePrint.of(plan, group, sheet, words);
+      Section section = drawn.filedUnder(club.say("packet.practices"), day).labelled(what + " ");
+      List<Section> sections = new ArrayList<>(List.of(section));
       if (!sheet.otherWays().isEmpty()) {
         sections.add(
             sized(
@@ -339,10 +340,13 @@ public final class Handouts {
       String what = family.say("footer.home");
       String day = family.say("packet.day", "day", sheet.date());
       String footer = footer(family, what, sheet.date());
-      return sized(
-          HomePrint.of(plan, player.who(), sheet, family, footer)
-              .filedUnder(club.say("packet.cards"), name, what + ", " + day)
-              .labelled(name + ", " + what + " "));
+      Section section =
+          large
+              ? HomePrint.large(plan, player.who(), sheet, family, footer)
+              : HomePrint.of(plan, player.who(), sheet, family, footer);
+      return section
+          .filedUnder(club.say("packet.cards"), name, what + ", " + day)
+          .labelled(name + ", " + what + " ");
     }
 
     private String footer(Voice voice, String what, LocalDate day) {

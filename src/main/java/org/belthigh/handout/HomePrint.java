@@ -43,17 +43,22 @@ final class HomePrint {
 
   /** One session's sheet, with {@code footer} at the foot of each page. */
   static Section of(Plan plan, Label who, HomeSheet sheet, Voice voice, String footer) {
-    String title = voice.say("home.title", "player", voice.name(who), "day", sheet.date());
-    return Fit.on(
-        1,
-        fit ->
-            Section.of(
-                    Paper.parse(plan.paper()),
-                    fit.close() ? Style.READER_SNUG : Style.READER,
-                    voice.locale(),
-                    title,
-                    new HomePrint(who, sheet, voice, fit)::write)
-                .footed(footer));
+    return Fit.on(1, fit -> new HomePrint(who, sheet, voice, fit).section(plan, footer));
+  }
+
+  /** The same sheet to be set in large type, where nothing is left out to save a page. */
+  static Section large(Plan plan, Label who, HomeSheet sheet, Voice voice, String footer) {
+    return Fit.whole(1, fit -> new HomePrint(who, sheet, voice, fit).section(plan, footer)).large();
+  }
+
+  private Section section(Plan plan, String footer) {
+    return Section.of(
+            Paper.parse(plan.paper()),
+            fit.close() ? Style.READER_SNUG : Style.READER,
+            voice.locale(),
+            voice.say("home.title", "player", voice.name(who), "day", sheet.date()),
+            this::write)
+        .footed(footer);
   }
 
   private void write(Flow flow) {

@@ -225,7 +225,9 @@ final class OverviewPrint {
             "last",
             any.last().atDay(1),
             "most",
-            any.most()));
+            any.most(),
+            "source",
+            any.source()));
     List<Text> passed =
         overview.rows().stream()
             .filter(r -> r.year().passed())

@@ -66,16 +66,23 @@ final class PracticePrint {
 
   static Section of(Plan plan, GroupPlan group, PracticeSheet sheet, Words words) {
     TeamPage page = new TeamPage(plan, group, words);
-    return Fit.on(
-        MOST_PAGES,
-        fit ->
-            page.section(
-                page.paper(),
-                fit.close() ? Style.CLIPBOARD_SNUG : Style.CLIPBOARD,
-                page.say("practice.title", "date", sheet.date()),
-                page.say("practice.what"),
-                page.say("practice.day", "date", sheet.date()),
-                new PracticePrint(page, sheet, fit)::write));
+    return Fit.on(MOST_PAGES, fit -> new PracticePrint(page, sheet, fit).section());
+  }
+
+  /** The same sheet to be set in large type, where nothing is left out to save a page. */
+  static Section large(Plan plan, GroupPlan group, PracticeSheet sheet, Words words) {
+    TeamPage page = new TeamPage(plan, group, words);
+    return Fit.whole(MOST_PAGES, fit -> new PracticePrint(page, sheet, fit).section()).large();
+  }
+
+  private Section section() {
+    return page.section(
+        page.paper(),
+        fit.close() ? Style.CLIPBOARD_SNUG : Style.CLIPBOARD,
+        page.say("practice.title", "date", sheet.date()),
+        page.say("practice.what"),
+        page.say("practice.day", "date", sheet.date()),
+        this::write);
   }
 
   private void write(Flow flow) {

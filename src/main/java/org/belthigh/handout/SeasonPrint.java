@@ -79,7 +79,13 @@ final class SeasonPrint {
     flow.h2(voice.say("season.off"))
         .p(
             voice.say(
-                "season.off.how", "most", player.year().most(), "known", player.year().known()));
+                "season.off.how",
+                "most",
+                player.year().most(),
+                "known",
+                player.year().known(),
+                "source",
+                player.year().source()));
     flow.small(voice.say(report.sources()));
   }
 

@@ -55,6 +55,20 @@ final class Doses {
     return of("sport-months-per-year", age);
   }
 
+  /** Who says so, as sheets name a source. */
+  String sportMonthsSource() {
+    return source("sport-months-per-year");
+  }
+
+  /** Who says how many hours of sport a week may have, as sheets name a source. */
+  String hoursSource() {
+    return source("hours-per-week-per-year-of-age");
+  }
+
+  private String source(String id) {
+    return catalogue.source(catalogue.parameter(id).on(on).source()).shortName();
+  }
+
   /** Swings of a week that anybody may begin with. */
   int swingsPerWeekStart(int age) {
     return of("swings-week-start", age);

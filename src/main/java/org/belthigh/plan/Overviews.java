@@ -24,7 +24,7 @@ final class Overviews {
 
   private Overviews() {}
 
-  static Overview of(List<PlayerPlan> players, ClubRecord record, LocalDate on) {
+  static Overview of(List<PlayerPlan> players, ClubRecord record, Doses doses, LocalDate on) {
     Map<Outcome, Integer> totals = new EnumMap<>(Outcome.class);
     for (Outcome outcome : Outcome.values()) {
       totals.put(outcome, 0);
@@ -34,31 +34,34 @@ final class Overviews {
         .forEach(d -> totals.merge(d.outcome(), 1, Integer::sum));
     return new Overview(
         players.stream().map(p -> row(p, on)).toList(),
-        ahead(players),
-        players.stream().flatMap(p -> p.depends().stream()).findFirst().map(Provisional::since),
+        ahead(players, doses),
+        players.stream().flatMap(p -> p.depends().stream()).findFirst().map(Checkpoint::since),
         totals,
         marks(players, record, on),
         record.problems().stream().filter(Problem::isFault).map(Problem::text).toList());
   }
 
-  private static List<Phrase> ahead(List<PlayerPlan> players) {
+  private static List<Phrase> ahead(List<PlayerPlan> players, Doses doses) {
     Stream<Phrase> weeks =
         players.stream()
             .flatMap(p -> p.weeks().stream())
             .flatMap(w -> w.ahead().stream())
             .distinct();
-    return Stream.concat(weeks, full(players)).toList();
+    return Stream.concat(weeks, full(players, doses.hoursSource())).toList();
   }
 
   /** The practices that come on top of a full week, which only the calendar can mend. */
-  private static Stream<Phrase> full(List<PlayerPlan> players) {
+  private static Stream<Phrase> full(List<PlayerPlan> players, String source) {
     Map<LocalDate, Integer> sitting = new TreeMap<>();
     players.stream()
         .flatMap(p -> p.days().stream())
         .filter(d -> d.note().filter(IdleDays.SITS_OUT::equals).isPresent())
         .forEach(d -> sitting.merge(d.date(), 1, Integer::sum));
     return sitting.entrySet().stream()
-        .map(s -> Phrase.of("ahead.full", "date", s.getKey(), "players", s.getValue()));
+        .map(
+            s ->
+                Phrase.of(
+                    "ahead.full", "date", s.getKey(), "players", s.getValue(), "source", source));
   }
 
   private static Optional<Phrase> marks(List<PlayerPlan> players, ClubRecord record, LocalDate on) {
@@ -106,7 +109,7 @@ final class Overviews {
         unseen.isEmpty()
             ? Optional.empty()
             : Optional.of(Phrase.of("why.unseen", "skills", unseen)),
-        player.depends().map(Provisional::on),
+        player.depends().map(Checkpoint::what),
         player.year(),
         player.back());
   }

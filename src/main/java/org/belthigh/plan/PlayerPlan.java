@@ -2,7 +2,6 @@ package org.belthigh.plan;
 
 import java.util.List;
 import java.util.Optional;
-import org.belthigh.model.Phrase;
 
 /**
  * One player's decisions, holds, days and sheets.
@@ -24,7 +23,7 @@ public record PlayerPlan(
     List<HoldLine> holds,
     List<Day> days,
     List<PlannedWeek> weeks,
-    Optional<Phrase> depends,
+    Optional<Checkpoint> depends,
     Card card,
     List<HomeSheet> home,
     OwnLog log,

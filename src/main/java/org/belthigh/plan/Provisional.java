@@ -29,33 +29,19 @@ final class Provisional {
   }
 
   /**
-   * One sentence about the weeks after the first.
+   * What is known of the weeks after the first.
    *
    * @param focus the skills of the first week, the more pressing one first
    * @return empty where nothing but one week, or no work, is planned
    */
-  Optional<Phrase> of(List<Day> days, List<SkillDecision> focus, List<Hold> holds) {
+  Optional<Checkpoint> of(List<Day> days, List<SkillDecision> focus, List<Hold> holds) {
     boolean more = days.stream().anyMatch(d -> !d.date().isBefore(checkpoint));
     boolean works =
         days.stream().anyMatch(d -> !d.date().isBefore(checkpoint) && !d.items().isEmpty());
     if (more && holds.stream().anyMatch(h -> h.stopsSwinging() && h.until().isEmpty())) {
-      return Optional.of(says(Phrase.of("depends.hold")));
+      return Optional.of(new Checkpoint(checkpoint, Phrase.of("depends.hold")));
     }
-    return works ? Optional.of(says(on(open(focus)))) : Optional.empty();
-  }
-
-  private Phrase says(Phrase what) {
-    return Phrase.of("depends", "date", checkpoint, "what", what);
-  }
-
-  /** Of a sentence that {@link #of} gave: from when on the weeks are provisional. */
-  static Phrase since(Phrase sentence) {
-    return Phrase.of("depends.since", "date", sentence.values().get("date"));
-  }
-
-  /** Of a sentence that {@link #of} gave: on what they depend. */
-  static Phrase on(Phrase sentence) {
-    return (Phrase) sentence.values().get("what");
+    return works ? Optional.of(new Checkpoint(checkpoint, on(open(focus)))) : Optional.empty();
   }
 
   /** The first skill with an open question; the first of all where none has one. */

@@ -121,6 +121,7 @@ final class Sheets {
       Map<LocalDate, Planner.Practice> practices,
       List<PlayerPlan> players) {
     List<Label> labels = players.stream().map(PlayerPlan::who).toList();
+    Doses doses = new Doses(catalogue, request.from());
     PracticeSheets sheets =
         new PracticeSheets(
             record,
@@ -128,7 +129,7 @@ final class Sheets {
             group,
             holds,
             labels,
-            new Doses(catalogue, request.from()),
+            doses,
             new HeatBoxes(catalogue, request.from()),
             new OtherWays(circuit, record.club()),
             lists,
@@ -141,7 +142,7 @@ final class Sheets {
         group.name(),
         printed,
         arms.sheet(group, season, labels),
-        Overviews.of(players, record, request.from()),
+        Overviews.of(players, record, doses, request.from()),
         new Logs(curriculum()).sheets(printed, labels),
         new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
         new EmergencySheets(catalogue, record.club()).all(),

@@ -23,8 +23,9 @@ import org.belthigh.model.Phrase;
  * @param last the twelfth
  * @param known months with baseball in them; 0 to 12
  * @param most what the published guidance allows; 1 to 12
+ * @param source of the guidance, as sheets name it
  */
-public record SportYear(YearMonth first, YearMonth last, int known, int most) {
+public record SportYear(YearMonth first, YearMonth last, int known, int most, String source) {
   private static final int MONTHS = 12;
 
   /** Words by which {@code other.csv} names the same sport for another team. */
@@ -65,7 +66,11 @@ public record SportYear(YearMonth first, YearMonth last, int known, int most) {
         .filter(m -> !m.isBefore(first))
         .forEach(known::add);
     return new SportYear(
-        first, last, known.size(), doses.sportMonthsPerYear(player.ageOn(request.from())));
+        first,
+        last,
+        known.size(),
+        doses.sportMonthsPerYear(player.ageOn(request.from())),
+        doses.sportMonthsSource());
   }
 
   /** Days on which a file of the club has this player at the sport. */

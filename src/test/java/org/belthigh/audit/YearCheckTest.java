@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class YearCheckTest {
   private static final String NINE =
       "a1 2026-05 to 2027-04: 9 months of the sport are known, and nothing is said of it; at most 8"
-          + " months in twelve (National Athletic Trainers' Association (NATA) 2019)";
+          + " months in twelve (NATA 2019)";
 
   @TempDir private Path folder;
   private SmallClub club;

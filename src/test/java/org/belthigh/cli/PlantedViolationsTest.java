@@ -182,8 +182,8 @@ class PlantedViolationsTest {
                 cards(day(p, "p06", "2027-04-" + d));
               }
             },
-            "6 hitting days; at age 9 at most 5 (National Athletic Trainers",
-            "1 free days; at least 2 without any organised sport (National Athletic Trainers"),
+            "6 hitting days; at age 9 at most 5 (NATA 2019)",
+            "1 free days; at least 2 without any organised sport (NATA 2019)"),
         planted(
             "a free day lost to events, other sport and home work together",
             p -> {
@@ -195,7 +195,7 @@ class PlantedViolationsTest {
         planted(
             "more hours than years of age",
             p -> tee(day(p, "p06", "2027-04-05"), "home", 1).put("minutes", 600),
-            "hours of organised sport; at age 9 at most 9.0 (National Athletic Trainers"),
+            "hours of organised sport; at age 9 at most 9.0 (NATA 2019)"),
         planted(
             "a week that rises too far",
             p -> {
@@ -433,7 +433,7 @@ class PlantedViolationsTest {
             p -> ((ObjectNode) player(p, "p19").get("sport_months")).putNull("remark"),
             "p19 2026-05 to 2027-04: 9 months of the sport are known",
             "at most 8 months in twelve",
-            "(NATA) 2019"),
+            "(NATA 2019)"),
         planted(
             "tossed at home from farther than a yard has room for",
             p ->

@@ -3,14 +3,20 @@ package org.belthigh.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.belthigh.catalogue.Catalogue;
 import org.belthigh.handout.kit.Conformance;
 import org.belthigh.handout.kit.PdfLint;
+import org.belthigh.model.LocalText;
 import org.belthigh.plan.Plan;
 import org.belthigh.words.Words;
 import org.junit.jupiter.api.Test;
@@ -20,7 +26,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /**
  * A language that nobody wrote: English with accents, and every vowel twice, so about a third
- * longer. Texts of the curriculum, which it does not have, stand in English.
+ * longer, in messages and in all that the catalogue says of drills, steps and rules.
  */
 class AnotherLanguageTest {
   /** A code of a real language, since files name one; none of its words are used. */
@@ -36,7 +42,10 @@ class AnotherLanguageTest {
         .collect(Collectors.toMap(k -> k, k -> longer(SamplePlans.WORDS.template(k, "en"))));
   }
 
-  /** A template with longer words between its holes; what stands in a hole is left alone. */
+  /**
+   * A template with longer words between its holes. What stands in a hole is left alone, but for
+   * the texts to choose from in it, which stand in braces of their own.
+   */
   private static String longer(String template) {
     StringBuilder out = new StringBuilder();
     int depth = 0;
@@ -44,13 +53,66 @@ class AnotherLanguageTest {
       char c = template.charAt(i);
       depth += c == '{' ? 1 : c == '}' ? -1 : 0;
       int vowel = VOWELS.indexOf(c);
-      if (depth == 0 && vowel >= 0) {
+      if (depth % 2 == 0 && vowel >= 0) {
         out.append(ACCENTED.charAt(vowel)).append(Character.toLowerCase(c));
       } else {
         out.append(c);
       }
     }
     return out.toString();
+  }
+
+  /** All that the catalogue says, in this language too. */
+  private static Catalogue speaking(Catalogue catalogue) {
+    return (Catalogue) speaking((Object) catalogue);
+  }
+
+  /** Rebuilds records and what they hold; a text in several languages gets one more. */
+  private static Object speaking(Object value) {
+    if (value instanceof LocalText text) {
+      Map<String, String> more = new TreeMap<>(text.byLanguage());
+      more.put(CODE, longer(text.in("en")));
+      return new LocalText(more);
+    }
+    if (value instanceof List<?> list) {
+      return list.stream().map(AnotherLanguageTest::speaking).toList();
+    }
+    if (value instanceof Optional<?> optional) {
+      return optional.map(AnotherLanguageTest::speaking);
+    }
+    if (value instanceof Map<?, ?> map) {
+      Map<Object, Object> all = new LinkedHashMap<>();
+      map.forEach((key, held) -> all.put(key, speaking(held)));
+      return all;
+    }
+    return value instanceof Record parts ? rebuilt(parts) : value;
+  }
+
+  private static Object rebuilt(Record parts) {
+    try {
+      RecordComponent[] components = parts.getClass().getRecordComponents();
+      Class<?>[] types = new Class<?>[components.length];
+      Object[] values = new Object[components.length];
+      for (int i = 0; i < components.length; i++) {
+        types[i] = components[i].getType();
+        components[i].getAccessor().setAccessible(true);
+        values[i] = speaking(components[i].getAccessor().invoke(parts));
+      }
+      Constructor<?> constructor = parts.getClass().getDeclaredConstructor(types);
+      constructor.setAccessible(true);
+      return constructor.newInstance(values);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(parts.getClass().getName(), e);
+    }
+  }
+
+  @Test
+  void a_choice_of_plurals_and_a_drill_are_longer_too() {
+    assertThat(longer("{n, plural, one {# toss} other {# tosses}} left"))
+        .isEqualTo("{n, plural, one {# töoss} other {# töossées}} léeft");
+    assertThat(speaking(SamplePlans.CATALOGUE).curricula().get("belthigh-2027"))
+        .extracting(c -> c.drill("countdown").name().in(CODE))
+        .isEqualTo("Cöoúuntdöown");
   }
 
   @Test
@@ -95,6 +157,12 @@ class AnotherLanguageTest {
   }
 
   private static Plan plan(String paper) {
-    return SamplePlans.demo(2, Set.of(), Set.of("p01", "p12", "p16"), paper, Optional.of(CODE));
+    return SamplePlans.demo(
+        speaking(SamplePlans.CATALOGUE),
+        2,
+        Set.of(),
+        Set.of("p01", "p12", "p16"),
+        paper,
+        Optional.of(CODE));
   }
 }

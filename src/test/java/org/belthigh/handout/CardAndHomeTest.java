@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -16,7 +18,9 @@ import org.belthigh.handout.kit.Pdf;
 import org.belthigh.handout.kit.PdfLint;
 import org.belthigh.handout.kit.Section;
 import org.belthigh.model.Grain;
+import org.belthigh.model.Phrase;
 import org.belthigh.plan.HomeSheet;
+import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,6 +90,45 @@ class CardAndHomeTest {
       assertThat(sheet.pageCount()).isEqualTo(1);
       assertThat(PdfLint.faults(pdf(sheet, language))).isEmpty();
     }
+  }
+
+  /** So much to say that what helps is left out to keep the page; large print takes another. */
+  @Test
+  void large_print_of_a_home_sheet_leaves_nothing_out_to_save_a_page() {
+    Voice voice = new Voice(SamplePlans.WORDS, "es");
+    String easier = voice.say("home.easier");
+    HomeSheet crowded =
+        IntStream.rangeClosed(1, 12)
+            .mapToObj(CardAndHomeTest::stoppingOften)
+            .filter(s -> !text(pdf(home("letter", "es", s), "es")).contains(easier))
+            .findFirst()
+            .orElseThrow();
+    PlayerPlan player = SamplePlans.player("es", Amount.EXTREME, List.of(crowded));
+    Plan plan = SamplePlans.of("letter", "es", player);
+    Section large = HomePrint.large(plan, player.who(), crowded, voice, FOOTER);
+
+    assertThat(text(pdf(large, "es"))).contains(easier);
+    assertThat(large.pageCount()).isGreaterThan(1);
+    assertThat(PdfLint.faults(pdf(large, "es"))).isEmpty();
+  }
+
+  private static HomeSheet stoppingOften(int times) {
+    HomeSheet usual = SamplePlans.home(Grain.NINE, 24, true);
+    return new HomeSheet(
+        usual.date(),
+        usual.drill(),
+        usual.minutes(),
+        usual.checks(),
+        usual.ringFeet(),
+        usual.clearFeet(),
+        usual.screen(),
+        usual.script(),
+        usual.answers(),
+        usual.picture(),
+        usual.howTo(),
+        usual.easier(),
+        Collections.nCopies(times, Phrase.of("home.stop.pain")),
+        usual.afterwards());
   }
 
   @Test

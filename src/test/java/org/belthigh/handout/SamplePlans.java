@@ -86,10 +86,21 @@ final class SamplePlans {
    */
   static Plan demo(
       int weeks, Set<String> groups, Set<String> players, String paper, Optional<String> language) {
+    return demo(CATALOGUE, weeks, groups, players, paper, language);
+  }
+
+  /** The same by another catalogue. */
+  static Plan demo(
+      Catalogue catalogue,
+      int weeks,
+      Set<String> groups,
+      Set<String> players,
+      String paper,
+      Optional<String> language) {
     try {
-      return new Planner(CATALOGUE)
+      return new Planner(catalogue)
           .plan(
-              Intake.read(Path.of("demo-players"), CATALOGUE),
+              Intake.read(Path.of("demo-players"), catalogue),
               new PlanRequest(MONDAY, weeks, groups, players, Optional.of(paper), language)
                   .withSeasonReports());
     } catch (Unusable e) {
@@ -137,7 +148,7 @@ final class SamplePlans {
         card(amount),
         home,
         ownLog(amount),
-        new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8),
+        new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8, "NATA 2019"),
         Optional.empty(),
         Optional.of(season(amount)));
   }

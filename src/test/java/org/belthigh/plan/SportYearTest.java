@@ -54,7 +54,7 @@ class SportYearTest {
   void the_months_of_the_season_count_up_to_the_last_planned_day_whatever_is_logged()
       throws Exception {
     assertThat(year("other.csv", other("soccer", 1)))
-        .isEqualTo(new SportYear(YearMonth.of(2026, 5), YearMonth.of(2027, 4), 2, 8));
+        .isEqualTo(new SportYear(YearMonth.of(2026, 5), YearMonth.of(2027, 4), 2, 8, "NATA 2019"));
   }
 
   @Test
@@ -99,7 +99,7 @@ class SportYearTest {
   void a_year_has_no_more_than_twelve_months() {
     YearMonth may = YearMonth.of(2027, 5);
 
-    assertThatThrownBy(() -> new SportYear(may, may, 13, 8))
+    assertThatThrownBy(() -> new SportYear(may, may, 13, 8, "NATA 2019"))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -259,8 +259,7 @@ class WeeksTest {
 
     assertThat(fresh.players())
         .allSatisfy(p -> assertThat(what(p)).isEqualTo("depends.first"))
-        .allSatisfy(
-            p -> assertThat(p.depends().get().values()).containsEntry("date", FIRST.plusWeeks(1)));
+        .allSatisfy(p -> assertThat(p.depends().get().day()).isEqualTo(FIRST.plusWeeks(1)));
     assertThat(what(dipped)).isEqualTo("depends.easy");
     assertThat(demo.players())
         .extracting(WeeksTest::what)
@@ -272,7 +271,7 @@ class WeeksTest {
   }
 
   private static String what(PlayerPlan player) {
-    return ((Phrase) player.depends().orElseThrow().values().get("what")).key();
+    return player.depends().orElseThrow().what().key();
   }
 
   @Test
@@ -415,7 +414,7 @@ class WeeksTest {
 
     assertThat(usual.groups().get(0).overview().ahead()).isEmpty();
     assertThat(full.groups().get(0).overview().ahead())
-        .contains(Phrase.of("ahead.full", "date", tuesday, "players", 3));
+        .contains(Phrase.of("ahead.full", "date", tuesday, "players", 3, "source", "NATA 2019"));
     for (PlayerPlan player : full.players()) {
       assertThat(player.days().stream().filter(d -> d.place() == Place.FIELD))
           .allSatisfy(d -> assertThat(d.items()).isEmpty());

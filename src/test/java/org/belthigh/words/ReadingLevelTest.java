@@ -61,6 +61,8 @@ class ReadingLevelTest {
               "HLD-"),
           "home sheet",
           List.of("home.", "reach.", "safety.", "target."),
+          "own log",
+          List.of("own-log.", "log.zone-call", "log.countdown", "log.field-call", "log.plain"),
           "guide",
           List.of("guide."),
           "season report",
