@@ -83,7 +83,12 @@ final class Circuit {
     }
 
     /** Sorts players of like need side by side: skill, then step, of both skills of the week. */
-    /** By the player alone: who is asked for is asked for often, and has a long story. */
+    /** By the player alone: a practice has each once, and who hits is looked for often. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Entrant entrant && entrant.player.id().equals(player.id());
+    }
+
     @Override
     public int hashCode() {
       return player.id().hashCode();
