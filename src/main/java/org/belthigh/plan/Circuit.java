@@ -82,7 +82,6 @@ final class Circuit {
       return focus.stream().anyMatch(d -> d.skill() == skill);
     }
 
-    /** Sorts players of like need side by side: skill, then step, of both skills of the week. */
     /** By the player alone: a practice has each once, and who hits is looked for often. */
     @Override
     public boolean equals(Object other) {
@@ -94,6 +93,7 @@ final class Circuit {
       return player.id().hashCode();
     }
 
+    /** Sorts players of like need side by side: skill, then step, of both skills of the week. */
     private String alike() {
       return focus.stream()
           .map(d -> d.skill().ordinal() + "." + d.workOn().rung())
