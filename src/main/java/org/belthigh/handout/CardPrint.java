@@ -43,7 +43,7 @@ final class CardPrint {
             Section.of(
                     Paper.parse(plan.paper()),
                     fit.close() ? Style.READER_SNUG : Style.READER,
-                    voice.locale(),
+                    voice.pages(),
                     title,
                     new CardPrint(player, group.name(), voice, fit)::write)
                 .footed(footer));

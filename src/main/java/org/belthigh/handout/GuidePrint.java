@@ -41,7 +41,7 @@ final class GuidePrint {
             Section.of(
                     Paper.parse(plan.paper()),
                     fit.close() ? Style.READER_SNUG : Style.READER,
-                    voice.locale(),
+                    voice.pages(),
                     voice.say("guide.title"),
                     new GuidePrint(guide, voice, fit)::write)
                 .footed(footer));

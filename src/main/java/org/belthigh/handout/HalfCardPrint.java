@@ -51,7 +51,7 @@ final class HalfCardPrint {
             Section.of(
                     Paper.parse(plan.paper()).half(),
                     style(fit),
-                    voice.locale(),
+                    voice.pages(),
                     title,
                     new HalfCardPrint(player, group.name(), voice, fit)::write)
                 .footed(footer));

@@ -55,7 +55,7 @@ final class HomePrint {
     return Section.of(
             Paper.parse(plan.paper()),
             fit.close() ? Style.READER_SNUG : Style.READER,
-            voice.locale(),
+            voice.pages(),
             voice.say("home.title", "player", voice.name(who), "day", sheet.date()),
             this::write)
         .footed(footer);

@@ -43,7 +43,7 @@ final class OwnLogPrint {
 
   private Section section(Plan plan, String footer) {
     Style style = fit.close() ? Style.READER_SNUG : Style.READER;
-    return Section.of(Paper.parse(plan.paper()), style, voice.locale(), title(), this::write)
+    return Section.of(Paper.parse(plan.paper()), style, voice.pages(), title(), this::write)
         .footed(footer);
   }
 

@@ -58,7 +58,7 @@ final class SeasonPrint {
             Section.of(
                     Paper.parse(plan.paper()),
                     fit.close() ? Style.READER_SNUG : Style.READER,
-                    voice.locale(),
+                    voice.pages(),
                     title,
                     new SeasonPrint(player, report, voice, fit)::write)
                 .footed(footer));

@@ -1,7 +1,6 @@
 package org.belthigh.handout;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.belthigh.handout.kit.Flow;
@@ -65,7 +64,7 @@ record TeamPage(Plan plan, GroupPlan group, Words words) {
   /** As {@link #section(Paper, String, String, String, Consumer)}, in a style of its own. */
   Section section(
       Paper paper, Style style, String title, String what, String when, Consumer<Flow> content) {
-    return Section.of(paper, style, Locale.forLanguageTag(plan.language()), title, content)
+    return Section.of(paper, style, new Voice(words, plan.language()).pages(), title, content)
         .footed(
             say(
                 "team.footer",

@@ -3,6 +3,7 @@ package org.belthigh.handout;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import org.belthigh.handout.kit.PageWords;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
@@ -37,6 +38,12 @@ record Voice(Words words, String language) {
 
   Locale locale() {
     return Locale.forLanguageTag(language);
+  }
+
+  /** What pages add by themselves. */
+  PageWords pages() {
+    return new PageWords(
+        locale(), words.template("page.of", language), words.template("page.continued", language));
   }
 
   /** A distance on the ground, from whole feet. */

@@ -104,7 +104,7 @@ class PagePictureTest {
 
   private static PagePicture page(Paper paper, Consumer<Flow> content) {
     Voice voice = new Voice(SamplePlans.WORDS, "en");
-    Section section = Section.of(paper, Style.READER, voice.locale(), "Sample", content);
+    Section section = Section.of(paper, Style.READER, voice.pages(), "Sample", content);
     byte[] pdf = Pdf.of(section, "Sample", voice.locale(), SamplePlans.MONDAY);
     return PagePicture.read(Preview.png(pdf, GalleryTest.DOTS_PER_INCH));
   }

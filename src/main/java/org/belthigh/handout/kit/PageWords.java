@@ -1,21 +1,26 @@
 package org.belthigh.handout.kit;
 
 import java.util.Locale;
+import java.util.Objects;
 
 /**
- * The words that the page itself adds.
+ * The language of a print, and the words that its pages add by themselves.
  *
  * @param pageOf with {@code {page}} and {@code {count}}
  * @param continued title of a print on its later pages, with {@code {title}}
  */
-record PageWords(String pageOf, String continued) {
-  private static final PageWords ENGLISH =
-      new PageWords("page {page} of {count}", "{title} (continued)");
-  private static final PageWords SPANISH =
-      new PageWords("página {page} de {count}", "{title} (continuación)");
+public record PageWords(Locale language, String pageOf, String continued) {
+  public PageWords {
+    Objects.requireNonNull(language);
+    require(pageOf, "{page}");
+    require(pageOf, "{count}");
+    require(continued, "{title}");
+  }
 
-  static PageWords of(Locale language) {
-    return language.getLanguage().equals("es") ? SPANISH : ENGLISH;
+  private static void require(String words, String hole) {
+    if (!words.contains(hole)) {
+      throw new IllegalArgumentException("\"" + words + "\" has no " + hole);
+    }
   }
 
   String page(int page, int count) {

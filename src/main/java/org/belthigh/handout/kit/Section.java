@@ -1,7 +1,6 @@
 package org.belthigh.handout.kit;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -21,7 +20,7 @@ public final class Section {
 
   private final Paper paper;
   private final Frame frame;
-  private final Locale language;
+  private final PageWords words;
   private final String title;
   private final String footer;
   private final List<String> bookmark;
@@ -33,7 +32,7 @@ public final class Section {
 
   private Section(
       Paper paper,
-      Locale language,
+      PageWords words,
       String title,
       String footer,
       List<String> bookmark,
@@ -46,7 +45,7 @@ public final class Section {
     }
     this.paper = Objects.requireNonNull(paper);
     this.frame = Frame.of(paper, scale);
-    this.language = Objects.requireNonNull(language);
+    this.words = Objects.requireNonNull(words);
     this.title = title;
     this.footer = Objects.requireNonNull(footer);
     this.bookmark = List.copyOf(bookmark);
@@ -58,24 +57,24 @@ public final class Section {
   /**
    * A print with its content; its bookmark is its title.
    *
+   * @param words its language, and what pages add by themselves
    * @param title repeated at the top of later pages
    * @param content writes the blocks; called once, at once
    */
   public static Section of(
-      Paper paper, Style style, Locale language, String title, Consumer<Flow> content) {
+      Paper paper, Style style, PageWords words, String title, Consumer<Flow> content) {
     Flow flow = new Flow(style, new Outline());
     content.accept(flow);
-    return new Section(
-        paper, language, title, "", List.of(title), "", 1, flow, new AtomicInteger());
+    return new Section(paper, words, title, "", List.of(title), "", 1, flow, new AtomicInteger());
   }
 
   /** The same print with words at the left of the foot of each page; at the right is the page. */
-  public Section footed(String words) {
+  public Section footed(String foot) {
     return new Section(
         paper,
-        language,
-        title,
         words,
+        title,
+        foot,
         bookmark,
         labelPrefix,
         frame.scale(),
@@ -93,21 +92,13 @@ public final class Section {
       throw new IllegalArgumentException("section \"" + title + "\": a bookmark needs a name.");
     }
     return new Section(
-        paper,
-        language,
-        title,
-        footer,
-        List.of(path),
-        labelPrefix,
-        frame.scale(),
-        content,
-        counted);
+        paper, words, title, footer, List.of(path), labelPrefix, frame.scale(), content, counted);
   }
 
   /** The same print; its pages are labelled with the prefix and their number, from 1. */
   public Section labelled(String prefix) {
     return new Section(
-        paper, language, title, footer, bookmark, prefix, frame.scale(), content, counted);
+        paper, words, title, footer, bookmark, prefix, frame.scale(), content, counted);
   }
 
   /**
@@ -117,7 +108,7 @@ public final class Section {
   public Section large() {
     double scale = LARGE_TYPE / content.style().body().type();
     return new Section(
-        paper, language, title, footer, bookmark, labelPrefix, scale, content, new AtomicInteger());
+        paper, words, title, footer, bookmark, labelPrefix, scale, content, new AtomicInteger());
   }
 
   /** Number of pages, at least 1. */
@@ -144,7 +135,7 @@ public final class Section {
 
   /** The structure element of this print, still empty. */
   Tag tag() {
-    return new Tag("Sect").language(language).title(title);
+    return new Tag("Sect").language(words.language()).title(title);
   }
 
   /** The pages, each with its pieces, tagged below {@code parent}. */
@@ -203,8 +194,7 @@ public final class Section {
   }
 
   private Line pageOf(int page, int pageCount) {
-    String words = PageWords.of(language).page(page, pageCount);
-    return line(Text.bold(words), content.style().small());
+    return line(Text.bold(words.page(page, pageCount)), content.style().small());
   }
 
   private static Line line(Text text, Style.Size size) {
@@ -212,8 +202,8 @@ public final class Section {
   }
 
   private List<Line> headerLines() {
-    String words = PageWords.of(language).continuing(title);
-    return Typesetter.set(Text.bold(words), content.style().heading(3).type(), frame.textWidth());
+    return Typesetter.set(
+        Text.bold(words.continuing(title)), content.style().heading(3).type(), frame.textWidth());
   }
 
   private double headerHeight() {

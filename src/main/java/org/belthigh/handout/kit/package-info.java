@@ -3,7 +3,7 @@
  *
  * <pre>{@code
  * Section card =
- *     Section.of(Paper.LETTER, Style.READER, Locale.ENGLISH, "Angela's week", flow ->
+ *     Section.of(Paper.LETTER, Style.READER, words, "Angela's week", flow ->
  *             flow.h1("Angela · 12")
  *                 .p(Text.marked("Your cue: **see it early, say it early.**"))
  *                 .table(table ->

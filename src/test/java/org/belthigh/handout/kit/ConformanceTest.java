@@ -21,7 +21,7 @@ class ConformanceTest {
         Arguments.of("long text", Samples.pdf(Samples.longText(Paper.LETTER, Samples.SPANISH, 9))),
         Arguments.of(
             "nothing",
-            Samples.pdf(Section.of(Paper.A4, Style.READER, Samples.ENGLISH, "Empty", flow -> {}))),
+            Samples.pdf(Section.of(Paper.A4, Style.READER, Samples.WORDS, "Empty", flow -> {}))),
         Arguments.of("cut rows and boxes", Samples.pdf(Samples.cutRowsAndBoxes(Paper.LETTER))),
         Arguments.of("packet", Samples.packet()));
   }

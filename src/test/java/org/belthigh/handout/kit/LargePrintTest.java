@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Large print: type, pictures and room, by the sizes on paper. */
 class LargePrintTest {
   private static Section section(Consumer<Flow> content) {
-    return Section.of(Paper.LETTER, Style.READER, Samples.ENGLISH, "Test print", content);
+    return Section.of(Paper.LETTER, Style.READER, Samples.WORDS, "Test print", content);
   }
 
   private static byte[] pdf(Section section) {
@@ -41,7 +41,7 @@ class LargePrintTest {
   void clipboard_text_has_16_points_too() {
     Section usual =
         Section.of(
-            Paper.A4, Style.CLIPBOARD, Samples.ENGLISH, "Test", flow -> flow.p("Who is where"));
+            Paper.A4, Style.CLIPBOARD, Samples.WORDS, "Test", flow -> flow.p("Who is where"));
 
     assertThat(line(pdf(usual.large()), "Who is").size()).isCloseTo(16, within(0.1));
   }

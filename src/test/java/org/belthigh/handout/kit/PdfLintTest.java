@@ -43,7 +43,7 @@ class PdfLintTest {
         Section.of(
             Paper.LETTER,
             Style.READER,
-            Samples.ENGLISH,
+            Samples.WORDS,
             "Overlap",
             flow -> flow.add(new Stacked("first line", 0)).add(new Stacked("second line", 14)));
     // then

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 class PdfTest {
   private static Section section(Consumer<Flow> content) {
-    return Section.of(Paper.LETTER, Style.READER, Samples.ENGLISH, "Test print", content);
+    return Section.of(Paper.LETTER, Style.READER, Samples.WORDS, "Test print", content);
   }
 
   private static Map<Integer, String> textByPage(byte[] pdf) {

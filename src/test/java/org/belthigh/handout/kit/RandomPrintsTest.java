@@ -42,7 +42,7 @@ class RandomPrintsTest {
         Section.of(
                 paper,
                 style,
-                Samples.ENGLISH,
+                Samples.WORDS,
                 words(random, 4),
                 flow -> {
                   flow.h1(words(random, 5));

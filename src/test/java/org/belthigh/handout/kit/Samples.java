@@ -8,16 +8,26 @@ import java.util.Locale;
 /** Prints that use every block, with invented content. */
 final class Samples {
   static final Locale ENGLISH = Locale.ENGLISH;
+  static final PageWords WORDS =
+      new PageWords(ENGLISH, "page {page} of {count}", "{title} (continued)");
   static final Locale SPANISH = Locale.forLanguageTag("es");
   static final LocalDate DAY = LocalDate.of(2027, 3, 8);
 
+  private static final PageWords PALABRAS =
+      new PageWords(SPANISH, "página {page} de {count}", "{title} (continuación)");
+
   private Samples() {}
+
+  private static PageWords words(Locale language) {
+    return language.equals(SPANISH) ? PALABRAS : WORDS;
+  }
 
   /** A print with every block. */
   static Section everyBlock(Paper paper, Style style, Locale language) {
     boolean spanish = language.equals(SPANISH);
     String title = spanish ? "Semana de Ángela Muñoz" : "Angela's week";
-    return Section.of(paper, style, language, title, spanish ? Samples::spanish : Samples::english)
+    return Section.of(
+            paper, style, words(language), title, spanish ? Samples::spanish : Samples::english)
         .footed(
             spanish
                 ? "Club Ejemplo · Menores de 10 · Tarjeta · semana del 8 de marzo · hecha para el 8"
@@ -166,7 +176,7 @@ final class Samples {
     return Section.of(
             paper,
             Style.CLIPBOARD,
-            ENGLISH,
+            WORDS,
             "Overview, Under 10",
             flow ->
                 flow.h1("Overview, Under 10")
@@ -214,7 +224,7 @@ final class Samples {
     return Section.of(
         paper,
         Style.READER,
-        ENGLISH,
+        WORDS,
         "Long parts",
         flow ->
             flow.h1("Long parts")
@@ -246,7 +256,7 @@ final class Samples {
     return Section.of(
         paper,
         Style.READER,
-        language,
+        words(language),
         "Season report",
         flow -> {
           flow.h1("Season report");

@@ -25,7 +25,7 @@ class TwoUpTest {
     return Section.of(
             paper,
             Style.READER,
-            Samples.ENGLISH,
+            Samples.WORDS,
             name,
             flow -> {
               flow.h1(name).p("See it early.");
