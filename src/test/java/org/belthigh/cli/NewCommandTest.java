@@ -1,7 +1,6 @@
 package org.belthigh.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -138,36 +137,6 @@ class NewCommandTest {
       }
     }
     assertThat(parts).isGreaterThan(20);
-  }
-
-  /** Where that program is there; the CI installs none. */
-  @Test
-  void a_common_spreadsheet_opens_the_workbook_and_saves_it_with_all_its_checks() throws Exception {
-    assumeThat(Path.of("/usr/bin/soffice")).exists();
-    make();
-    int checks = sheet(2).split("<dataValidation ", -1).length;
-    Process office =
-        new ProcessBuilder(
-                "/usr/bin/soffice",
-                "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                "--headless",
-                "--convert-to",
-                "xlsx",
-                "--outdir",
-                folder.resolve("saved").toString(),
-                club.resolve("workbook.xlsx").toString())
-            .redirectErrorStream(true)
-            .redirectOutput(folder.resolve("log").toFile())
-            .start();
-    assertThat(office.waitFor()).isZero();
-    club = folder.resolve("saved");
-
-    assertThat(sheet(2).split("<dataValidation ", -1)).hasSize(checks);
-    try (InputStream in = Files.newInputStream(club.resolve("workbook.xlsx"));
-        ReadableWorkbook book = new ReadableWorkbook(in)) {
-      Sheet log = book.findSheet("log").orElseThrow();
-      assertThat(log.read().get(0).stream().map(c -> c.getText())).isEqualTo(Headings.of("log"));
-    }
   }
 
   private String sheet(int number) throws IOException {
