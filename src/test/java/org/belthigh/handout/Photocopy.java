@@ -16,10 +16,11 @@ import org.apache.pdfbox.text.TextPosition;
  * between.
  *
  * <p>For every word the black of the copy is held against the black of a clean page of the same
- * coarseness, inside the word's own box. What this shows: no word fades, no word fills up into a
- * blot, and its strokes stay where they were. What it does not show: that a person can read the
- * word. Nothing here reads; there is no recognition of letters, and small print that is legible to
- * the measure may not be to a tired eye.
+ * coarseness, inside the word's own box; every line drawn (boxes to tick, rules, tables, hatching)
+ * must be black along its length. What this shows: no word fades, no word fills up into a blot, and
+ * its strokes stay where they were. What it does not show: that a person can read the word. Nothing
+ * here reads; there is no recognition of letters, and small print that is legible to the measure
+ * may not be to a tired eye.
  */
 final class Photocopy {
   private static final double POINTS_PER_INCH = 72;
@@ -35,6 +36,11 @@ final class Photocopy {
   /** Twice the black in common over all the black of both: 1 where the two are the same. */
   private static final double LEAST_ALIKE = 0.7;
 
+  /** So much of a line stays black; an arrow's barb is eight dots long, and may lose one. */
+  private static final double LEAST_LINE = 0.8;
+
+  private static final double LEAST_DASHED = 0.4;
+
   private final double scale;
   private final boolean[][] clean;
   private final boolean[][] copy;
@@ -48,7 +54,7 @@ final class Photocopy {
   }
 
   /**
-   * The words that a copy of a document loses; empty if none.
+   * The words and lines that a copy of a document loses; empty if none.
    *
    * @param dotsPerInch coarseness of the copier
    */
@@ -60,6 +66,7 @@ final class Photocopy {
         BufferedImage page = renderer.renderImageWithDPI(i, dotsPerInch, ImageType.GRAY);
         Photocopy copy = new Photocopy(page, dotsPerInch / POINTS_PER_INCH);
         new Words(copy, i + 1).getText(document);
+        DrawnLines.of(document.getPage(i)).forEach(copy::look);
         lost.addAll(copy.lost);
       }
     }
@@ -82,6 +89,39 @@ final class Photocopy {
     if (after < LEAST_INK * before || after > MOST_INK * before || !(alike >= LEAST_ALIKE)) {
       lost.add("%s (black %d of %d, alike %.2f)".formatted(word, after, before, alike));
     }
+  }
+
+  /** Holds one line of the copy against what it should be: black nearly all along. */
+  private void look(DrawnLines.Stroke line) {
+    int steps = (int) (line.length() * scale);
+    int black = 0;
+    for (int i = 0; i < steps; i++) {
+      double part = (i + 0.5) / steps;
+      black +=
+          near(
+                  line.from().getX() + part * (line.to().getX() - line.from().getX()),
+                  line.from().getY() + part * (line.to().getY() - line.from().getY()))
+              ? 1
+              : 0;
+    }
+    if (black < (line.dashed() ? LEAST_DASHED : LEAST_LINE) * steps) {
+      lost.add(
+          "a line from %s to %s (black %d of %d)".formatted(line.from(), line.to(), black, steps));
+    }
+  }
+
+  /** Whether a dot there or beside it is black. */
+  private boolean near(double x, double y) {
+    int column = (int) (x * scale);
+    int row = (int) (y * scale);
+    for (int r = Math.max(0, row - 1); r <= Math.min(copy.length - 1, row + 1); r++) {
+      for (int c = Math.max(0, column - 1); c <= Math.min(copy[0].length - 1, column + 1); c++) {
+        if (copy[r][c]) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private int at(double points, int most) {
