@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,6 +67,7 @@ class HandoutsTest {
     return Words.load(reasons);
   }
 
+  /** Everything that can be printed of a club; the packet binds all but the clipboard's cards. */
   private static Map<String, byte[]> print(Path club, String paper, String language) {
     try {
       ClubRecord record = Intake.read(club, CATALOGUE);
@@ -74,9 +76,10 @@ class HandoutsTest {
               .plan(
                   record,
                   new PlanRequest(
-                      MONDAY, 2, Set.of(), Set.of(), Optional.of(paper), Optional.of(language)));
+                          MONDAY, 2, Set.of(), Set.of(), Optional.of(paper), Optional.of(language))
+                      .withSeasonReports());
       Map<String, byte[]> prints = new TreeMap<>();
-      new Handouts(WORDS).print(plan, prints::put);
+      new Handouts(WORDS).print(plan, EnumSet.allOf(Print.class), prints::put);
       return prints;
     } catch (Unusable e) {
       throw new IllegalStateException(e);
@@ -143,6 +146,10 @@ class HandoutsTest {
             "u10/overview.pdf",
             "u10/practice-2027-04-06.pdf",
             "u10/tosses-2027-04-06.pdf",
+            "u10/clipboard.pdf",
+            "u14/clipboard.pdf",
+            "u10/own-log/p12-2027-04-05.pdf",
+            "u10/season/p12-2027-04-05.pdf",
             "u10/cards/p12-week-2027-04-05.pdf",
             "u10/cards/p10-week-2027-04-05.pdf")) {
       byte[] pdf = prints.get(path);
@@ -211,6 +218,7 @@ class HandoutsTest {
         2027-04-06,u10,practice,17:30,90,2
         2027-04-10,u10,tournament,09:00,240,2
         2027-04-11,u10,tournament,09:00,240,2
+        2027-04-13,u10,evaluation,17:30,90,2
         """);
     Files.writeString(
         folder.resolve("throws.csv"), "date,player,pitches\n2027-04-03,a1,20\n2027-04-04,a2,31\n");
@@ -218,10 +226,18 @@ class HandoutsTest {
     Map<String, byte[]> prints = print(folder, paper, language);
 
     assertPagesAsPromised(prints);
-    byte[] packet = prints.get("u10/packet.pdf");
-    assertThat(text(packet)).contains(language.equals("es") ? "juego por juego" : "game by game");
-    assertThat(Conformance.faults(packet, PDFAFlavour.PDFUA_1)).isEmpty();
-    assertThat(Conformance.faults(packet, PDFAFlavour.PDFA_2_A)).isEmpty();
+    assertThat(prints).containsKey("u10/evaluation.pdf");
+    assertThat(text(prints.get("u10/packet.pdf")))
+        .contains(language.equals("es") ? "juego por juego" : "game by game");
+    assertFollowsBothStandards(prints);
+  }
+
+  private static void assertFollowsBothStandards(Map<String, byte[]> prints) {
+    prints.forEach(
+        (path, pdf) -> {
+          assertThat(Conformance.faults(pdf, PDFAFlavour.PDFUA_1)).as(path).isEmpty();
+          assertThat(Conformance.faults(pdf, PDFAFlavour.PDFA_2_A)).as(path).isEmpty();
+        });
   }
 
   @ParameterizedTest(name = "{0}, {1}")
@@ -252,8 +268,9 @@ class HandoutsTest {
         .containsIgnoringCase(language.equals("es") ? "brazo" : "sore arm");
   }
 
-  @Test
-  void two_files_are_enough_for_every_print() throws IOException {
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("papers_and_languages")
+  void two_files_are_enough_for_every_print(String paper, String language) throws IOException {
     Files.writeString(
         folder.resolve("club.yaml"),
         """
@@ -273,7 +290,7 @@ class HandoutsTest {
         b1,Bo,2011-02-05,S,u16
         """);
 
-    Map<String, byte[]> prints = print(folder, "letter", "en");
+    Map<String, byte[]> prints = print(folder, paper, language);
 
     assertThat(prints)
         .containsKeys(
@@ -282,13 +299,12 @@ class HandoutsTest {
             "u8/practice-2027-04-06.pdf",
             "u8/cards/a2-week-2027-04-05.pdf",
             "u16/packet.pdf");
-    prints.forEach(
-        (path, pdf) -> {
-          assertThat(Conformance.faults(pdf, PDFAFlavour.PDFUA_1)).as(path).isEmpty();
-          assertThat(Conformance.faults(pdf, PDFAFlavour.PDFA_2_A)).as(path).isEmpty();
-        });
+    assertFollowsBothStandards(prints);
     assertThat(text(prints.get("u8/cards/a1-week-2027-04-05.pdf")).toLowerCase(Locale.ROOT))
-        .contains("ada", "this week's aim", "what to do", "arm and rest");
+        .contains(
+            language.equals("es")
+                ? List.of("ada", "la meta de esta semana", "qué hacer", "brazo y descanso")
+                : List.of("ada", "this week's aim", "what to do", "arm and rest"));
   }
 
   @Test

@@ -36,17 +36,18 @@ class FuzzRun {
         }
       }
       if (heapAtFirst == 0) {
-        heapAtFirst = heap();
+        heapAtFirst = heap() - fuzzing.kept();
       }
     }
-    long grown = heap() - heapAtFirst;
+    long grown = heap() - fuzzing.kept() - heapAtFirst;
     executions.forEach((reader, n) -> System.out.printf(Locale.ROOT, "%-18s %,d%n", reader, n));
     System.out.printf(
         Locale.ROOT,
-        "seed %d: %,d executions in %.1f minutes, heap %+d KiB since the first round%n",
+        "seed %d: %,d executions in %.1f minutes, %,d rows read, heap %+d KiB since the first round%n",
         seed,
         executions.values().stream().mapToLong(Long::longValue).sum(),
         (System.nanoTime() - start) / 60e9,
+        fuzzing.used(),
         grown >> 10);
     assertThat(fuzzing.used()).isPositive();
     assertThat(grown).isLessThan(MOST_GROWN);

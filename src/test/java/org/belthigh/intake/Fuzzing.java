@@ -105,7 +105,13 @@ final class Fuzzing {
   private final Catalogue shipped = CatalogueLoader.load().orThrow();
   private final Bearings bearings;
   private final Map<String, Function<byte[], List<Problem>>> readers = new TreeMap<>();
+
+  /** What each reader is given to begin with; it stays, or a long run would end in noise. */
   private final Map<String, List<byte[]>> samples = new TreeMap<>();
+
+  /** What was broken and is broken further, by reader; bounded. */
+  private final Map<String, List<byte[]>> broken = new TreeMap<>();
+
   private final Random random;
   private long used;
 
@@ -121,7 +127,10 @@ final class Fuzzing {
             Map.of(),
             Set.of());
     addReaders();
-    readers.keySet().forEach(name -> samples.put(name, new ArrayList<>(samplesOf(name))));
+    for (String name : readers.keySet()) {
+      samples.put(name, List.copyOf(samplesOf(name)));
+      broken.put(name, new ArrayList<>());
+    }
   }
 
   private static ClubRecord club() {
@@ -290,6 +299,11 @@ final class Fuzzing {
     return used;
   }
 
+  /** How many bytes are kept to be broken further, for who asks whether memory grows. */
+  long kept() {
+    return broken.values().stream().flatMap(List::stream).mapToLong(bytes -> bytes.length).sum();
+  }
+
   /** The readers, by the file that each reads. */
   List<String> readers() {
     return List.copyOf(readers.keySet());
@@ -301,15 +315,14 @@ final class Fuzzing {
    * @throws AssertionError if it broke down, took too long, or told what cannot be printed
    */
   void execute(String reader) {
-    List<byte[]> known = samples.get(reader);
-    byte[] input = mutated(known);
+    List<byte[]> further = broken.get(reader);
+    byte[] input = mutated(reader);
     feed(reader, input);
     if (random.nextInt(50) == 0 && input.length < LONGEST) {
-      // what was broken once is broken further; the pool stays bounded
-      if (known.size() < KEPT) {
-        known.add(input);
+      if (further.size() < KEPT) {
+        further.add(input);
       } else {
-        known.set(random.nextInt(KEPT), input);
+        further.set(random.nextInt(KEPT), input);
       }
     }
   }
@@ -332,23 +345,30 @@ final class Fuzzing {
     }
   }
 
-  private byte[] mutated(List<byte[]> known) {
-    byte[] bytes = known.get(random.nextInt(known.size()));
+  private byte[] mutated(String reader) {
+    byte[] bytes = some(reader);
     int times = 1 + random.nextInt(4);
     for (int i = 0; i < times; i++) {
-      bytes = mutated(bytes, known);
+      bytes = mutated(bytes, reader);
     }
     return bytes.length > LONGEST ? Arrays.copyOf(bytes, LONGEST) : bytes;
   }
 
-  private byte[] mutated(byte[] bytes, List<byte[]> known) {
+  /** A file to break: two in three of those to begin with. */
+  private byte[] some(String reader) {
+    List<byte[]> further = broken.get(reader);
+    List<byte[]> from = further.isEmpty() || random.nextInt(3) > 0 ? samples.get(reader) : further;
+    return from.get(random.nextInt(from.size()));
+  }
+
+  private byte[] mutated(byte[] bytes, String reader) {
     int at = random.nextInt(bytes.length + 1);
     int to = Math.min(bytes.length, at + random.nextInt(1 + random.nextInt(64)));
     byte[] piece =
         switch (random.nextInt(6)) {
           case 0 -> new byte[] {(byte) random.nextInt(256)};
           case 1 -> Arrays.copyOfRange(bytes, at, to);
-          case 2 -> other(known);
+          case 2 -> other(reader);
           case 3 -> new byte[0];
           default -> bytes(PIECES[random.nextInt(PIECES.length)]);
         };
@@ -356,8 +376,8 @@ final class Fuzzing {
     return joined(bytes, at, piece, over ? Math.max(at, to) : at);
   }
 
-  private byte[] other(List<byte[]> known) {
-    byte[] other = known.get(random.nextInt(known.size()));
+  private byte[] other(String reader) {
+    byte[] other = some(reader);
     int from = random.nextInt(other.length + 1);
     return Arrays.copyOfRange(other, from, Math.min(other.length, from + 200));
   }
