@@ -14,6 +14,7 @@ import java.util.function.Function;
 final class FinishedPlanFile {
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2200;
+  private static final int MOST_WEEKS = 16;
 
   private final Findings findings;
 
@@ -33,11 +34,19 @@ final class FinishedPlanFile {
     if (from.equals(LocalDate.EPOCH)) {
       return Optional.empty();
     }
+    int weeks = whole("plan", plan, "weeks");
+    if (weeks < 1 || weeks > MOST_WEEKS) {
+      // what is no whole number has been told
+      if (plan.get("weeks").isInt() && weeks >= 0) {
+        findings.fault("weeks", weeks + " weeks", "a plan has 1 to " + MOST_WEEKS + " weeks");
+      }
+      return Optional.empty();
+    }
     return Optional.of(
         new FinishedPlan(
             curriculum(plan.path("curriculum").asText()),
             from,
-            whole("plan", plan, "weeks"),
+            weeks,
             each(plan.get("players"), this::person),
             each(plan.path("practices"), this::practice)));
   }
