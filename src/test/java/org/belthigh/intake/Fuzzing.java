@@ -143,12 +143,13 @@ final class Fuzzing {
   }
 
   private void addReaders() {
-    SafetyRows safety = new SafetyRows(bearings);
     OtherRows others = new OtherRows(bearings);
     sheet("roster.csv", () -> Sheet.of(RosterRows.COLUMNS, new RosterRows(bearings.club())::row));
     sheet("calendar.csv", () -> Sheet.of(CalendarRows.COLUMNS, new CalendarRows(bearings)::row));
-    sheet("throws.csv", () -> Sheet.of(SafetyRows.OUTING_COLUMNS, safety::outing));
-    sheet("wellness.csv", () -> Sheet.of(SafetyRows.WELLNESS_COLUMNS, safety::wellness));
+    sheet("throws.csv", this::outings);
+    sheet(
+        "wellness.csv",
+        () -> Sheet.of(SafetyRows.WELLNESS_COLUMNS, new SafetyRows(bearings)::wellness));
     sheet("other.csv", () -> Sheet.of(OtherRows.SPORT_COLUMNS, others::sport));
     sheet("coach.csv", () -> Sheet.of(OtherRows.PLACEMENT_COLUMNS, others::placement));
     sheet("logs", () -> new Logs().sheet(false, bearings));
