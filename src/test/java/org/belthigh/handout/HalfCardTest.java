@@ -32,14 +32,7 @@ class HalfCardTest {
   private static final String FOOTER = "Example Club · Under 10 · week of April 5";
 
   static Stream<Arguments> samples() {
-    return Stream.of("letter", "a4")
-        .flatMap(
-            paper ->
-                Stream.of("en", "es")
-                    .flatMap(
-                        language ->
-                            Stream.of(Amount.values())
-                                .map(amount -> Arguments.of(paper, language, amount))));
+    return SamplePlans.onEverySheet(Amount.values());
   }
 
   @ParameterizedTest(name = "{0} {1} {2}")

@@ -28,14 +28,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 /** The blank log of one player. */
 class OwnLogTest {
   static Stream<Arguments> samples() {
-    return Stream.of("letter", "a4")
-        .flatMap(
-            paper ->
-                Stream.of("en", "es")
-                    .flatMap(
-                        language ->
-                            Stream.of(Amount.values())
-                                .map(amount -> Arguments.of(paper, language, amount))));
+    return SamplePlans.onEverySheet(Amount.values());
   }
 
   @ParameterizedTest(name = "{0} {1} {2}")

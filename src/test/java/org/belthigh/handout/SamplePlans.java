@@ -47,6 +47,7 @@ import org.belthigh.plan.SeasonReport;
 import org.belthigh.plan.SportYear;
 import org.belthigh.plan.SpotPicture;
 import org.belthigh.words.Words;
+import org.junit.jupiter.params.provider.Arguments;
 
 /** Invented plans of one player, with little or much to say. */
 final class SamplePlans {
@@ -70,6 +71,18 @@ final class SamplePlans {
     EMPTY,
     TYPICAL,
     EXTREME
+  }
+
+  /** Each of {@code contents} on both papers, in both languages. */
+  static Stream<Arguments> onEverySheet(Enum<?>[] contents) {
+    return Stream.of("letter", "a4")
+        .flatMap(
+            paper ->
+                Stream.of("en", "es")
+                    .flatMap(
+                        language ->
+                            Stream.of(contents)
+                                .map(content -> Arguments.of(paper, language, content))));
   }
 
   private static Words words() {

@@ -42,14 +42,7 @@ class SeasonPrintTest {
   private static final LocalDate MAY = LocalDate.of(2027, 5, 5);
 
   static Stream<Arguments> everything() {
-    return Stream.of("letter", "a4")
-        .flatMap(
-            paper ->
-                Stream.of("en", "es")
-                    .flatMap(
-                        language ->
-                            Stream.of(Amount.values())
-                                .map(amount -> Arguments.of(paper, language, amount))));
+    return SamplePlans.onEverySheet(Amount.values());
   }
 
   static Stream<Arguments> papers() {

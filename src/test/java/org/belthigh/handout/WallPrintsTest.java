@@ -51,13 +51,7 @@ class WallPrintsTest {
   }
 
   static Stream<Arguments> everything() {
-    return Stream.of("letter", "a4")
-        .flatMap(
-            paper ->
-                Stream.of("en", "es")
-                    .flatMap(
-                        language ->
-                            Stream.of(Folder.values()).map(f -> Arguments.of(paper, language, f))));
+    return SamplePlans.onEverySheet(Folder.values());
   }
 
   @ParameterizedTest(name = "{0}, {1}, {2}")
