@@ -71,6 +71,14 @@ public final class Objective {
   private final int[][] visits;
   private final boolean[][] barred;
 
+  /** Which squad is where, and whether a grown-up is with it: asked for a million times a second. */
+  private final int[][] squadAt;
+
+  private final boolean[][] grownUpWith;
+
+  /** Things that there is one of, at least, as a set. */
+  private final int inStock;
+
   /** The objective of {@code practice}. */
   public Objective(Practice practice) {
     this.practice = practice;
@@ -91,6 +99,19 @@ public final class Objective {
       bare[t] = tasks.get(t).bare();
       for (int g = 0; g < stock.length; g++) {
         takes[t] |= tasks.get(t).gear().contains(gear.get(g)) ? 1 << g : 0;
+      }
+    }
+    int has = 0;
+    for (int g = 0; g < stock.length; g++) {
+      has |= stock[g] > 0 ? 1 << g : 0;
+    }
+    this.inStock = has;
+    this.squadAt = new int[stations][rotations];
+    this.grownUpWith = new boolean[stations][rotations];
+    for (int s = 0; s < stations; s++) {
+      for (int r = 0; r < rotations; r++) {
+        squadAt[s][r] = practice.squad(s, r);
+        grownUpWith[squadAt[s][r]][r] = practice.adultAt(s);
       }
     }
     int hitters = practice.hitters().size();
@@ -187,7 +208,7 @@ public final class Objective {
       for (int e = 0; e < r; e++) {
         before += own[e] == t ? 1 : 0;
       }
-      boolean grownUp = practice.adultAt(practice.station(number, r));
+      boolean grownUp = grownUpWith[number][r];
       faults += squad.barred[t] ? NEVER : 0;
       faults += adult[t] && !grownUp ? NEVER : 0;
       faults += before >= VISITS ? NEVER : 0;
@@ -226,7 +247,7 @@ public final class Objective {
       long here = 0;
       int last = -1;
       for (int r = 0; r < rotations; r++) {
-        int t = posts[practice.squad(s, r)][r];
+        int t = posts[squadAt[s][r]][r];
         if (t >= 0) {
           here |= 1L << t;
           costs += last >= 0 && last != t ? CHANGE : 0;
@@ -249,14 +270,27 @@ public final class Objective {
   /** Stations that would need a thing which others use at the same time. */
   private int shortages(int[][] posts) {
     int missing = 0;
-    for (int g = 0; g < stock.length; g++) {
-      for (int r = 0; r < rotations; r++) {
-        int used = 0;
-        for (int q = 0; q < stations; q++) {
-          used += posts[q][r] >= 0 && (takes[posts[q][r]] & 1 << g) != 0 ? 1 : 0;
-        }
-        missing += Math.max(0, used - stock[g]);
+    for (int r = 0; r < rotations; r++) {
+      int used = 0;
+      boolean enough = true;
+      for (int[] own : posts) {
+        int taken = own[r] < 0 ? 0 : takes[own[r]];
+        enough &= (taken & (used | ~inStock)) == 0;
+        used |= taken;
       }
+      missing += enough ? 0 : shortages(posts, r);
+    }
+    return missing;
+  }
+
+  private int shortages(int[][] posts, int rotation) {
+    int missing = 0;
+    for (int g = 0; g < stock.length; g++) {
+      int used = 0;
+      for (int[] own : posts) {
+        used += own[rotation] >= 0 && (takes[own[rotation]] & 1 << g) != 0 ? 1 : 0;
+      }
+      missing += Math.max(0, used - stock[g]);
     }
     return missing;
   }

@@ -225,10 +225,15 @@ public final class Search {
       case 6 -> swap(posts, q, r, draws.nextInt(squads), r);
       default -> keep(posts, practice.station(q, r), draws.nextBoolean() ? usedTask() : anyTask());
     }
+    boolean changed = false;
     for (int i = 0; i < squads; i++) {
       if (!Arrays.equals(before[i], posts[i])) {
         parts[i] = objective.part(sums[i], i, posts[i]);
+        changed = true;
       }
+    }
+    if (!changed) {
+      return true;
     }
     long tried = objective.of(parts, posts);
     if (tried >= least) {
