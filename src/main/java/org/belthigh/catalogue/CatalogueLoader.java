@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.belthigh.files.Fields;
 import org.belthigh.files.Node;
 import org.belthigh.files.Yaml;
@@ -27,11 +29,29 @@ public final class CatalogueLoader {
 
   private final List<Problem> problems = new ArrayList<>();
   private final Places places = new Places(problems);
-  private final SortedMap<String, String> files;
+  private final Map<String, Parsed> files;
   private final Set<String> used = new HashSet<>();
 
   private CatalogueLoader(SortedMap<String, String> files) {
-    this.files = files;
+    // most of the time that loading takes; files know nothing of each other
+    this.files =
+        files.entrySet().parallelStream()
+            .map(file -> Parsed.of(file.getKey(), file.getValue()))
+            .collect(Collectors.toMap(Parsed::file, f -> f, (a, b) -> a, TreeMap::new));
+  }
+
+  /** A file's YAML, before anything is made of it. */
+  private record Parsed(String file, Optional<Node> node, List<Problem> problems) {
+    static Parsed of(String file, String text) {
+      List<Problem> problems = new ArrayList<>();
+      return new Parsed(file, Yaml.read(file, text, problems), problems);
+    }
+
+    /** What is in it; its faults go to {@code to}. */
+    Optional<Node> take(List<Problem> to) {
+      to.addAll(problems);
+      return node;
+    }
   }
 
   /**
@@ -113,7 +133,7 @@ public final class CatalogueLoader {
   /** A curriculum of the user's, held against the marks of {@code catalogue}. */
   public static Result<Curriculum> curriculum(String file, String text, Catalogue catalogue) {
     List<Problem> problems = new ArrayList<>();
-    Optional<Curriculum> read = curriculum(file, text, catalogue.parameters(), problems);
+    Optional<Curriculum> read = curriculum(Parsed.of(file, text), catalogue.parameters(), problems);
     return new Result<>(read, problems);
   }
 
@@ -187,17 +207,16 @@ public final class CatalogueLoader {
     List<Curriculum> all = new ArrayList<>();
     for (String file : under("curricula/")) {
       used.add(file);
-      curriculum(file, files.get(file), parameters, problems).ifPresent(all::add);
+      curriculum(files.get(file), parameters, problems).ifPresent(all::add);
     }
     return all;
   }
 
   private static Optional<Curriculum> curriculum(
-      String file, String text, Map<String, Parameter> parameters, List<Problem> problems) {
+      Parsed file, Map<String, Parameter> parameters, List<Problem> problems) {
     Places own = new Places(problems);
     Optional<Curriculum> read =
-        Yaml.read(file, text, problems)
-            .flatMap(n -> Fields.read(n, problems, new CurriculumFile(own)::read));
+        file.take(problems).flatMap(n -> Fields.read(n, problems, new CurriculumFile(own)::read));
     if (problems.stream().noneMatch(Problem::isFault)) {
       read.ifPresent(c -> new CurriculumChecks(c, parameters, own).run());
     }
@@ -214,7 +233,9 @@ public final class CatalogueLoader {
 
   private <T> List<T> one(String file, Function<Fields, List<T>> reader) {
     used.add(file);
-    return Yaml.read(file, files.getOrDefault(file, ""), problems)
+    return Optional.ofNullable(files.get(file))
+        .orElseGet(() -> Parsed.of(file, ""))
+        .take(problems)
         .flatMap(node -> Fields.read(node, problems, reader))
         .orElse(List.of());
   }

@@ -11,38 +11,27 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Predicate;
-import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
 /**
- * The YAML files that travel in the jar. They are listed from the jar (or the class folder) itself,
- * so that no list of them has to be kept by hand.
+ * The YAML files that travel in the jar. They are listed from the class folder, or by a list that
+ * the build makes of it: a jar of all libraries has 15,000 entries, too many to be looked through
+ * at each start.
  */
 final class Resources {
   private static final List<String> FOLDERS = List.of("rules/", "curricula/");
+  private static final String LIST = "catalogue.list";
 
   private Resources() {}
 
   /** The text of every file, by its path with forward slashes, in alphabetical order. */
   static SortedMap<String, String> all() {
-    Predicate<String> ours = name -> FOLDERS.stream().anyMatch(name::startsWith);
+    Path home = home();
     SortedMap<String, String> texts = new TreeMap<>();
-    for (String name : names()) {
-      if (ours.test(name) && name.endsWith(".yaml")) {
-        texts.put(name, text(name));
-      }
+    for (String name : Files.isDirectory(home) ? inFolder(home) : listed()) {
+      texts.put(name, text(name));
     }
     return Collections.unmodifiableSortedMap(texts);
-  }
-
-  private static List<String> names() {
-    Path home = home();
-    try {
-      return Files.isDirectory(home) ? inFolder(home) : inJar(home);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private static Path home() {
@@ -53,16 +42,19 @@ final class Resources {
     }
   }
 
-  private static List<String> inFolder(Path home) throws IOException {
+  private static List<String> inFolder(Path home) {
     try (Stream<Path> files = Files.walk(home)) {
-      return files.map(f -> home.relativize(f).toString().replace('\\', '/')).toList();
+      return files
+          .map(f -> home.relativize(f).toString().replace('\\', '/'))
+          .filter(name -> FOLDERS.stream().anyMatch(name::startsWith) && name.endsWith(".yaml"))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
-  private static List<String> inJar(Path home) throws IOException {
-    try (JarFile jar = new JarFile(home.toFile())) {
-      return jar.stream().map(entry -> entry.getName()).toList();
-    }
+  private static List<String> listed() {
+    return text(LIST).lines().toList();
   }
 
   private static String text(String name) {

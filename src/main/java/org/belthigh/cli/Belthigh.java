@@ -21,22 +21,6 @@ import picocli.CommandLine.Spec;
     name = "belthigh",
     version = Belthigh.VERSION,
     mixinStandardHelpOptions = true,
-    subcommands = {
-      NewCommand.class,
-      PlanCommand.class,
-      MeasureCommand.class,
-      RestCommand.class,
-      ExplainCommand.class,
-      WhatIfCommand.class,
-      ExportCommand.class,
-      CheckCommand.class,
-      ForgetCommand.class,
-      HeatCommand.class,
-      LabCommand.class,
-      CompletionCommand.class,
-      ManCommand.class,
-      DocsCommand.class
-    },
     description = "From a club folder to printed weekly hitting cards, within safety guidance.",
     footer = {
       "",
@@ -81,7 +65,8 @@ public final class Belthigh implements Runnable {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, false, Terminal.charset());
     PrintWriter err = new PrintWriter(System.err, true, Terminal.charset());
-    int status = commandLine(Clock.system(ZoneId.systemDefault()), out, err).execute(args);
+    Commands commands = new Commands(Clock.system(ZoneId.systemDefault()));
+    int status = commandLine(commands, Commands.needed(args), out, err).execute(args);
     out.flush();
     err.flush();
     System.exit(status);
@@ -89,8 +74,14 @@ public final class Belthigh implements Runnable {
 
   /** The command line, with the clock from which "today" is read and where it prints. */
   static CommandLine commandLine(Clock clock, PrintWriter out, PrintWriter err) {
+    return commandLine(new Commands(clock), Commands.ALL, out, err);
+  }
+
+  private static CommandLine commandLine(
+      Commands commands, List<Class<?>> needed, PrintWriter out, PrintWriter err) {
     Belthigh belthigh = new Belthigh();
-    CommandLine line = new CommandLine(belthigh, new Commands(clock));
+    CommandLine line = new CommandLine(belthigh, commands);
+    needed.forEach(line::addSubcommand);
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);

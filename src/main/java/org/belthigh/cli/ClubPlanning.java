@@ -9,6 +9,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Output;
@@ -36,6 +38,16 @@ final class ClubPlanning {
     this.catalogue = catalogue;
     this.words = ClubOptions.words(catalogue);
     this.order = order;
+  }
+
+  /** Loads ahead of time, on a core that is idle, what planning needs later. */
+  static void warm() {
+    ForkJoinPool.commonPool()
+        .execute(
+            () -> {
+              Planner.warm();
+              Handouts.warm();
+            });
   }
 
   /** What is asked of each club. */
@@ -86,13 +98,17 @@ final class ClubPlanning {
       History history =
           order.history() ? reading.history(order.from(), problems::add) : History.none();
       Plan plan = new Planner(catalogue).plan(record, order.request(named), history);
-      String json = Json.text(PlanJson.of(plan, words));
-      List<Problem> broken =
-          new Audit(catalogue).beside(out.resolve("plan.json").toString(), json, record);
-      if (!broken.isEmpty()) {
-        return new Planned(broken, problems);
+      Handouts.Tray tray =
+          (path, bytes) -> {
+            output.put(path, bytes);
+            witness.take(path, bytes);
+          };
+      Audited audited = audited(plan, out.resolve("plan.json").toString(), record, tray);
+      if (!audited.broken().isEmpty()) {
+        return new Planned(audited.broken(), problems);
       }
-      print(plan, json, output, witness);
+      tray.take("plan.json", audited.json().getBytes(StandardCharsets.UTF_8));
+      output.commit();
       if (diary != null) {
         keep(plan, diary).ifPresent(problems::add);
       }
@@ -107,13 +123,34 @@ final class ClubPlanning {
     return record.by(List.copyOf(all));
   }
 
-  private void print(Plan plan, String json, Output output, Handouts.Tray witness) {
-    Handouts.Tray tray =
-        (path, bytes) -> {
-          output.put(path, bytes);
-          witness.take(path, bytes);
-        };
-    tray.take("plan.json", json.getBytes(StandardCharsets.UTF_8));
+  /**
+   * A plan as it is read by others.
+   *
+   * @param broken limits that it does not keep
+   */
+  private record Audited(String json, List<Problem> broken) {}
+
+  /** Prints the plan, and has it read by a second pair of eyes meanwhile. */
+  private Audited audited(Plan plan, String file, ClubRecord record, Handouts.Tray tray) {
+    CompletableFuture<Audited> second =
+        CompletableFuture.supplyAsync(() -> audited(plan, file, record));
+    try {
+      print(plan, tray);
+    } catch (RuntimeException e) {
+      // what breaks a limit may be what cannot be printed: then the limit is what there is to say
+      if (second.join().broken().isEmpty()) {
+        throw e;
+      }
+    }
+    return second.join();
+  }
+
+  private Audited audited(Plan plan, String file, ClubRecord record) {
+    String json = Json.text(PlanJson.of(plan, words));
+    return new Audited(json, new Audit(catalogue).beside(file, json, record));
+  }
+
+  private void print(Plan plan, Handouts.Tray tray) {
     Handouts handouts = order.large() ? new Handouts(words).large() : new Handouts(words);
     handouts.print(
         plan,
@@ -124,7 +161,6 @@ final class ClubPlanning {
             tray.take(path.replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
           }
         });
-    output.commit();
   }
 
   /**

@@ -1,15 +1,59 @@
 package org.belthigh.cli;
 
 import java.time.Clock;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
 
 /** Makes commands; those that need to know the day get the clock. */
 final class Commands implements IFactory {
+  /** Every command, in the order of the help. */
+  static final List<Class<?>> ALL =
+      List.of(
+          NewCommand.class,
+          PlanCommand.class,
+          MeasureCommand.class,
+          RestCommand.class,
+          ExplainCommand.class,
+          WhatIfCommand.class,
+          ExportCommand.class,
+          CheckCommand.class,
+          ForgetCommand.class,
+          HeatCommand.class,
+          LabCommand.class,
+          CompletionCommand.class,
+          ManCommand.class,
+          DocsCommand.class);
+
+  /** Those that speak of all others. */
+  private static final Set<String> OF_ALL = Set.of("completion", "man", "docs");
+
   private final Clock clock;
 
   Commands(Clock clock) {
     this.clock = clock;
+  }
+
+  /**
+   * The commands that a command line needs: to read what the others say of themselves takes longer
+   * than some of them run. All of them where the first word is no option and no command.
+   */
+  static List<Class<?>> needed(String... args) {
+    Optional<String> first = Stream.of(args).filter(arg -> !arg.startsWith("-")).findFirst();
+    return first
+        .filter(name -> !OF_ALL.contains(name))
+        .flatMap(name -> ALL.stream().filter(type -> name(type).equals(name)).findFirst())
+        .<List<Class<?>>>map(List::of)
+        .orElse(ALL);
+  }
+
+  /** A command's name is that of its class. */
+  private static String name(Class<?> command) {
+    return command.getSimpleName().replace("Command", "").toLowerCase(Locale.ROOT);
   }
 
   @Override

@@ -143,6 +143,7 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     refuseOddOptions();
     Set<Print> wanted = wanted();
+    ClubPlanning.warm();
     Catalogue catalogue = CatalogueLoader.load().orThrow();
     Books.refuseUnknown(spec, catalogue, books);
     ClubPlanning planning = new ClubPlanning(catalogue, order(wanted));

@@ -28,6 +28,11 @@ public final class Progress {
   private final Catalogue catalogue;
   private final RuleBase rules;
 
+  /** Loads the rules ahead of time; without it they are loaded when they are needed. */
+  public static void warm() {
+    RuleBase.warm();
+  }
+
   /** The decisions that {@code catalogue} leads to. */
   public Progress(Catalogue catalogue) {
     this.catalogue = catalogue;

@@ -42,6 +42,11 @@ final class RuleBase {
     return Holder.LOADED;
   }
 
+  /** Loads it and runs it over nothing, so that its classes are there when they are needed. */
+  static void warm() {
+    shared().fire(List.of());
+  }
+
   private static final class Holder {
     private static final RuleBase LOADED =
         new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()));

@@ -37,6 +37,11 @@ public final class Handouts {
     return new Handouts(words, true);
   }
 
+  /** Loads fonts ahead of time; without it they are loaded when they are needed. */
+  public static void warm() {
+    Pdf.warm();
+  }
+
   /** Takes a finished print. */
   @FunctionalInterface
   public interface Tray {

@@ -59,6 +59,11 @@ public final class Planner {
     this.effort = effort;
   }
 
+  /** Loads the rules ahead of time; without it they are loaded when they are needed. */
+  public static void warm() {
+    Progress.warm();
+  }
+
   /**
    * The plan that {@code request} asks for.
    *

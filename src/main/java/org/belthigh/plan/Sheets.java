@@ -136,7 +136,7 @@ final class Sheets {
             day -> notes(season, rhythm, day),
             day -> arms.askFirst(labels, day));
     List<Player> own = players.stream().map(p -> record.player(p.who().id())).toList();
-    List<PracticeSheet> printed = firstWeek(practices).stream().map(sheets::sheet).toList();
+    List<PracticeSheet> printed = firstWeek(practices).parallelStream().map(sheets::sheet).toList();
     return new GroupPlan(
         group.id(),
         group.name(),

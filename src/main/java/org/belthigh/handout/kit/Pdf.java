@@ -69,6 +69,16 @@ public final class Pdf implements AutoCloseable {
     }
   }
 
+  /** Prints a word for nobody, so that fonts and classes are there when they are needed. */
+  public static void warm() {
+    PageWords words = new PageWords(Locale.ROOT, "{page} {count}", "{title}");
+    of(
+        Section.of(Paper.LETTER, Style.READER, words, "warm", flow -> flow.p("warm")),
+        "warm",
+        Locale.ROOT,
+        LocalDate.EPOCH);
+  }
+
   /** A document of one section, with its title. */
   public static byte[] of(Section section, String title, Locale language, LocalDate day) {
     try (Pdf pdf = of(title, language, day, section.toString())) {

@@ -71,7 +71,9 @@ public final class Objective {
   private final int[][] visits;
   private final boolean[][] barred;
 
-  /** Which squad is where, and whether a grown-up is with it: asked for a million times a second. */
+  /**
+   * Which squad is where, and whether a grown-up is with it: asked for a million times a second.
+   */
   private final int[][] squadAt;
 
   private final boolean[][] grownUpWith;
