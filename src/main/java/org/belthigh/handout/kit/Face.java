@@ -63,13 +63,23 @@ final class Face {
 
   /** Advance width of a text at a type size, in points. */
   double width(String text, double size) {
+    return width(units(text), size);
+  }
+
+  /** Advance width at a type size, in points. */
+  double width(long units, double size) {
+    return units * size / unitsPerEm;
+  }
+
+  /** Advance width of a text in the font's own units. */
+  long units(String text) {
     long units = 0;
     for (int at = 0; at < text.length(); ) {
       int codePoint = text.codePointAt(at);
       units += advance(codePoint);
       at += Character.charCount(codePoint);
     }
-    return units * size / unitsPerEm;
+    return units;
   }
 
   private int advance(int codePoint) {

@@ -22,6 +22,9 @@ public final class Text {
 
   private final List<Run> runs;
 
+  /** Where lines may break, found when it is first set; a second finding would be the same. */
+  private List<Typesetter.Chunk> chunks;
+
   private Text(List<Run> runs) {
     this.runs = List.copyOf(runs);
   }
@@ -83,6 +86,15 @@ public final class Text {
 
   List<Run> runs() {
     return runs;
+  }
+
+  List<Typesetter.Chunk> chunks() {
+    List<Typesetter.Chunk> found = chunks;
+    if (found == null) {
+      found = Typesetter.chunks(this);
+      chunks = found;
+    }
+    return found;
   }
 
   @Override

@@ -13,23 +13,51 @@ import java.util.List;
 final class Typesetter {
   private static final int LEAST_LETTERS = 3;
 
-  private enum Glue {
+  enum Glue {
     NONE,
     SPACE,
     LINE_BREAK
   }
 
-  /** What a line may not break: fragments that belong together, and what stands before them. */
-  private record Chunk(Glue before, List<Text.Run> runs) {
+  /**
+   * A part of a word in one face.
+   *
+   * @param units advance width in the font's own units
+   */
+  private record Fragment(Face face, String text, long units) {
+    static Fragment of(Face face, String text) {
+      return new Fragment(face, text, face.units(text));
+    }
+
     double width(double size) {
-      return runs.stream().mapToDouble(run -> run.face().width(run.text(), size)).sum();
+      return face.width(units, size);
+    }
+
+    Fragment spaced() {
+      return new Fragment(face, " " + text, face.units(" ") + units);
     }
   }
+
+  /** What a line may not break: fragments that belong together, and what stands before them. */
+  record Chunk(Glue before, List<Fragment> fragments) {
+    Chunk {
+      fragments = List.copyOf(fragments);
+    }
+
+    double width(double size) {
+      return fragments.size() == 1
+          ? fragments.get(0).width(size)
+          : fragments.stream().mapToDouble(fragment -> fragment.width(size)).sum();
+    }
+  }
+
+  /** Fragments in a row that are one run of the line. */
+  private record Open(Face face, StringBuilder text) {}
 
   private final double size;
   private final double room;
   private final List<Line> lines = new ArrayList<>();
-  private final List<Text.Run> current = new ArrayList<>();
+  private final List<Open> current = new ArrayList<>();
   private double filled;
 
   private Typesetter(double size, double room) {
@@ -45,7 +73,7 @@ final class Typesetter {
    */
   static List<Line> set(Text text, double size, double room) {
     Typesetter setter = new Typesetter(size, room);
-    for (Chunk chunk : chunks(text)) {
+    for (Chunk chunk : text.chunks()) {
       setter.place(chunk);
     }
     setter.endLine(false);
@@ -54,12 +82,27 @@ final class Typesetter {
 
   /** Width of the text on one line (the widest, if it has line breaks). */
   static double preferredWidth(Text text, double size) {
-    return set(text, size, Double.MAX_VALUE).stream().mapToDouble(Line::width).max().orElse(0);
+    double widest = 0;
+    double filled = 0;
+    for (Chunk chunk : text.chunks()) {
+      filled = chunk.before() == Glue.LINE_BREAK ? 0 : filled;
+      boolean spaced = chunk.before() == Glue.SPACE && filled > 0;
+      for (int i = 0; i < chunk.fragments().size(); i++) {
+        Fragment fragment = chunk.fragments().get(i);
+        filled += (spaced && i == 0 ? fragment.spaced() : fragment).width(size);
+      }
+      widest = Math.max(widest, filled);
+    }
+    return widest;
   }
 
   /** Width of the widest part that a line may not break. */
   static double leastWidth(Text text, double size) {
-    return chunks(text).stream().mapToDouble(chunk -> chunk.width(size)).max().orElse(0);
+    double widest = 0;
+    for (Chunk chunk : text.chunks()) {
+      widest = Math.max(widest, chunk.width(size));
+    }
+    return widest;
   }
 
   private void place(Chunk chunk) {
@@ -70,7 +113,7 @@ final class Typesetter {
     double space = spaced ? Face.REGULAR.width(" ", size) : 0;
     double width = chunk.width(size);
     if (filled + space + width <= room + 0.01) {
-      append(chunk.runs(), spaced);
+      append(chunk.fragments(), spaced);
     } else {
       endLine(spaced);
       placeOnNewLine(chunk, width);
@@ -79,31 +122,30 @@ final class Typesetter {
 
   private void placeOnNewLine(Chunk chunk, double width) {
     if (width <= room + 0.01) {
-      append(chunk.runs(), false);
+      append(chunk.fragments(), false);
       return;
     }
-    for (Text.Run run : chunk.runs()) {
-      breakWord(run);
-    }
+    chunk.fragments().forEach(this::breakWord);
   }
 
   /** Fills line after line with the letters of a word, a hyphen at each line's end. */
-  private void breakWord(Text.Run run) {
-    String rest = run.text();
-    while (filled + run.face().width(rest, size) > room) {
-      int letters = lettersThatFit(run.face(), rest);
+  private void breakWord(Fragment word) {
+    Face face = word.face();
+    String rest = word.text();
+    while (filled + face.width(rest, size) > room) {
+      int letters = lettersThatFit(face, rest);
       if (letters < LEAST_LETTERS) {
         if (!current.isEmpty()) {
           endLine(false);
           continue;
         }
-        throw new Overflow("text", 0, run.text(), "is wider than its column even when broken");
+        throw new Overflow("text", 0, word.text(), "is wider than its column even when broken");
       }
-      append(List.of(new Text.Run(run.face(), rest.substring(0, letters) + "-")), false);
+      append(List.of(Fragment.of(face, rest.substring(0, letters) + "-")), false);
       endLine(false);
       rest = rest.substring(letters);
     }
-    append(List.of(new Text.Run(run.face(), rest)), false);
+    append(List.of(Fragment.of(face, rest)), false);
   }
 
   private int lettersThatFit(Face face, String word) {
@@ -116,31 +158,33 @@ final class Typesetter {
     return letters;
   }
 
-  private void append(List<Text.Run> runs, boolean spaced) {
-    for (int i = 0; i < runs.size(); i++) {
-      Text.Run run = runs.get(i);
-      String text = spaced && i == 0 ? " " + run.text() : run.text();
+  private void append(List<Fragment> fragments, boolean spaced) {
+    for (int i = 0; i < fragments.size(); i++) {
+      Fragment fragment = spaced && i == 0 ? fragments.get(i).spaced() : fragments.get(i);
       int last = current.size() - 1;
-      if (last >= 0 && current.get(last).face() == run.face()) {
-        current.set(last, new Text.Run(run.face(), current.get(last).text() + text));
+      if (last >= 0 && current.get(last).face() == fragment.face()) {
+        current.get(last).text().append(fragment.text());
       } else {
-        current.add(new Text.Run(run.face(), text));
+        current.add(new Open(fragment.face(), new StringBuilder(fragment.text())));
       }
-      filled += run.face().width(text, size);
+      filled += fragment.width(size);
     }
   }
 
   private void endLine(boolean goesOn) {
     if (!current.isEmpty()) {
-      lines.add(new Line(current, filled, goesOn));
+      List<Text.Run> runs =
+          current.stream().map(open -> new Text.Run(open.face(), open.text().toString())).toList();
+      lines.add(new Line(runs, filled, goesOn));
       current.clear();
       filled = 0;
     }
   }
 
-  private static List<Chunk> chunks(Text text) {
+  /** What a line may not break, in order. */
+  static List<Chunk> chunks(Text text) {
     List<Chunk> chunks = new ArrayList<>();
-    List<Text.Run> open = new ArrayList<>();
+    List<Fragment> open = new ArrayList<>();
     Glue before = Glue.NONE;
     for (Text.Run run : text.runs()) {
       String letters = run.text();
@@ -161,14 +205,14 @@ final class Typesetter {
       addRun(open, run.face(), letters.substring(start));
     }
     close(chunks, open, before);
-    return chunks;
+    return List.copyOf(chunks);
   }
 
-  private static Glue close(List<Chunk> chunks, List<Text.Run> open, Glue before) {
+  private static Glue close(List<Chunk> chunks, List<Fragment> open, Glue before) {
     if (open.isEmpty()) {
       return before;
     }
-    chunks.add(new Chunk(before, List.copyOf(open)));
+    chunks.add(new Chunk(before, open));
     open.clear();
     return Glue.NONE;
   }
@@ -177,9 +221,9 @@ final class Typesetter {
     return one.compareTo(other) >= 0 ? one : other;
   }
 
-  private static void addRun(List<Text.Run> open, Face face, String text) {
+  private static void addRun(List<Fragment> open, Face face, String text) {
     if (!text.isEmpty()) {
-      open.add(new Text.Run(face, text));
+      open.add(Fragment.of(face, text));
     }
   }
 
