@@ -267,8 +267,10 @@ public final class Handouts {
       List<Section> open = new ArrayList<>();
       List<Section> own = new ArrayList<>();
       if (bound.contains(Print.CARD)) {
-        open.add(card(player.inTheOpen(), family));
-        own.add(card(player, family));
+        PlayerPlan shown = player.inTheOpen();
+        Section card = card(player, family);
+        own.add(card);
+        open.add(shown.card().equals(player.card()) ? card : card(shown, family));
       }
       open.addAll(home);
       own.addAll(home);

@@ -95,7 +95,7 @@ public final class Pdf implements AutoCloseable {
    */
   public int add(Section section) {
     label(section.labelPrefix());
-    List<Leaf> leaves = leaves(section);
+    List<Leaf> leaves = section.leaves(root);
     leaves.forEach(leaf -> addPage(section.paper(), List.of(leaf)));
     return leaves.size();
   }
@@ -114,17 +114,11 @@ public final class Pdf implements AutoCloseable {
       throw new IllegalArgumentException("two to a sheet: every print must be on the same half.");
     }
     label(labelPrefix);
-    List<Leaf> leaves = halves.stream().flatMap(section -> leaves(section).stream()).toList();
+    List<Leaf> leaves = halves.stream().flatMap(section -> section.leaves(root).stream()).toList();
     for (int i = 0; i < leaves.size(); i += 2) {
       addPage(half.lying(), leaves.subList(i, Math.min(i + 2, leaves.size())));
     }
     return (leaves.size() + 1) / 2;
-  }
-
-  private List<Leaf> leaves(Section section) {
-    Tag tag = section.tag();
-    root.adopt(tag);
-    return section.leaves(tag);
   }
 
   /** A page of one print, or of two with a line to cut along between them. */

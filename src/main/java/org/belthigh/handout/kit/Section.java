@@ -3,7 +3,9 @@ package org.belthigh.handout.kit;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -27,8 +29,7 @@ public final class Section {
   private final String labelPrefix;
   private final Flow content;
 
-  /** How many pages it has; 0 until it was laid out. */
-  private final AtomicInteger counted;
+  private final Layouts layouts;
 
   private Section(
       Paper paper,
@@ -39,7 +40,7 @@ public final class Section {
       String labelPrefix,
       double scale,
       Flow content,
-      AtomicInteger counted) {
+      Layouts layouts) {
     if (title.isBlank()) {
       throw new IllegalArgumentException("a section's title is blank.");
     }
@@ -51,7 +52,7 @@ public final class Section {
     this.bookmark = List.copyOf(bookmark);
     this.labelPrefix = Objects.requireNonNull(labelPrefix);
     this.content = content;
-    this.counted = counted;
+    this.layouts = layouts;
   }
 
   /**
@@ -65,21 +66,13 @@ public final class Section {
       Paper paper, Style style, PageWords words, String title, Consumer<Flow> content) {
     Flow flow = new Flow(style, new Outline());
     content.accept(flow);
-    return new Section(paper, words, title, "", List.of(title), "", 1, flow, new AtomicInteger());
+    return new Section(paper, words, title, "", List.of(title), "", 1, flow, new Layouts());
   }
 
   /** The same print with words at the left of the foot of each page; at the right is the page. */
   public Section footed(String foot) {
     return new Section(
-        paper,
-        words,
-        title,
-        foot,
-        bookmark,
-        labelPrefix,
-        frame.scale(),
-        content,
-        new AtomicInteger());
+        paper, words, title, foot, bookmark, labelPrefix, frame.scale(), content, new Layouts());
   }
 
   /**
@@ -92,13 +85,13 @@ public final class Section {
       throw new IllegalArgumentException("section \"" + title + "\": a bookmark needs a name.");
     }
     return new Section(
-        paper, words, title, footer, List.of(path), labelPrefix, frame.scale(), content, counted);
+        paper, words, title, footer, List.of(path), labelPrefix, frame.scale(), content, layouts);
   }
 
   /** The same print; its pages are labelled with the prefix and their number, from 1. */
   public Section labelled(String prefix) {
     return new Section(
-        paper, words, title, footer, bookmark, prefix, frame.scale(), content, counted);
+        paper, words, title, footer, bookmark, prefix, frame.scale(), content, layouts);
   }
 
   /**
@@ -108,13 +101,12 @@ public final class Section {
   public Section large() {
     double scale = LARGE_TYPE / content.style().body().type();
     return new Section(
-        paper, words, title, footer, bookmark, labelPrefix, scale, content, new AtomicInteger());
+        paper, words, title, footer, bookmark, labelPrefix, scale, content, new Layouts());
   }
 
   /** Number of pages, at least 1. */
   public int pageCount() {
-    int known = counted.get();
-    return known > 0 ? known : pages(new Tag("Sect")).size();
+    return layouts.count(this::laid);
   }
 
   Paper paper() {
@@ -133,27 +125,58 @@ public final class Section {
     return labelPrefix;
   }
 
-  /** The structure element of this print, still empty. */
-  Tag tag() {
-    return new Tag("Sect").language(words.language()).title(title);
-  }
-
-  /** The pages, each with its pieces, tagged below {@code parent}. */
-  List<Leaf> leaves(Tag parent) {
-    List<List<Galley.Placed>> pages = pages(parent);
+  /**
+   * The pages, each with its pieces.
+   *
+   * @param root takes the print's structure element as its last child
+   */
+  List<Leaf> leaves(Tag root) {
+    Laid laid = layouts.take(this::laid);
+    root.adopt(laid.tag());
+    List<List<Galley.Placed>> pages = laid.pages();
     return IntStream.range(0, pages.size())
         .mapToObj(i -> new Leaf(this, pages.get(i), i + 1, pages.size()))
         .toList();
   }
 
-  private List<List<Galley.Placed>> pages(Tag parent) {
+  private Laid laid() {
+    Tag tag = new Tag("Sect").language(words.language()).title(title);
     double first = frame.height() - 2 * frame.margin() - footerHeight();
     double later = first - headerHeight();
     Setting setting = new Setting(content.style(), later, frame.scale());
-    List<List<Galley.Placed>> pages =
-        Galley.pages(content.pieces(parent, frame.textWidth(), setting), first, later);
-    counted.set(pages.size());
-    return pages;
+    return new Laid(
+        tag, Galley.pages(content.pieces(tag, frame.textWidth(), setting), first, later));
+  }
+
+  /**
+   * A print laid out, for one document.
+   *
+   * @param tag its structure element
+   * @param pages its pieces, tagged below it
+   */
+  private record Laid(Tag tag, List<List<Galley.Placed>> pages) {}
+
+  /**
+   * What is known of a print's pages. To count them they are laid out; that layout waits for the
+   * first document that the print is added to.
+   */
+  private static final class Layouts {
+    private final AtomicInteger counted = new AtomicInteger();
+    private final AtomicReference<Laid> waiting = new AtomicReference<>();
+
+    int count(Supplier<Laid> layout) {
+      if (counted.get() == 0) {
+        Laid laid = layout.get();
+        waiting.set(laid);
+        counted.set(laid.pages().size());
+      }
+      return counted.get();
+    }
+
+    Laid take(Supplier<Laid> layout) {
+      Laid laid = waiting.getAndSet(null);
+      return laid == null ? layout.get() : laid;
+    }
   }
 
   /** Draws one of the {@link #leaves}. */
