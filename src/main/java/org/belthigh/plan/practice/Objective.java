@@ -189,100 +189,145 @@ public final class Objective {
   }
 
   /**
-   * What one squad adds by what it does itself.
-   *
-   * @param faults limits that it breaks
-   * @param capacity swings that its posts hold
+   * What squads, stations and rotations add to a score: each by itself, so that who changes one
+   * reckons that one anew.
    */
-  record Part(long points, int faults, int capacity) {}
+  final class Ledger {
+    /** By squad: what it adds by what it does itself, limits that it breaks, its swings. */
+    private final int[] points = new int[stations];
 
-  /** The part of squad {@code number} with the tasks {@code own}, rotation by rotation. */
-  Part part(Squad squad, int number, int[] own) {
-    long points = -squad.mixed;
-    int faults = 0;
-    int skills = 0;
-    for (int r = 0; r < rotations; r++) {
-      int t = own[r];
-      if (t < 0) {
-        continue;
+    private final int[] faults = new int[stations];
+    private final int[] capacity = new int[stations];
+
+    /** By station: points for setting up and changing, and its tasks as a set. */
+    private final int[] costs = new int[stations];
+
+    private final long[] here = new long[stations];
+
+    /** By rotation: stations that would need a thing which others use. */
+    private final int[] missing = new int[rotations];
+
+    /** A ledger without entries. */
+    Ledger() {}
+
+    /** The entries of all. */
+    Ledger(Squad[] squads, int[][] posts) {
+      for (int q = 0; q < stations; q++) {
+        squad(squads[q], q, posts[q]);
+        station(q, posts);
       }
-      int before = 0;
-      for (int e = 0; e < r; e++) {
-        before += own[e] == t ? 1 : 0;
+      for (int r = 0; r < rotations; r++) {
+        rotation(r, posts);
       }
-      boolean grownUp = grownUpWith[number][r];
-      faults += squad.barred[t] ? NEVER : 0;
-      faults += adult[t] && !grownUp ? NEVER : 0;
-      faults += before >= VISITS ? NEVER : 0;
-      points += squad.visit[t];
-      points -= before > 0 ? AGAIN * squad.size : 0;
-      points -= grownUp && bare[t] ? BARE * squad.size : 0;
-      skills |= 1 << skill[t];
     }
-    for (int k = 0; k < squad.meets.length; k++) {
-      points += (skills & 1 << k) != 0 ? squad.meets[k] : 0;
-    }
-    int capacity = capacity(own);
-    return new Part(points, faults + (capacity == 0 ? 1 : 0), capacity);
-  }
 
-  /** Points less broken limits; higher is better. */
-  long of(Part[] parts, int[][] posts) {
-    long points = 0;
-    int faults = 0;
-    int common = commonSwings.length - 1;
-    for (Part part : parts) {
-      points += part.points;
-      faults += part.faults;
-      common = part.capacity == 0 ? common : Math.min(common, part.capacity);
+    /** Enters squad {@code number} with the tasks {@code own}, rotation by rotation. */
+    void squad(Squad squad, int number, int[] own) {
+      int sum = -squad.mixed;
+      int broken = 0;
+      int skills = 0;
+      int room = 0;
+      long once = 0;
+      long twice = 0;
+      for (int r = 0; r < rotations; r++) {
+        int t = own[r];
+        if (t < 0) {
+          continue;
+        }
+        boolean grownUp = grownUpWith[number][r];
+        long task = 1L << t;
+        if ((once & task) != 0) {
+          // a third visit of a squad to one task is one too many
+          broken += (twice & task) != 0 ? NEVER : 0;
+          sum -= AGAIN * squad.size;
+          twice |= task;
+        }
+        once |= task;
+        broken += squad.barred[t] ? NEVER : 0;
+        broken += adult[t] && !grownUp ? NEVER : 0;
+        sum += squad.visit[t];
+        sum -= grownUp && bare[t] ? BARE * squad.size : 0;
+        skills |= 1 << skill[t];
+        room += swings[t];
+      }
+      for (int k = 0; k < squad.meets.length; k++) {
+        sum += (skills & 1 << k) != 0 ? squad.meets[k] : 0;
+      }
+      points[number] = sum;
+      faults[number] = broken + (room == 0 ? 1 : 0);
+      capacity[number] = room;
     }
-    points += (long) SWING * commonSwings[common];
-    return points - stationCosts(posts) - FAULT * (faults + NEVER * shortages(posts));
-  }
 
-  /** What it costs to set up, to change and to explain. */
-  private long stationCosts(int[][] posts) {
-    long costs = 0;
-    long taught = 0;
-    long watched = 0;
-    for (int s = 0; s < stations; s++) {
-      long here = 0;
+    /** Enters what it costs to set up station {@code number} and to change there. */
+    void station(int number, int[][] posts) {
+      int sum = 0;
+      long tasks = 0;
       int last = -1;
       for (int r = 0; r < rotations; r++) {
-        int t = posts[squadAt[s][r]][r];
+        int t = posts[squadAt[number][r]][r];
         if (t >= 0) {
-          here |= 1L << t;
-          costs += last >= 0 && last != t ? CHANGE : 0;
+          tasks |= 1L << t;
+          sum += last >= 0 && last != t ? CHANGE : 0;
         }
         last = t;
       }
-      costs += (long) SET_UP * Long.bitCount(here);
-      if (practice.adultAt(s)) {
-        taught |= here;
-      } else {
-        watched |= here;
-      }
+      costs[number] = sum + SET_UP * Long.bitCount(tasks);
+      here[number] = tasks;
     }
-    int tooMany =
-        Math.max(0, Long.bitCount(taught) - practice.taughtMost())
-            + Math.max(0, Long.bitCount(watched) - practice.watchedMost());
-    return costs + (long) EXPLAIN * Long.bitCount(taught | watched) + FAULT * NEVER * tooMany;
-  }
 
-  /** Stations that would need a thing which others use at the same time. */
-  private int shortages(int[][] posts) {
-    int missing = 0;
-    for (int r = 0; r < rotations; r++) {
+    /** Enters the stations that want for a thing in rotation {@code number}. */
+    void rotation(int number, int[][] posts) {
       int used = 0;
       boolean enough = true;
       for (int[] own : posts) {
-        int taken = own[r] < 0 ? 0 : takes[own[r]];
+        int taken = own[number] < 0 ? 0 : takes[own[number]];
         enough &= (taken & (used | ~inStock)) == 0;
         used |= taken;
       }
-      missing += enough ? 0 : shortages(posts, r);
+      missing[number] = enough ? 0 : shortages(posts, number);
     }
-    return missing;
+
+    void squadAs(Ledger other, int number) {
+      points[number] = other.points[number];
+      faults[number] = other.faults[number];
+      capacity[number] = other.capacity[number];
+    }
+
+    void stationAs(Ledger other, int number) {
+      costs[number] = other.costs[number];
+      here[number] = other.here[number];
+    }
+
+    void rotationAs(Ledger other, int number) {
+      missing[number] = other.missing[number];
+    }
+
+    /** Points less broken limits; higher is better. */
+    long score() {
+      int sum = 0;
+      int broken = 0;
+      int common = commonSwings.length - 1;
+      long taught = 0;
+      long watched = 0;
+      for (int i = 0; i < stations; i++) {
+        sum += points[i] - costs[i];
+        broken += faults[i];
+        common = capacity[i] == 0 ? common : Math.min(common, capacity[i]);
+        if (practice.adultAt(i)) {
+          taught |= here[i];
+        } else {
+          watched |= here[i];
+        }
+      }
+      sum += SWING * commonSwings[common] - EXPLAIN * Long.bitCount(taught | watched);
+      int never =
+          Math.max(0, Long.bitCount(taught) - practice.taughtMost())
+              + Math.max(0, Long.bitCount(watched) - practice.watchedMost());
+      for (int wanting : missing) {
+        never += wanting;
+      }
+      return sum - FAULT * (broken + NEVER * never);
+    }
   }
 
   private int shortages(int[][] posts, int rotation) {
@@ -297,13 +342,9 @@ public final class Objective {
     return missing;
   }
 
-  /** The same from the squads themselves. */
+  /** The score of squads that are summed up. */
   long of(Squad[] squads, int[][] posts) {
-    Part[] parts = new Part[stations];
-    for (int q = 0; q < stations; q++) {
-      parts[q] = part(squads[q], q, posts[q]);
-    }
-    return of(parts, posts);
+    return new Ledger(squads, posts).score();
   }
 
   /** The score of a whole arrangement. */

@@ -31,27 +31,23 @@ public final class Search {
   private final Practice practice;
   private final Objective objective;
   private final SplittableRandom draws = new SplittableRandom(SEED);
+  private final int hitters;
   private final int tasks;
   private final int squads;
   private final int rotations;
 
-  private Arrangement now;
-  private Objective.Squad[] sums;
-  private Objective.Part[] parts;
-  private long score;
-  private final int[][] before;
-  private final Objective.Part[] partsBefore;
   private final boolean squadsStay;
+  private Standing now;
+  private long score;
 
   private Search(Practice practice, boolean squadsStay) {
     this.squadsStay = squadsStay;
     this.practice = practice;
     this.objective = new Objective(practice);
+    this.hitters = practice.hitters().size();
     this.tasks = practice.tasks().size();
     this.squads = practice.stations();
     this.rotations = practice.rotations();
-    this.before = new int[squads][rotations];
-    this.partsBefore = new Objective.Part[squads];
   }
 
   /** Steps that leave a small gap: more for a larger practice. */
@@ -87,7 +83,7 @@ public final class Search {
     Arrangement best = null;
     long bestScore = Long.MIN_VALUE;
     for (int start = 0; start < starts; start++) {
-      begin(squadOf.clone());
+      begin(squadOf);
       Arrangement found = improve(steps / starts);
       long reached = objective.of(found);
       if (reached > bestScore) {
@@ -100,7 +96,6 @@ public final class Search {
 
   /** Squads of neighbours in need, whose sizes differ by one at the most. */
   private int[] neighbours() {
-    int hitters = practice.hitters().size();
     Integer[] order = IntStream.range(0, hitters).boxed().toArray(Integer[]::new);
     Arrays.sort(order, Comparator.comparing(h -> practice.hitters().get(h).alike()));
     int[] squadOf = new int[hitters];
@@ -117,18 +112,8 @@ public final class Search {
 
   /** Tasks one by one. */
   private void begin(int[] squadOf) {
-    int[][] posts = new int[squads][rotations];
-    for (int[] own : posts) {
-      Arrays.fill(own, Arrangement.FIELDS);
-    }
-    now = new Arrangement(squadOf, posts);
-    sums = new Objective.Squad[squads];
-    parts = new Objective.Part[squads];
-    for (int q = 0; q < squads; q++) {
-      sums[q] = objective.squad(squadOf, q);
-      parts[q] = objective.part(sums[q], q, posts[q]);
-    }
-    score = objective.of(parts, posts);
+    now = new Standing(practice, objective, squadOf);
+    score = now.score();
     for (int r = 0; r < rotations; r++) {
       for (int q = 0; q < squads; q++) {
         fill(q, r);
@@ -138,19 +123,18 @@ public final class Search {
 
   /** The best task for one post as the others stand. */
   private void fill(int squad, int rotation) {
-    int[] own = now.posts()[squad];
-    int best = own[rotation];
-    for (int t = Arrangement.FIELDS; t < tasks; t++) {
-      own[rotation] = t;
-      parts[squad] = objective.part(sums[squad], squad, own);
-      long tried = objective.of(parts, now.posts());
+    int best = Arrangement.FIELDS;
+    for (int t = 0; t < tasks; t++) {
+      now.post(squad, rotation, t);
+      long tried = now.score();
       if (tried > score) {
         score = tried;
         best = t;
       }
     }
-    own[rotation] = best;
-    parts[squad] = objective.part(sums[squad], squad, own);
+    now.post(squad, rotation, best);
+    now.score();
+    now.keep();
   }
 
   private Arrangement improve(int steps) {
@@ -159,8 +143,12 @@ public final class Search {
     for (int step = 0; step < steps; step++) {
       long least = score - WIDEST * (steps - step) / steps;
       boolean exchanges = draws.nextInt(4) == 0 && !squadsStay;
-      boolean kept = exchanges ? exchange(least) : replan(least);
-      if (kept && score > bestScore) {
+      if (exchanges) {
+        exchange();
+      } else {
+        replan();
+      }
+      if (now.isChanged() && settle(least) && score > bestScore) {
         best = now.copy();
         bestScore = score;
       }
@@ -168,83 +156,47 @@ public final class Search {
     return best;
   }
 
+  /** Keeps what was changed where it scores {@code least} or more. */
+  private boolean settle(long least) {
+    long tried = now.score();
+    if (tried < least) {
+      now.undo();
+      return false;
+    }
+    now.keep();
+    score = tried;
+    return true;
+  }
+
   /** Two hitters change squads, or one moves over where squads stay within one of each other. */
-  private boolean exchange(long least) {
-    int[] squadOf = now.squadOf();
-    int one = draws.nextInt(squadOf.length);
-    int from = squadOf[one];
+  private void exchange() {
+    int one = draws.nextInt(hitters);
+    int from = now.squadOf(one);
     int to = draws.nextInt(squads);
     if (from == to) {
-      return false;
+      return;
     }
-    int other = draws.nextInt(squadOf.length);
-    boolean moves = sums[from].size > sums[to].size && draws.nextInt(3) == 0;
-    if (!moves && squadOf[other] != to) {
-      return false;
+    int other = draws.nextInt(hitters);
+    if (now.sizeOf(from) > now.sizeOf(to) && draws.nextInt(3) == 0) {
+      now.move(one, to);
+    } else if (now.squadOf(other) == to) {
+      now.move(one, to);
+      now.move(other, from);
     }
-    Objective.Squad fromBefore = sums[from];
-    Objective.Squad toBefore = sums[to];
-    System.arraycopy(parts, 0, partsBefore, 0, squads);
-    squadOf[one] = to;
-    if (!moves) {
-      squadOf[other] = from;
-    }
-    sums[from] = objective.squad(squadOf, from);
-    sums[to] = objective.squad(squadOf, to);
-    parts[from] = objective.part(sums[from], from, now.posts()[from]);
-    parts[to] = objective.part(sums[to], to, now.posts()[to]);
-    long tried = objective.of(parts, now.posts());
-    if (tried >= least) {
-      score = tried;
-      return true;
-    }
-    squadOf[one] = from;
-    if (!moves) {
-      squadOf[other] = to;
-    }
-    sums[from] = fromBefore;
-    sums[to] = toBefore;
-    System.arraycopy(partsBefore, 0, parts, 0, squads);
-    return false;
   }
 
   /** Other tasks for a post, for two posts, for a whole station, or for all posts of a task. */
-  private boolean replan(long least) {
-    int[][] posts = now.posts();
-    for (int q = 0; q < squads; q++) {
-      System.arraycopy(posts[q], 0, before[q], 0, rotations);
-    }
-    System.arraycopy(parts, 0, partsBefore, 0, squads);
+  private void replan() {
     int q = draws.nextInt(squads);
     int r = draws.nextInt(rotations);
     switch (draws.nextInt(8)) {
-      case 0, 1 -> posts[q][r] = anyTask();
-      case 2 -> posts[q][r] = usedTask();
-      case 3, 4 -> replace(posts, usedTask(), anyTask());
-      case 5 -> swap(posts, q, r, q, draws.nextInt(rotations));
-      case 6 -> swap(posts, q, r, draws.nextInt(squads), r);
-      default -> keep(posts, practice.station(q, r), draws.nextBoolean() ? usedTask() : anyTask());
+      case 0, 1 -> now.post(q, r, anyTask());
+      case 2 -> now.post(q, r, usedTask());
+      case 3, 4 -> replace(usedTask(), anyTask());
+      case 5 -> swap(q, r, q, draws.nextInt(rotations));
+      case 6 -> swap(q, r, draws.nextInt(squads), r);
+      default -> keep(practice.station(q, r), draws.nextBoolean() ? usedTask() : anyTask());
     }
-    boolean changed = false;
-    for (int i = 0; i < squads; i++) {
-      if (!Arrays.equals(before[i], posts[i])) {
-        parts[i] = objective.part(sums[i], i, posts[i]);
-        changed = true;
-      }
-    }
-    if (!changed) {
-      return true;
-    }
-    long tried = objective.of(parts, posts);
-    if (tried >= least) {
-      score = tried;
-      return true;
-    }
-    for (int i = 0; i < squads; i++) {
-      System.arraycopy(before[i], 0, posts[i], 0, rotations);
-    }
-    System.arraycopy(partsBefore, 0, parts, 0, squads);
-    return false;
   }
 
   private int anyTask() {
@@ -252,27 +204,29 @@ public final class Search {
   }
 
   private int usedTask() {
-    return now.posts()[draws.nextInt(squads)][draws.nextInt(rotations)];
+    return now.task(draws.nextInt(squads), draws.nextInt(rotations));
   }
 
-  private static void replace(int[][] posts, int old, int task) {
-    for (int[] own : posts) {
-      for (int r = 0; r < own.length; r++) {
-        own[r] = own[r] == old ? task : own[r];
+  private void replace(int old, int task) {
+    for (int q = 0; q < squads; q++) {
+      for (int r = 0; r < rotations; r++) {
+        if (now.task(q, r) == old) {
+          now.post(q, r, task);
+        }
       }
     }
   }
 
-  private static void swap(int[][] posts, int q, int r, int otherSquad, int otherRotation) {
-    int task = posts[q][r];
-    posts[q][r] = posts[otherSquad][otherRotation];
-    posts[otherSquad][otherRotation] = task;
+  private void swap(int q, int r, int otherSquad, int otherRotation) {
+    int task = now.task(q, r);
+    now.post(q, r, now.task(otherSquad, otherRotation));
+    now.post(otherSquad, otherRotation, task);
   }
 
   /** One station keeps one task all practice long. */
-  private void keep(int[][] posts, int station, int task) {
+  private void keep(int station, int task) {
     for (int r = 0; r < rotations; r++) {
-      posts[practice.squad(station, r)][r] = task;
+      now.post(practice.squad(station, r), r, task);
     }
   }
 }
