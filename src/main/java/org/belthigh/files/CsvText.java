@@ -134,9 +134,15 @@ final class CsvText implements Table.Places {
   private static int[] lineStarts(String text) {
     int[] starts = new int[text.length() + 1];
     int count = 1;
-    for (int at = 0; at < text.length(); at++) {
-      if (endsLine(text, at)) {
-        starts[count++] = at + 1;
+    if (text.indexOf('\r') < 0) {
+      for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', end + 1)) {
+        starts[count++] = end + 1;
+      }
+    } else {
+      for (int at = 0; at < text.length(); at++) {
+        if (endsLine(text, at)) {
+          starts[count++] = at + 1;
+        }
       }
     }
     return Arrays.copyOf(starts, count);

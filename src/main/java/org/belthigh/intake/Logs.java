@@ -17,14 +17,6 @@ import org.belthigh.model.Problem;
  * tosses win over a tally of the same drill, day and measure.
  */
 final class Logs {
-  private static final Comparator<Toss> ORDER =
-      Comparator.comparing(Toss::date)
-          .thenComparing(Toss::player)
-          .thenComparing(Toss::drill)
-          .thenComparing(Toss::round, Logs::compareRounds)
-          .thenComparingInt(Toss::order)
-          .thenComparing(Toss::origin);
-
   private final List<Toss> tosses = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
   private final Map<Round, Marked> rounds = new HashMap<>();
@@ -62,6 +54,9 @@ final class Logs {
 
   /** Rounds with digits only by number, the others after them by text. */
   private static int compareRounds(String a, String b) {
+    if (a.equals(b)) {
+      return 0;
+    }
     boolean number = isNumber(a);
     if (number != isNumber(b)) {
       return number ? -1 : 1;
@@ -133,7 +128,17 @@ final class Logs {
       tosses.removeIf(copied::contains);
     }
     unnumbered.clear();
-    return tosses.stream().sorted(ORDER).toList();
+    return tosses.stream().sorted(Logs::inOrder).toList();
+  }
+
+  /** By day, player, drill, round, number and place; rows mostly stand in that order already. */
+  private static int inOrder(Toss one, Toss other) {
+    int order = one.date().compareTo(other.date());
+    order = order != 0 ? order : one.player().compareTo(other.player());
+    order = order != 0 ? order : one.drill().compareTo(other.drill());
+    order = order != 0 ? order : compareRounds(one.round(), other.round());
+    order = order != 0 ? order : Integer.compare(one.order(), other.order());
+    return order != 0 ? order : one.origin().compareTo(other.origin());
   }
 
   /** What stood in two files, told once for two files; complete after all else was asked for. */

@@ -165,8 +165,9 @@ final class Reading {
 
   private static boolean isClean(Table table) {
     for (Table.Line line : table.lines()) {
-      for (String cell : line.cells()) {
-        if (Blanks.hidden(cell) >= 0) {
+      List<String> cells = line.cells();
+      for (int i = 0; i < cells.size(); i++) {
+        if (Blanks.hidden(cells.get(i)) >= 0) {
           return false;
         }
       }
