@@ -12,7 +12,8 @@ import org.apache.pdfbox.cos.COSName;
 final class Tag {
   private final String type;
   private final COSDictionary element = new COSDictionary();
-  private final COSArray kids = new COSArray();
+  private COSBase onlyKid;
+  private COSArray kids;
 
   Tag(String type) {
     this.type = type;
@@ -141,9 +142,19 @@ final class Tag {
     return element;
   }
 
+  /** One kid stands by itself, more of them in an array: most elements have one. */
   private void addKid(COSBase kid) {
+    if (onlyKid == null) {
+      onlyKid = kid;
+      element.setItem(COSName.K, kid);
+      return;
+    }
+    if (kids == null) {
+      kids = new COSArray();
+      kids.add(onlyKid);
+      element.setItem(COSName.K, kids);
+    }
     kids.add(kid);
-    element.setItem(COSName.K, kids);
   }
 
   private static COSDictionary attributes(String owner) {
