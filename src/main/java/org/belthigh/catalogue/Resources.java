@@ -53,12 +53,16 @@ final class Resources {
     }
   }
 
-  private static List<String> listed() {
+  /** The list that the build made. */
+  static List<String> listed() {
     return text(LIST).lines().toList();
   }
 
   private static String text(String name) {
     try (InputStream in = Resources.class.getClassLoader().getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException(name + " is missing: the jar was not built whole");
+      }
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -77,7 +77,7 @@ public final class Belthigh implements Runnable {
     return commandLine(new Commands(clock), Commands.ALL, out, err);
   }
 
-  private static CommandLine commandLine(
+  static CommandLine commandLine(
       Commands commands, List<Class<?>> needed, PrintWriter out, PrintWriter err) {
     Belthigh belthigh = new Belthigh();
     CommandLine line = new CommandLine(belthigh, commands);

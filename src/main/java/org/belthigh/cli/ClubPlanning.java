@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
@@ -33,11 +34,28 @@ final class ClubPlanning {
   private final Catalogue catalogue;
   private final Words words;
   private final PlanOrder order;
+  private final SecondPair audit;
 
   ClubPlanning(Catalogue catalogue, PlanOrder order) {
+    this(catalogue, order, new Audit(catalogue)::beside);
+  }
+
+  ClubPlanning(Catalogue catalogue, PlanOrder order, SecondPair audit) {
     this.catalogue = catalogue;
     this.words = ClubOptions.words(catalogue);
     this.order = order;
+    this.audit = audit;
+  }
+
+  /** A second pair of eyes. */
+  @FunctionalInterface
+  interface SecondPair {
+    /**
+     * The limits that a plan does not keep.
+     *
+     * @param file how messages name the plan
+     */
+    List<Problem> broken(String file, String json, ClubRecord record);
   }
 
   /** Loads ahead of time, on a core that is idle, what planning needs later. */
@@ -45,8 +63,12 @@ final class ClubPlanning {
     ForkJoinPool.commonPool()
         .execute(
             () -> {
-              Planner.warm();
-              Handouts.warm();
+              try {
+                Planner.warm();
+                Handouts.warm();
+              } catch (RuntimeException | LinkageError e) {
+                // it fails again where it is needed, and is told there
+              }
             });
   }
 
@@ -82,7 +104,8 @@ final class ClubPlanning {
   /**
    * Plans the club in {@code folder} and writes to {@code out}.
    *
-   * @param witness is shown each file as it is put among those to be written
+   * @param witness is shown each file as it is put among those to be written; of a plan that is
+   *     then refused, too
    * @throws NothingDone if the folder cannot be used at all, or lacks a group or player of the
    *     order
    * @throws Unwritable if nothing can be written, or another run is writing there
@@ -103,7 +126,7 @@ final class ClubPlanning {
             output.put(path, bytes);
             witness.take(path, bytes);
           };
-      Audited audited = audited(plan, out.resolve("plan.json").toString(), record, tray);
+      Audited audited = printedAndAudited(plan, out.resolve("plan.json").toString(), record, tray);
       if (!audited.broken().isEmpty()) {
         return new Planned(audited.broken(), problems);
       }
@@ -131,23 +154,37 @@ final class ClubPlanning {
   private record Audited(String json, List<Problem> broken) {}
 
   /** Prints the plan, and has it read by a second pair of eyes meanwhile. */
-  private Audited audited(Plan plan, String file, ClubRecord record, Handouts.Tray tray) {
+  private Audited printedAndAudited(Plan plan, String file, ClubRecord record, Handouts.Tray tray) {
     CompletableFuture<Audited> second =
         CompletableFuture.supplyAsync(() -> audited(plan, file, record));
     try {
       print(plan, tray);
     } catch (RuntimeException e) {
       // what breaks a limit may be what cannot be printed: then the limit is what there is to say
-      if (second.join().broken().isEmpty()) {
-        throw e;
-      }
+      Optional<Audited> audited = second.handle((a, fault) -> Optional.ofNullable(a)).join();
+      return audited.filter(a -> !a.broken().isEmpty()).orElseThrow(() -> e);
     }
-    return second.join();
+    return result(second);
+  }
+
+  /** What another thread found, or what it threw. */
+  private static <T> T result(CompletableFuture<T> other) {
+    try {
+      return other.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      if (e.getCause() instanceof Error cause) {
+        throw cause;
+      }
+      throw e;
+    }
   }
 
   private Audited audited(Plan plan, String file, ClubRecord record) {
     String json = Json.text(PlanJson.of(plan, words));
-    return new Audited(json, new Audit(catalogue).beside(file, json, record));
+    return new Audited(json, audit.broken(file, json, record));
   }
 
   private void print(Plan plan, Handouts.Tray tray) {

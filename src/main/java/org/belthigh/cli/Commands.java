@@ -3,7 +3,6 @@ package org.belthigh.cli;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -32,6 +31,9 @@ final class Commands implements IFactory {
   /** Those that speak of all others. */
   private static final Set<String> OF_ALL = Set.of("completion", "man", "docs");
 
+  /** May stand before a command and changes nothing of what others say. */
+  private static final Set<String> QUIET = Set.of("-q", "--quiet");
+
   private final Clock clock;
 
   Commands(Clock clock) {
@@ -40,11 +42,12 @@ final class Commands implements IFactory {
 
   /**
    * The commands that a command line needs: to read what the others say of themselves takes longer
-   * than some of them run. All of them where the first word is no option and no command.
+   * than some of them run. All of them where its first word, {@code --quiet} aside, is no command.
    */
   static List<Class<?>> needed(String... args) {
-    Optional<String> first = Stream.of(args).filter(arg -> !arg.startsWith("-")).findFirst();
-    return first
+    return Stream.of(args)
+        .dropWhile(QUIET::contains)
+        .findFirst()
         .filter(name -> !OF_ALL.contains(name))
         .flatMap(name -> ALL.stream().filter(type -> name(type).equals(name)).findFirst())
         .<List<Class<?>>>map(List::of)

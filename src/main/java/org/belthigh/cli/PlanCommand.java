@@ -170,8 +170,8 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Progress progress = new Progress(err);
     ClubPlanning.Planned planned = planning.plan(where.club, out, progress);
+    progress.end(planned.printed() ? " files written to " + out : " files drawn");
     if (planned.printed()) {
-      progress.end(out);
       // the folders are given back by now: the list may go into one of them
       faults.write(planned.problems());
     }
@@ -202,9 +202,9 @@ final class PlanCommand implements Callable<Integer> {
       }
     }
 
-    void end(Path out) {
+    void end(String what) {
       if (Terminal.watched()) {
-        err.println("\r" + files + " files written to " + out);
+        err.println("\r" + files + what);
       }
     }
   }

@@ -135,6 +135,7 @@ final class CsvText implements Table.Places {
     int[] starts = new int[text.length() + 1];
     int count = 1;
     if (text.indexOf('\r') < 0) {
+      // the usual file: looked through several letters at a time
       for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', end + 1)) {
         starts[count++] = end + 1;
       }

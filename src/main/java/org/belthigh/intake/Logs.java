@@ -131,7 +131,10 @@ final class Logs {
     return tosses.stream().sorted(Logs::inOrder).toList();
   }
 
-  /** By day, player, drill, round, number and place; rows mostly stand in that order already. */
+  /**
+   * By day, player, drill, round, number and place. Written out: rows mostly stand in that order
+   * already, so that to compare them was a tenth of all reading.
+   */
   private static int inOrder(Toss one, Toss other) {
     int order = one.date().compareTo(other.date());
     order = order != 0 ? order : one.player().compareTo(other.player());

@@ -51,6 +51,8 @@ final class SpeedPage {
           page. Neither has a table or works out where anything goes but lines below each other: they do less.
         - Reading beside the CSV library: the library takes every cell of the same logs out of the same files and
           understands nothing of them.
+
+        Where the time goes, and what was tried in vain: [decision 6](decisions/0006-speed.md).
         """);
     return page.toString();
   }

@@ -33,6 +33,11 @@ class CatalogueLoaderTest {
   }
 
   @Test
+  void the_list_in_the_jar_names_every_file_that_travels() {
+    assertThat(Resources.listed()).containsExactlyInAnyOrderElementsOf(FILES.keySet());
+  }
+
+  @Test
   void a_drill_is_logged_where_its_words_ask_for_writing() {
     Curriculum curriculum = CatalogueLoader.load().orThrow().curricula().get("belthigh-2027");
 

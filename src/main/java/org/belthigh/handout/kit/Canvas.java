@@ -72,7 +72,7 @@ final class Canvas implements AutoCloseable {
     if (open != tag) {
       endOpen();
       tag.claim(page.getCOSObject(), claimed.size());
-      begin(COSName.getPDFName(tag.type()), claimed.size());
+      begin(Names.of(tag.type()), claimed.size());
       claimed.add(tag);
       open = tag;
     }
@@ -94,8 +94,8 @@ final class Canvas implements AutoCloseable {
   void furniture(String subtype, Consumer<Ink> drawing) {
     COSDictionary properties = new COSDictionary();
     properties.setDirect(true);
-    properties.setName(COSName.TYPE, "Pagination");
-    properties.setName(COSName.SUBTYPE, subtype);
+    properties.setItem(COSName.TYPE, Names.of("Pagination"));
+    properties.setItem(COSName.SUBTYPE, Names.of(subtype));
     artifact(PDPropertyList.create(properties), drawing);
   }
 

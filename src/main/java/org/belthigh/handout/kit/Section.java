@@ -166,16 +166,20 @@ public final class Section {
 
     int count(Supplier<Laid> layout) {
       if (counted.get() == 0) {
-        Laid laid = layout.get();
-        waiting.set(laid);
-        counted.set(laid.pages().size());
+        waiting.set(counted(layout));
       }
       return counted.get();
     }
 
     Laid take(Supplier<Laid> layout) {
       Laid laid = waiting.getAndSet(null);
-      return laid == null ? layout.get() : laid;
+      return laid == null ? counted(layout) : laid;
+    }
+
+    private Laid counted(Supplier<Laid> layout) {
+      Laid laid = layout.get();
+      counted.set(laid.pages().size());
+      return laid;
     }
   }
 

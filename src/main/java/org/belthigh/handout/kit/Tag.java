@@ -17,8 +17,8 @@ final class Tag {
 
   Tag(String type) {
     this.type = type;
-    element.setItem(COSName.TYPE, COSName.getPDFName("StructElem"));
-    element.setName(COSName.S, type);
+    element.setItem(COSName.TYPE, Names.of("StructElem"));
+    element.setItem(COSName.S, Names.of(type));
   }
 
   /** A new last child. */
@@ -38,9 +38,9 @@ final class Tag {
   Tag checkBox(String alternate) {
     Tag box = child("Form").alternate(alternate);
     COSDictionary attributes = attributes("PrintField");
-    attributes.setName("Role", "cb");
-    attributes.setName("checked", "off");
-    attributes.setString("Desc", alternate);
+    attributes.setItem(Names.of("Role"), Names.of("cb"));
+    attributes.setItem(Names.of("checked"), Names.of("off"));
+    attributes.setString(Names.of("Desc"), alternate);
     box.element.setItem(COSName.A, attributes);
     return box;
   }
@@ -49,8 +49,8 @@ final class Tag {
   Tag writingLine(String alternate) {
     Tag line = child("Form").alternate(alternate);
     COSDictionary attributes = attributes("PrintField");
-    attributes.setName("Role", "tv");
-    attributes.setString("Desc", alternate);
+    attributes.setItem(Names.of("Role"), Names.of("tv"));
+    attributes.setString(Names.of("Desc"), alternate);
     line.element.setItem(COSName.A, attributes);
     return line;
   }
@@ -59,7 +59,7 @@ final class Tag {
   Tag headerCell(String scope) {
     Tag cell = child("TH");
     COSDictionary attributes = attributes("Table");
-    attributes.setName("Scope", scope);
+    attributes.setItem(Names.of("Scope"), Names.of(scope));
     cell.element.setItem(COSName.A, attributes);
     return cell;
   }
@@ -81,7 +81,7 @@ final class Tag {
   Tag list(String numbering) {
     Tag list = child("L");
     COSDictionary attributes = attributes("List");
-    attributes.setName("ListNumbering", numbering);
+    attributes.setItem(Names.of("ListNumbering"), Names.of(numbering));
     list.element.setItem(COSName.A, attributes);
     return list;
   }
@@ -113,7 +113,7 @@ final class Tag {
       box.add(new COSFloat(Math.round(edge * 100) / 100f));
     }
     attributes.setItem(COSName.BBOX, box);
-    attributes.setName("Placement", "Block");
+    attributes.setItem(Names.of("Placement"), Names.of("Block"));
     element.setItem(COSName.A, attributes);
   }
 
@@ -127,7 +127,7 @@ final class Tag {
     } else {
       COSDictionary reference = new COSDictionary();
       reference.setDirect(true);
-      reference.setItem(COSName.TYPE, COSName.getPDFName("MCR"));
+      reference.setItem(COSName.TYPE, Names.of("MCR"));
       reference.setItem(COSName.PG, page);
       reference.setInt(COSName.MCID, id);
       addKid(reference);
@@ -160,7 +160,7 @@ final class Tag {
   private static COSDictionary attributes(String owner) {
     COSDictionary attributes = new COSDictionary();
     attributes.setDirect(true);
-    attributes.setName(COSName.O, owner);
+    attributes.setItem(COSName.O, Names.of(owner));
     return attributes;
   }
 }

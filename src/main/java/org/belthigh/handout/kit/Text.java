@@ -108,11 +108,24 @@ public final class Text {
   }
 
   private static String clean(Face face, String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder clean = new StringBuilder();
     Normalizer.normalize(text, Normalizer.Form.NFC)
         .codePoints()
         .forEach(codePoint -> appendShown(clean, face, codePoint));
     return clean.toString();
+  }
+
+  /** Whether there are only letters that every font has and nothing else is made of. */
+  private static boolean isPlain(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      if (text.charAt(at) < ' ' || text.charAt(at) > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void appendShown(StringBuilder to, Face face, int codePoint) {

@@ -84,9 +84,11 @@ final class Typesetter {
   static double preferredWidth(Text text, double size) {
     double widest = 0;
     double filled = 0;
+    boolean begun = false;
     for (Chunk chunk : text.chunks()) {
       filled = chunk.before() == Glue.LINE_BREAK ? 0 : filled;
-      boolean spaced = chunk.before() == Glue.SPACE && filled > 0;
+      boolean spaced = chunk.before() == Glue.SPACE && begun;
+      begun = true;
       for (int i = 0; i < chunk.fragments().size(); i++) {
         Fragment fragment = chunk.fragments().get(i);
         filled += (spaced && i == 0 ? fragment.spaced() : fragment).width(size);

@@ -46,9 +46,6 @@ public final class Objective {
   /** Each further distance that tosses come from in a squad. */
   static final int DISTANCE = 25;
 
-  /** Most visits of a squad to one task. */
-  static final int VISITS = 2;
-
   /** More than any points: one broken limit outweighs all of them. */
   static final long FAULT = 1_000_000_000L;
 
@@ -207,9 +204,6 @@ public final class Objective {
     /** By rotation: stations that would need a thing which others use. */
     private final int[] missing = new int[rotations];
 
-    /** A ledger without entries. */
-    Ledger() {}
-
     /** The entries of all. */
     Ledger(Squad[] squads, int[][] posts) {
       for (int q = 0; q < stations; q++) {
@@ -227,6 +221,8 @@ public final class Objective {
       int broken = 0;
       int skills = 0;
       int room = 0;
+      // the tasks that the squad has visited, and those that it has visited again: two visits at
+      // most
       long once = 0;
       long twice = 0;
       for (int r = 0; r < rotations; r++) {
@@ -237,7 +233,6 @@ public final class Objective {
         boolean grownUp = grownUpWith[number][r];
         long task = 1L << t;
         if ((once & task) != 0) {
-          // a third visit of a squad to one task is one too many
           broken += (twice & task) != 0 ? NEVER : 0;
           sum -= AGAIN * squad.size;
           twice |= task;
@@ -349,11 +344,14 @@ public final class Objective {
 
   /** The score of a whole arrangement. */
   long of(Arrangement arrangement) {
+    return of(squads(arrangement.squadOf()), arrangement.posts());
+  }
+
+  /** Sums up every squad of {@code squadOf}. */
+  Squad[] squads(int[] squadOf) {
     Squad[] squads = new Squad[stations];
-    for (int q = 0; q < stations; q++) {
-      squads[q] = squad(arrangement.squadOf(), q);
-    }
-    return of(squads, arrangement.posts());
+    Arrays.setAll(squads, q -> squad(squadOf, q));
+    return squads;
   }
 
   /**

@@ -37,7 +37,7 @@ public final class Search {
   private final int rotations;
 
   private final boolean squadsStay;
-  private Standing now;
+  private Draft now;
   private long score;
 
   private Search(Practice practice, boolean squadsStay) {
@@ -112,7 +112,7 @@ public final class Search {
 
   /** Tasks one by one. */
   private void begin(int[] squadOf) {
-    now = new Standing(practice, objective, squadOf);
+    now = new Draft(practice, objective, squadOf);
     score = now.score();
     for (int r = 0; r < rotations; r++) {
       for (int q = 0; q < squads; q++) {
@@ -133,7 +133,6 @@ public final class Search {
       }
     }
     now.post(squad, rotation, best);
-    now.score();
     now.keep();
   }
 

@@ -6,45 +6,47 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-class StandingTest {
+class DraftTest {
   @Test
-  void after_any_changes_kept_or_undone_scores_as_the_whole_arrangement_does() {
+  void after_any_changes_kept_or_undone_scores_as_the_documentation_says() {
     for (int seed = 1; seed <= 10; seed++) {
       Practice practice =
           seed % 2 == 0 ? RandomPractice.large(seed) : RandomPractice.ordinary(seed);
       Objective objective = new Objective(practice);
       SplittableRandom draws = new SplittableRandom(seed);
       int[] squadOf = Search.best(practice, new Effort(0.01)).squadOf();
-      Standing standing = new Standing(practice, objective, squadOf);
+      Draft draft = new Draft(practice, objective, squadOf);
       for (int change = 0; change < 500; change++) {
-        Arrangement before = standing.copy();
-        change(standing, practice, draws);
+        Arrangement before = draft.copy();
+        change(draft, practice, draws);
 
-        assertThat(standing.score()).isEqualTo(objective.of(standing.copy()));
+        assertThat(draft.score())
+            .isEqualTo(objective.of(draft.copy()))
+            .isEqualTo(PlainScore.of(practice, draft.copy()));
 
         if (draws.nextBoolean()) {
-          standing.keep();
+          draft.keep();
         } else {
-          standing.undo();
-          assertThat(standing.copy().posts()).isDeepEqualTo(before.posts());
-          assertThat(standing.copy().squadOf()).containsExactly(before.squadOf());
+          draft.undo();
+          assertThat(draft.copy().posts()).isDeepEqualTo(before.posts());
+          assertThat(draft.copy().squadOf()).containsExactly(before.squadOf());
         }
-        assertThat(standing.isChanged()).isFalse();
-        assertThat(standing.score()).isEqualTo(objective.of(standing.copy()));
+        assertThat(draft.isChanged()).isFalse();
+        assertThat(draft.score()).isEqualTo(objective.of(draft.copy()));
       }
     }
   }
 
-  private static void change(Standing standing, Practice practice, SplittableRandom draws) {
+  private static void change(Draft draft, Practice practice, SplittableRandom draws) {
     int posts = draws.nextInt(4);
     for (int i = 0; i < posts; i++) {
-      standing.post(
+      draft.post(
           draws.nextInt(practice.stations()),
           draws.nextInt(practice.rotations()),
           draws.nextInt(practice.tasks().size() + 1) - 1);
     }
     if (draws.nextInt(3) == 0) {
-      standing.move(draws.nextInt(practice.hitters().size()), draws.nextInt(practice.stations()));
+      draft.move(draws.nextInt(practice.hitters().size()), draws.nextInt(practice.stations()));
     }
   }
 
@@ -52,14 +54,13 @@ class StandingTest {
   void a_third_visit_of_a_squad_to_one_task_breaks_a_limit_and_a_second_none() {
     Practice practice = RandomPractice.ordinary(1);
     Objective objective = new Objective(practice);
-    Standing standing =
-        new Standing(practice, objective, Search.best(practice, new Effort(0.01)).squadOf());
+    Draft draft = new Draft(practice, objective, Search.best(practice, new Effort(0.01)).squadOf());
     int task = someTask(practice);
 
     int[] broken = new int[3];
     for (int visit = 0; visit < broken.length; visit++) {
-      standing.post(0, visit, task);
-      broken[visit] = Objective.faults(standing.score()) / 100;
+      draft.post(0, visit, task);
+      broken[visit] = Objective.faults(draft.score()) / 100;
     }
 
     // a squad that does not bat weighs 1, a limit 100
