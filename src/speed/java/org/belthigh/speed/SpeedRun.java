@@ -34,7 +34,8 @@ public final class SpeedRun {
     rows.addAll(processes.leagues());
     rows.addAll(new Warm(settings).rows());
     String command = "mvn -Pspeed verify" + (settings.large() ? " -Dspeed.large=true" : "");
-    String text = SpeedPage.text(machine(before, load()), command, rows);
+    List<String> kept = settings.large() ? List.of() : SpeedPage.large(PAGE);
+    String text = SpeedPage.text(machine(before, load()), command, rows, kept);
     Path page = Settings.quick() ? TRIAL : PAGE;
     List<String> moved = moved(text);
     Files.writeString(page, text);
