@@ -221,8 +221,7 @@ public final class Objective {
       int broken = 0;
       int skills = 0;
       int room = 0;
-      // the tasks that the squad has visited, and those that it has visited again: two visits at
-      // most
+      // tasks visited, and visited again: a squad has two visits to one at most
       long once = 0;
       long twice = 0;
       for (int r = 0; r < rotations; r++) {
