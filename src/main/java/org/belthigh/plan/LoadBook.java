@@ -50,9 +50,9 @@ final class LoadBook {
     return sportMinutes.containsKey(day) || hitting.contains(day);
   }
 
-  /** Days without anything in the seven that begin on {@code first}. */
-  int freeDays(LocalDate first) {
-    return (int) first.datesUntil(first.plusDays(WINDOW)).filter(d -> !busy(d)).count();
+  /** Swings of {@code day} so far. */
+  int swings(LocalDate day) {
+    return swings.getOrDefault(day, 0);
   }
 
   /** Whether {@code day} has fewer swings, since the arm rests. */

@@ -50,18 +50,24 @@ final class Overviews {
     return Stream.concat(weeks, full(players, doses.hoursSource())).toList();
   }
 
-  /** The practices that come on top of a full week, which only the calendar can mend. */
+  /** The practices without hitting for some, which only the calendar can mend, and why. */
   private static Stream<Phrase> full(List<PlayerPlan> players, String source) {
-    Map<LocalDate, Integer> sitting = new TreeMap<>();
+    return Stream.of(
+            idle(players, IdleDays.SITS_OUT, "ahead.full"),
+            idle(players, IdleDays.SWINGS_USED, "ahead.swings-used"),
+            idle(players, IdleDays.NO_MINUTES, "ahead.no-minutes"))
+        .flatMap(s -> s)
+        .map(p -> p.with("source", source));
+  }
+
+  private static Stream<Phrase> idle(List<PlayerPlan> players, Phrase why, String says) {
+    Map<LocalDate, Integer> idle = new TreeMap<>();
     players.stream()
         .flatMap(p -> p.days().stream())
-        .filter(d -> d.note().filter(IdleDays.SITS_OUT::equals).isPresent())
-        .forEach(d -> sitting.merge(d.date(), 1, Integer::sum));
-    return sitting.entrySet().stream()
-        .map(
-            s ->
-                Phrase.of(
-                    "ahead.full", "date", s.getKey(), "players", s.getValue(), "source", source));
+        .filter(d -> d.note().filter(why::equals).isPresent())
+        .forEach(d -> idle.merge(d.date(), 1, Integer::sum));
+    return idle.entrySet().stream()
+        .map(s -> Phrase.of(says, "date", s.getKey(), "players", s.getValue()));
   }
 
   private static Optional<Phrase> marks(List<PlayerPlan> players, ClubRecord record, LocalDate on) {

@@ -221,6 +221,7 @@ public final class Planner {
     void plan() {
       for (Player player : players) {
         books.put(player.id(), book(player));
+        weekBefore(player, books.get(player.id()));
         familiar.put(
             player.id(),
             Familiar.of(history, player.id(), request.from(), choice, doses.sameDrillSessions()));
@@ -267,7 +268,6 @@ public final class Planner {
           .filter(o -> o.player().equals(player.id()))
           .filter(o -> o.date().isAfter(from.minusDays(7)))
           .forEach(o -> repeat(book, o, last));
-      weekBefore(player, book);
       return book;
     }
 
@@ -286,17 +286,16 @@ public final class Planner {
           .filter(d -> hittingMinutes(d) > 0)
           .forEach(d -> book.work(d, doses.swingsPerSession(player.ageOn(d)), 0));
       int sessions = days.isEmpty() ? 0 : doses.homeDaysPerWeek(player.ageOn(first));
-      int withSwings = homeSwingDays(player, first);
       for (int i = days.size() - 1; i >= 0 && sessions > 0; i--) {
         LocalDate day = days.get(i);
         int age = player.ageOn(day);
         boolean already = book.busy(day);
-        if (openForHome(player, day)
-            && (already || book.freeDays(first) > doses.freeDaysPerWeek(age))) {
-          book.work(day, withSwings > 0 ? doses.homeTosses(age) : 0, doses.homeMinutes(age));
+        // no plan put work on a day that left too little rest before the events of this week
+        if (openForHome(player, day) && (already || book.fits(day, doses.homeMinutes(age)))) {
+          book.work(
+              day, roomForHomeSwings(player, day) ? doses.homeTosses(age) : 0, doses.homeMinutes(age));
           // a session beside other sport takes no free day, so it may as well have been elsewhere
           sessions -= already ? 0 : 1;
-          withSwings -= already ? 0 : 1;
         }
       }
     }
@@ -307,13 +306,22 @@ public final class Planner {
     }
 
     /**
-     * Home sessions with swings that the week from {@code first} leaves room for. A practice counts
-     * whether or not the child swings there: what is missed is not made up at home.
+     * Whether a home session of {@code day} may have swings. In each seven days with it, practices
+     * come first, those of the next week too, so that none of them is left without swings. A
+     * practice counts whether or not the child swings there: what is missed is not made up at home.
      */
-    private int homeSwingDays(Player player, LocalDate first) {
-      long practised =
-          first.datesUntil(first.plusDays(7)).filter(d -> hittingMinutes(d) > 0).count();
-      return Math.max(0, doses.swingDaysPerWeek(player.ageOn(first)) - (int) practised);
+    private boolean roomForHomeSwings(Player player, LocalDate day) {
+      LoadBook book = books.get(player.id());
+      return day.minusDays(6)
+          .datesUntil(day.plusDays(1))
+          .allMatch(
+              first ->
+                  first
+                          .datesUntil(first.plusDays(7))
+                          .filter(d -> !d.equals(day))
+                          .filter(d -> hittingMinutes(d) > 0 || book.swings(d) > 0)
+                          .count()
+                      < doses.swingDaysPerWeek(player.ageOn(first)));
     }
 
     private void repeat(LoadBook book, OtherSport sport, LocalDate last) {
@@ -517,9 +525,7 @@ public final class Planner {
 
     private boolean homeSession(Player player, LocalDate day, int turn) {
       List<SkillDecision> focus = homeFocus(player, day, turn);
-      LocalDate first = request.from().plusDays(7L * week(day));
-      boolean maySwing =
-          !stops.swings(player, day) && homeSwingDays(player, first) > swung(player, first);
+      boolean maySwing = !stops.swings(player, day) && roomForHomeSwings(player, day);
       int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
           session(player, day, focus, familiar.get(player.id()).bores(day), swingsLeft)
@@ -578,21 +584,11 @@ public final class Planner {
           .count();
     }
 
-    /** Home sessions with swings that the week from {@code first} has already. */
-    private int swung(Player player, LocalDate first) {
-      return (int)
-          first
-              .datesUntil(first.plusDays(7))
-              .map(days.get(player.id())::get)
-              .filter(d -> d != null && d.place() == Place.HOME && d.swings() > 0)
-              .count();
-    }
-
     /** Every date gets its entry: what is not work is a game, a day off, a hold or rest. */
     private void fillUp(Player player) {
       for (LocalDate d = request.from(); !d.isAfter(request.last()); d = d.plusDays(1)) {
         if (!days.get(player.id()).containsKey(d)) {
-          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0));
+          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0, books.get(player.id())));
         }
       }
     }
