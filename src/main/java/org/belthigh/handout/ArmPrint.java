@@ -24,6 +24,9 @@ import org.belthigh.words.Words;
 
 /** The arm sheet: who may pitch and catch on each day of the week, and how to work it out again. */
 final class ArmPrint {
+  /** What our own rule adds to the days of rest; it stands below them. */
+  private static final Phrase REST = Phrase.of("arm.rest");
+
   /** Pitchers side by side on the page of a tournament day. */
   private static final int ABREAST = 3;
 
@@ -140,7 +143,10 @@ final class ArmPrint {
   }
 
   private List<Text> cautions() {
-    return page.say(sheet.cautions()).stream().map(Text::of).toList();
+    return sheet.cautions().stream()
+        .filter(c -> !c.equals(REST))
+        .map(c -> Text.of(page.say(c)))
+        .toList();
   }
 
   private void week(Table table) {
@@ -210,6 +216,9 @@ final class ArmPrint {
             .collect(Collectors.joining("; "));
     if (!sources.isEmpty()) {
       flow.small(page.say("arms.table.source", "source", sources));
+    }
+    if (sheet.cautions().contains(REST)) {
+      flow.small(page.say(REST));
     }
   }
 

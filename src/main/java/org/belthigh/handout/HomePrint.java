@@ -13,6 +13,7 @@ import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.handout.kit.Tick;
+import org.belthigh.model.Feed;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
@@ -79,6 +80,11 @@ final class HomePrint {
     if (!sheet.script().isEmpty()) {
       script(flow);
     }
+    if (!sheet.smaller().isEmpty()) {
+      flow.p(
+          runIn(
+              "home.smaller", sheet.smaller().stream().map(voice::say).collect(joining(" "))));
+    }
     Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
     Optional<Text> easier = sheet.easier().map(e -> runIn("home.easier", voice.say(e)));
@@ -94,7 +100,7 @@ final class HomePrint {
   }
 
   private Text gear() {
-    String things = sheet.drill().gear().stream().map(voice::say).collect(joining(" · "));
+    String things = sheet.needs().stream().map(g -> voice.say(g.says())).collect(joining(" · "));
     return runIn("home.need.line", things + ".");
   }
 
@@ -182,14 +188,16 @@ final class HomePrint {
   /** A drill that nobody tosses for: its own way of writing down in place of a script. */
   private void unscripted(Flow flow, String minutes) {
     List<Text> gear =
-        sheet.drill().gear().stream().map(thing -> Text.of(voice.say(thing))).toList();
+        sheet.needs().stream().map(g -> Text.of(voice.say(g.says()))).toList();
     flow.h2(voice.say("home.need"))
         .bullets(gear)
         .bullets(voice.all(sheet.howTo()))
         .h2(voice.say("home.say", "minutes", minutes))
         .p(Text.bold(voice.say(sheet.drill().cue())))
         .h2(voice.say("home.write"))
-        .p(voice.say(sheet.drill().write()))
+        .p(
+            voice.say(sheet.drill().write())
+                + (sheet.drill().feed() == Feed.TEE ? " " + voice.say("home.write.pause") : ""))
         .writing(voice.say("home.result"), 3);
   }
 }

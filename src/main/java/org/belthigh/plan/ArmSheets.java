@@ -69,6 +69,9 @@ final class ArmSheets {
       lines.add(Phrase.of("arm.not-a-pitcher"));
     } else {
       lines.add(pitching(today));
+      if (!today.bothAges().mayPitch() && today.bothAges().eligibleFrom().isPresent()) {
+        lines.add(Phrase.of("arm.rest"));
+      }
       lines.add(Phrase.of("arm.anywhere"));
     }
     return new ArmBox(lines, ends, today.knownTo(), source());
@@ -131,6 +134,7 @@ final class ArmSheets {
                 Phrase.of("arm.caution.anywhere"),
                 Phrase.of("arm.caution.first"),
                 Phrase.of("arm.caution.pain"),
+                Phrase.of("arm.rest"),
                 Phrase.of("arm.caution.catch")));
     record
         .club()

@@ -71,7 +71,7 @@ final class Cards {
             : Focus.cue(lead),
         kind.says().filter(says -> off || !idle),
         things,
-        idle ? Optional.empty() : Optional.of(picture(player, lead)),
+        idle ? Optional.empty() : Optional.of(picture(player, lead, things)),
         movesOn(focus, idle),
         wentWell(player, decisions),
         arm,
@@ -105,13 +105,14 @@ final class Cards {
     return lines;
   }
 
-  private SpotPicture picture(Player player, SkillDecision lead) {
+  private SpotPicture picture(Player player, SkillDecision lead, List<Card.Thing> things) {
     return new SpotPicture(
         HomeWork.grain(lead),
         HomeWork.side(player),
         lookFor(lead),
         Body.rows(Body.stature(player, catalogue.growth(), first)),
-        player.heightCm().isEmpty());
+        player.heightCm().isEmpty(),
+        things.stream().anyMatch(t -> t.swings() > 0));
   }
 
   /** Belt-high is where a good ball to hit is; a caller of spots looks for all of them. */

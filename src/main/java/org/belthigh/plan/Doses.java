@@ -171,6 +171,21 @@ final class Doses {
     return of("bat-ring-feet", ANY);
   }
 
+  /** Free ground in front of who hits foam balls with easy swings. */
+  int foamClearFeet() {
+    return of("foam-clear-feet", ANY);
+  }
+
+  /** How far around the hitter nothing stands that a bat could reach. */
+  int batReachFeet() {
+    return of("bat-reach-feet", ANY);
+  }
+
+  /** Nearest that somebody fields to a hitter. */
+  int fieldingFeet() {
+    return of("fielding-feet", ANY);
+  }
+
   int homeClearFeet() {
     return of("home-clear-feet", ANY);
   }

@@ -112,6 +112,12 @@ final class Sheets {
         seasons.map(s -> s.of(player, own)));
   }
 
+  /** Whether the club has a screen; one that counts nothing is taken to have enough. */
+  private boolean screen() {
+    Map<String, Integer> own = record.club().equipment();
+    return own.isEmpty() || own.getOrDefault("screens", 0) > 0;
+  }
+
   /** An age group's sheets. */
   GroupPlan group(
       Club.Group group,
@@ -144,7 +150,7 @@ final class Sheets {
         arms.sheet(group, season, labels),
         Overviews.of(players, record, doses, request.from()),
         new Logs(curriculum()).sheets(printed, labels),
-        new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
+        new EvaluationSheets(season, new Stops(holds), request.from(), screen()).of(group, own, labels),
         new EmergencySheets(catalogue, record.club()).all(),
         Guides.of(group, catalogue.growth(), languages(labels)));
   }
