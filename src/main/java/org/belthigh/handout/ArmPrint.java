@@ -24,7 +24,7 @@ import org.belthigh.words.Words;
 
 /** The arm sheet: who may pitch and catch on each day of the week, and how to work it out again. */
 final class ArmPrint {
-  /** What our own rule adds to the days of rest; it stands below them. */
+  /** What our own rule adds to the days of rest; it stands above the table. */
   private static final Phrase REST = Phrase.of("arm.rest");
 
   /** Pitchers side by side on the page of a tournament day. */
@@ -58,7 +58,8 @@ final class ArmPrint {
     if (sheet.rows().isEmpty()) {
       flow.lead(page.say("arms.none"));
     } else {
-      flow.p(page.say("arms.how"));
+      String ours = sheet.cautions().contains(REST) ? " " + page.say(REST) : "";
+      flow.p(page.say("arms.how") + ours);
       flow.table(this::week);
     }
     flow.columns(
@@ -216,9 +217,6 @@ final class ArmPrint {
             .collect(Collectors.joining("; "));
     if (!sources.isEmpty()) {
       flow.small(page.say("arms.table.source", "source", sources));
-    }
-    if (sheet.cautions().contains(REST)) {
-      flow.small(page.say(REST));
     }
   }
 

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.intake.Home;
 import org.belthigh.model.Ball;
-import org.belthigh.model.Feed;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Place;
 
@@ -65,7 +64,7 @@ final class Cautions {
    * @param ring feet around the hitter in which nobody else is
    */
   static List<Caution> atHome(Home home, Drill drill, Ball ball, int feet, int ring) {
-    boolean tossed = drill.feed() != Feed.NONE && drill.feed() != Feed.TEE && feet > 0;
+    boolean tossed = drill.tossed() && feet > 0;
     List<Caution> cautions = new ArrayList<>();
     cautions.add(Caution.of("home.check.adult"));
     if (ball != Ball.NONE) {
