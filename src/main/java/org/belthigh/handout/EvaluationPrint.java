@@ -98,7 +98,9 @@ final class EvaluationPrint {
   private void safety(Flow flow) {
     flow.hatchedBox(
         page.say("evaluation.safety"),
-        box -> box.bullets(all("ask", "ring." + feed(), "stop", "bring." + feed())).small(page.say("evaluation.source")));
+        box ->
+            box.bullets(all("ask", "ring." + feed(), "stop", "bring." + feed()))
+                .small(page.say("evaluation.source")));
   }
 
   private void date(Flow flow) {

@@ -81,9 +81,7 @@ final class HomePrint {
       script(flow);
     }
     if (!sheet.smaller().isEmpty()) {
-      flow.p(
-          runIn(
-              "home.smaller", sheet.smaller().stream().map(voice::say).collect(joining(" "))));
+      flow.p(runIn("home.smaller", sheet.smaller().stream().map(voice::say).collect(joining(" "))));
     }
     Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
@@ -187,8 +185,7 @@ final class HomePrint {
 
   /** A drill that nobody tosses for: its own way of writing down in place of a script. */
   private void unscripted(Flow flow, String minutes) {
-    List<Text> gear =
-        sheet.needs().stream().map(g -> Text.of(voice.say(g.says()))).toList();
+    List<Text> gear = sheet.needs().stream().map(g -> Text.of(voice.say(g.says()))).toList();
     flow.h2(voice.say("home.need"))
         .bullets(gear)
         .bullets(voice.all(sheet.howTo()))

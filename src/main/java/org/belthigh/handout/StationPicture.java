@@ -56,7 +56,8 @@ final class StationPicture {
       String where = station.fields() ? ".fields" : cage() ? ".alone.cage" : ".alone";
       return page.say("practice.setup.alt" + where, "number", station.number());
     }
-    String key = !station.swings() ? "calls" : station.screen() ? "swings" : near(station) ? "near" : "open";
+    String key =
+        !station.swings() ? "calls" : station.screen() ? "swings" : near(station) ? "near" : "open";
     return page.say(
         "practice.setup.alt." + key,
         "number",
@@ -93,14 +94,15 @@ final class StationPicture {
     if (station.screen()) {
       double screen = tosser - 2 * PLAYER;
       pen.line(screen, y + PLATE_Y - 13, screen, y + PLATE_Y + 13, Pen.Stroke.THICK);
-      pen.label(x + (near(station) ? 60 : 86), y + PLATE_Y - 22, Align.LEFT, page.say("practice.setup.screen"));
+      pen.label(
+          x + (near(station) ? 60 : 86),
+          y + PLATE_Y - 22,
+          Align.LEFT,
+          page.say("practice.setup.screen"));
     }
     pen.dot(tosser, y + PLATE_Y, PLAYER);
     pen.label(
-        x + (near(station) ? 74 : 110),
-        y + PLATE_Y,
-        Align.LEFT,
-        page.say(station.adult().get()));
+        x + (near(station) ? 74 : 110), y + PLATE_Y, Align.LEFT, page.say(station.adult().get()));
     pen.circle(x + PLATE_X - 6, y + WAITING_Y, PLAYER, Pen.Stroke.MEDIUM);
     pen.circle(x + PLATE_X + 6, y + WAITING_Y, PLAYER, Pen.Stroke.MEDIUM);
     pen.label(x + PLATE_X + 16, y + WAITING_Y, Align.LEFT, page.say("practice.setup.waits"));
@@ -131,7 +133,11 @@ final class StationPicture {
       return;
     }
     pen.line(x + 8, y + PLATE_Y, x + 86, y + PLATE_Y, Pen.Stroke.THICK);
-    pen.label(x + 92, y + PLATE_Y, Align.LEFT, page.say(cage() ? "practice.setup.cage" : "practice.setup.fence"));
+    pen.label(
+        x + 92,
+        y + PLATE_Y,
+        Align.LEFT,
+        page.say(cage() ? "practice.setup.cage" : "practice.setup.fence"));
     for (int i = 0; i < 4; i++) {
       pen.circle(x + 14 + 14 * i, y + PLATE_Y + 16, PLAYER, Pen.Stroke.MEDIUM);
     }

@@ -79,9 +79,7 @@ final class Cautions {
     if (drill.swing()) {
       cautions.add(new Caution(ring(tossed, feet, ring), Set.of()));
     }
-    cautions.add(
-        Caution.of(
-            home.swings() ? "home.check.ground" : "home.check.hall"));
+    cautions.add(Caution.of(home.swings() ? "home.check.ground" : "home.check.hall"));
     cautions.add(Caution.of("home.check.light"));
     cautions.add(Caution.of("home.check.pain"));
     return List.copyOf(cautions);

@@ -15,7 +15,8 @@ import org.belthigh.model.Spot;
  * @param hitters in roster order; their numbers run from 1
  * @param screen whether who tosses stands behind a screen; else balls are soft
  */
-public record EvaluationSheet(Optional<LocalDate> day, List<Spot> script, List<Hitter> hitters, boolean screen) {
+public record EvaluationSheet(
+    Optional<LocalDate> day, List<Spot> script, List<Hitter> hitters, boolean screen) {
   public EvaluationSheet {
     script = List.copyOf(script);
     hitters = List.copyOf(hitters);

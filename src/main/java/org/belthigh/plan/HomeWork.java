@@ -252,7 +252,10 @@ final class HomeWork {
       lines.add(Phrase.of("home.smaller.dry", "reach", Say.distance(doses.batReachFeet())));
     }
     lines.add(
-        Phrase.of(drill.feed() == Feed.TEE || ball == Ball.NONE ? "home.smaller.picture" : "home.smaller.watch"));
+        Phrase.of(
+            drill.feed() == Feed.TEE || ball == Ball.NONE
+                ? "home.smaller.picture"
+                : "home.smaller.watch"));
     return lines;
   }
 

@@ -293,7 +293,9 @@ public final class Planner {
         // no plan put work on a day that left too little rest before the events of this week
         if (openForHome(player, day) && (already || book.fits(day, doses.homeMinutes(age)))) {
           book.work(
-              day, roomForHomeSwings(player, day) ? doses.homeTosses(age) : 0, doses.homeMinutes(age));
+              day,
+              roomForHomeSwings(player, day) ? doses.homeTosses(age) : 0,
+              doses.homeMinutes(age));
           // a session beside other sport takes no free day, so it may as well have been elsewhere
           sessions -= already ? 0 : 1;
         }

@@ -150,7 +150,8 @@ final class Sheets {
         arms.sheet(group, season, labels),
         Overviews.of(players, record, doses, request.from()),
         new Logs(curriculum()).sheets(printed, labels),
-        new EvaluationSheets(season, new Stops(holds), request.from(), screen()).of(group, own, labels),
+        new EvaluationSheets(season, new Stops(holds), request.from(), screen())
+            .of(group, own, labels),
         new EmergencySheets(catalogue, record.club()).all(),
         Guides.of(group, catalogue.growth(), languages(labels)));
   }

@@ -17,7 +17,12 @@ import org.belthigh.model.Side;
  * @param bat whether the hitter holds one: never on a sheet without a swing
  */
 public record SpotPicture(
-    Grain grain, Side side, List<String> lookFor, List<Double> heightsCm, boolean estimated, boolean bat) {
+    Grain grain,
+    Side side,
+    List<String> lookFor,
+    List<Double> heightsCm,
+    boolean estimated,
+    boolean bat) {
   public SpotPicture {
     lookFor = List.copyOf(lookFor);
     heightsCm = List.copyOf(heightsCm);

@@ -84,7 +84,12 @@ class FullWeekTest {
     for (int age : List.of(8, 10, 14)) {
       for (List<Integer> days :
           List.of(
-              List.<Integer>of(), List.of(1), List.of(3), List.of(5), List.of(2, 4), List.of(1, 3),
+              List.<Integer>of(),
+              List.of(1),
+              List.of(3),
+              List.of(5),
+              List.of(2, 4),
+              List.of(1, 3),
               List.of(2, 5))) {
         for (String minutes : List.of("60", "90", "120")) {
           assertThat(notes(days(MONDAY.plusDays(start), days, minutes, age)))
@@ -129,8 +134,7 @@ class FullWeekTest {
 
   @Test
   void hours_of_sport_in_the_calendar_do_fill_a_week() throws Exception {
-    String games =
-        "2027-04-05,u,game,400,\n2027-04-07,u,game,200,\n2027-04-06,u,practice,90,2\n";
+    String games = "2027-04-05,u,game,400,\n2027-04-07,u,game,200,\n2027-04-06,u,practice,90,2\n";
 
     assertThat(notes(days(MONDAY, "date,group,kind,minutes,adults\n" + games, 10)))
         .contains("day.sits-out");

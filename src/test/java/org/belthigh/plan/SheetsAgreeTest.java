@@ -76,8 +76,7 @@ class SheetsAgreeTest {
         Stream.concat(
             Stream.of(text.setup(), text.cue(), text.write()),
             Stream.concat(text.easier().stream(), text.adapt().stream()));
-    return Stream.concat(
-            own.map(t -> t.in(language)), said(text.safety(), language).stream())
+    return Stream.concat(own.map(t -> t.in(language)), said(text.safety(), language).stream())
         .toList();
   }
 
@@ -150,7 +149,8 @@ class SheetsAgreeTest {
         %s
         """
             .formatted(age - 1, age, equipment));
-    StringBuilder roster = new StringBuilder("id,first_name,born,bats,group,pitches,home_space,home_gear\n");
+    StringBuilder roster =
+        new StringBuilder("id,first_name,born,bats,group,pitches,home_space,home_gear\n");
     for (int i = 0; i < players; i++) {
       roster.append(
           "a%d,Kid%s,%d-01-05,%s,u,yes,%s\n"
@@ -213,7 +213,8 @@ class SheetsAgreeTest {
       Place place,
       List<PracticeSheet.Station> stations,
       List<PracticeSheet.Rotation> rotations) {
-    Pattern elsewhere = place == Place.CAGE ? word("fence|field|cerca|fildean") : word("cage|jaula");
+    Pattern elsewhere =
+        place == Place.CAGE ? word("fence|field|cerca|fildean") : word("cage|jaula");
     for (PracticeSheet.Rotation rotation : rotations) {
       List<DrillText> at =
           rotation.posts().stream()
@@ -244,8 +245,13 @@ class SheetsAgreeTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'driveway,plastic foam'", "'driveway,foam'", "'driveway,plastic foam tee net'",
-    "'yard,plastic'", "'yard,plastic foam tee'", "'hallway,foam'", "'hallway,plastic foam tee net'"
+    "'driveway,plastic foam'",
+    "'driveway,foam'",
+    "'driveway,plastic foam tee net'",
+    "'yard,plastic'",
+    "'yard,plastic foam tee'",
+    "'hallway,foam'",
+    "'hallway,plastic foam tee net'"
   })
   void a_home_sheet_lists_what_it_asks_for_and_draws_what_it_says(String home) throws Exception {
     Set<String> rings = new LinkedHashSet<>();
@@ -273,8 +279,7 @@ class SheetsAgreeTest {
             sheet.checks().stream().map(Phrase::key).filter(k -> k.contains(".ring.")).toList();
         String who =
             drill.feet() == 0 ? "tee" : drill.feet() < sheet.ringFeet() ? "inside" : "outside";
-        assertThat(ring)
-            .isEqualTo(drill.swing() ? List.of("home.check.ring." + who) : List.of());
+        assertThat(ring).isEqualTo(drill.swing() ? List.of("home.check.ring." + who) : List.of());
         rings.addAll(ring);
         if (home.startsWith("hallway")) {
           assertThat(drill.swing()).isFalse();
@@ -299,8 +304,7 @@ class SheetsAgreeTest {
     }
 
     assertThat(ways)
-        .containsExactly(
-            List.of("home.smaller.foam", "home.smaller.dry", "home.smaller.watch"));
+        .containsExactly(List.of("home.smaller.foam", "home.smaller.dry", "home.smaller.watch"));
   }
 
   /** On cards, home sheets and practice sheets a day's drill has one ball and one distance. */
