@@ -80,18 +80,21 @@ final class HomePrint {
     if (!sheet.script().isEmpty()) {
       script(flow);
     }
-    if (!sheet.smaller().isEmpty()) {
-      flow.p(runIn("home.smaller", sheet.smaller().stream().map(voice::say).collect(joining(" "))));
-    }
+    Optional<Text> smaller =
+        Optional.of(sheet.smaller())
+            .filter(lines -> !lines.isEmpty())
+            .map(lines -> runIn("home.smaller", String.join(" ", lines.stream().map(voice::say).toList())));
     Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
     Optional<Text> easier = sheet.easier().map(e -> runIn("home.easier", voice.say(e)));
     if (fit.tight()) {
       Text notes = Text.of(picture().notes(who.bats()));
-      Text must = stop.and("  ").and(after);
+      Text ends = stop.and("  ").and(after);
+      Text must = smaller.map(s -> s.and("  ").and(ends)).orElse(ends);
       Text all = easier.filter(e -> fit != Fit.BARE).map(must.and("  ")::and).orElse(must);
       flow.p(all.and("  ").and(notes));
     } else {
+      smaller.ifPresent(flow::p);
       flow.p(stop).p(after);
       easier.ifPresent(flow::p);
     }
