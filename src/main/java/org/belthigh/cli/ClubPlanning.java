@@ -19,7 +19,6 @@ import org.belthigh.files.Unwritable;
 import org.belthigh.handout.Handouts;
 import org.belthigh.handout.Preview;
 import org.belthigh.history.History;
-import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
@@ -113,14 +112,14 @@ final class ClubPlanning {
   Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
     ClubReading reading = new ClubReading(folder, catalogue, order.redact());
     ClubRecord record = held(reading.record());
-    refuseUnknownGroups(record);
+    Set<String> groups = Groups.named(record, order.groups());
     Set<String> named = reading.named(record, order.players());
     List<Problem> problems = new ArrayList<>(record.problems());
     try (Output output = Output.into(out);
         Output diary = diary(folder, problems)) {
       History history =
           order.history() ? reading.history(order.from(), problems::add) : History.none();
-      Plan plan = new Planner(catalogue).plan(record, order.request(named), history);
+      Plan plan = new Planner(catalogue).plan(record, order.request(groups, named), history);
       Handouts.Tray tray =
           (path, bytes) -> {
             output.put(path, bytes);
@@ -237,19 +236,5 @@ final class ClubPlanning {
         "what was handed out could not be kept: " + why.problem().found(),
         "the next plan looks back at what is kept in history",
         why.problem().maybe());
-  }
-
-  private void refuseUnknownGroups(ClubRecord record) {
-    List<String> known = record.club().groups().stream().map(Club.Group::id).toList();
-    for (String group : order.groups()) {
-      if (!known.contains(group)) {
-        throw new NothingDone(
-            "group '"
-                + group
-                + "' is not in club.yaml; the groups there are "
-                + String.join(", ", known)
-                + ".\nMaybe the name was given in place of the id.");
-      }
-    }
   }
 }
