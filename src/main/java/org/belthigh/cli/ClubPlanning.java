@@ -129,7 +129,7 @@ final class ClubPlanning {
       if (!audited.broken().isEmpty()) {
         return new Planned(audited.broken(), problems);
       }
-      files.into(audited.json());
+      files.into(audited.json(), order.prints());
       tray.take("plan.json", Json.text(audited.json()).getBytes(StandardCharsets.UTF_8));
       output.commit();
       if (diary != null) {

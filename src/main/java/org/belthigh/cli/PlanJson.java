@@ -58,6 +58,7 @@ final class PlanJson {
     }
     ArrayNode setAside = root.putArray("set_aside");
     plan.setAside().forEach(p -> setAside.add(p.text()));
+    root.putArray("prints");
     root.putArray(PrintedFiles.KEY);
     return root;
   }
@@ -82,6 +83,7 @@ final class PlanJson {
     node.set("cautions", sentences(sheet.cautions(), language));
     node.set("no_throwing", PracticeJson.ids(sheet.noThrowing()));
     node.set("no_swinging", PracticeJson.ids(sheet.noSwinging()));
+    node.put("toss_lists", sheet.tossed());
     node.set("logs", PracticeJson.logs(group.logs(), sheet));
     ArrayNode ways = node.putArray("ways");
     way(ways, "one-adult", sheet, sheet.oneAdult());

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.Set;
 import java.util.TreeMap;
 import org.belthigh.handout.Filed;
+import org.belthigh.handout.Print;
 
 /** The list of the PDFs that one run wrote; it keeps their sizes and digests, not their bytes. */
 final class PrintedFiles {
@@ -29,8 +31,10 @@ final class PrintedFiles {
     files.put(filed.path(), node);
   }
 
-  /** Puts the list into {@code plan}, in path order. */
-  void into(ObjectNode plan) {
+  /** Puts what was asked for and the list into {@code plan}, in path order. */
+  void into(ObjectNode plan, Set<Print> prints) {
+    ArrayNode asked = plan.putArray("prints");
+    prints.stream().sorted().forEach(print -> asked.add(print.id()));
     ArrayNode list = plan.putArray(KEY);
     files.values().forEach(list::add);
   }
