@@ -48,6 +48,24 @@ public final class Audit {
     return check(file, text, Optional.of(record));
   }
 
+  /**
+   * The prints beside the plan, as they can be read from the pages; with the club folder also
+   * against its roster and places. A plan that is no JSON is told by the other ways in.
+   *
+   * @param file how messages name the plan
+   */
+  public List<Problem> papers(
+      String file, String text, Papers papers, Optional<ClubRecord> record) {
+    PaperFindings findings = new PaperFindings(file);
+    try {
+      PrintedPlan.of(JSON.readTree(text), catalogue, record)
+          .ifPresent(plan -> new PaperCheck(plan, papers, findings).check());
+    } catch (JsonProcessingException e) {
+      return List.of();
+    }
+    return findings.all();
+  }
+
   private List<Problem> check(String file, String text, Optional<ClubRecord> record) {
     Findings findings = new Findings(file);
     JsonNode json;

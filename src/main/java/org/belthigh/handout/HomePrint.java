@@ -83,7 +83,10 @@ final class HomePrint {
     Optional<Text> smaller =
         Optional.of(sheet.smaller())
             .filter(lines -> !lines.isEmpty())
-            .map(lines -> runIn("home.smaller", String.join(" ", lines.stream().map(voice::say).toList())));
+            .map(
+                lines ->
+                    runIn(
+                        "home.smaller", String.join(" ", lines.stream().map(voice::say).toList())));
     Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
     Optional<Text> easier = sheet.easier().map(e -> runIn("home.easier", voice.say(e)));

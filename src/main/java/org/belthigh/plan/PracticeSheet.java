@@ -97,9 +97,14 @@ public record PracticeSheet(
     return gear.stream().map(Gear::says).toList();
   }
 
-  /** All that is said for safety: what holds for all stations, then what each drill adds. */
+  /** All that is said for safety: what holds for all stations, what each drill adds, weather. */
   public List<Phrase> cautions() {
-    return Stream.concat(safety.stream(), drills.stream().flatMap(d -> d.safety().stream()))
+    return Stream.of(
+            safety.stream(),
+            drills.stream().flatMap(d -> d.safety().stream()),
+            weather.stream(),
+            heat.cautions().stream())
+        .flatMap(lines -> lines)
         .distinct()
         .toList();
   }

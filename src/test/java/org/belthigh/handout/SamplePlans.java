@@ -161,6 +161,7 @@ final class SamplePlans {
         Optional.empty(),
         card(amount),
         home,
+        List.of(),
         ownLog(amount),
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8, "NATA 2019"),
         Optional.empty(),
