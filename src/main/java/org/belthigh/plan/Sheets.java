@@ -13,6 +13,7 @@ import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.Player;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
@@ -24,6 +25,7 @@ final class Sheets {
   private final PlanRequest request;
   private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
+  private final List<LaterRow> later;
   private final ArmSheets arms;
   private final TossLists lists;
   private final Optional<SeasonReports> seasons;
@@ -31,6 +33,8 @@ final class Sheets {
   Sheets(
       Catalogue catalogue,
       ClubRecord record,
+      ClubRecord foreseen,
+      List<LaterRow> later,
       PlanRequest request,
       Map<String, List<SkillDecision>> decisions,
       List<Hold> holds,
@@ -41,7 +45,8 @@ final class Sheets {
     this.request = request;
     this.decisions = decisions;
     this.holds = List.copyOf(holds);
-    this.arms = new ArmSheets(catalogue, record, request, arms);
+    this.later = List.copyOf(later);
+    this.arms = new ArmSheets(catalogue, record, foreseen, request, arms);
     this.lists = lists;
     this.seasons =
         request.seasonReports()
@@ -72,6 +77,7 @@ final class Sheets {
         club.ruleBooks(),
         players,
         groups,
+        LaterRow.after(record, request.from()),
         record.problems());
   }
 
@@ -142,7 +148,7 @@ final class Sheets {
         group.name(),
         printed,
         arms.sheet(group, season, labels),
-        Overviews.of(players, record, doses, request.from()),
+        Overviews.of(players, record, doses, request.from(), later),
         new Logs(curriculum()).sheets(printed, labels),
         new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
         new EmergencySheets(catalogue, record.club()).all(),
@@ -237,10 +243,17 @@ final class Sheets {
         hold.from(),
         hold.until(),
         hold.because().phrase(),
-        open(hold),
+        begun(hold, open(hold)),
         hold.whoEnds(),
         hold.because().rule(),
         sourceName(hold.source()));
+  }
+
+  /** Says from when on, where a stop that a person must end has not begun on the plan's day. */
+  private Phrase begun(Hold hold, Phrase what) {
+    return hold.until().isEmpty() && hold.from().isAfter(request.from())
+        ? Phrase.of("held.from", "what", what, "date", hold.from())
+        : what;
   }
 
   private String sourceName(String id) {
