@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
@@ -13,6 +14,7 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Unread;
 import org.belthigh.intake.Wellness;
+import org.belthigh.model.AgeBand;
 import org.belthigh.model.Phrase;
 
 /** The safety stops that follow from {@code wellness.csv}. Pitchers' rest days: {@link Arms}. */
@@ -24,6 +26,10 @@ public final class Holds {
           Wellness.Kind.BACK_PAIN,
           Wellness.Kind.ILLNESS,
           Wellness.Kind.OTHER_PAIN);
+
+  /** What is followed by days with less. */
+  private static final List<Wellness.Kind> EASED_BACK =
+      List.of(Wellness.Kind.HEAD_INJURY, Wellness.Kind.ARM_PAIN, Wellness.Kind.BACK_PAIN);
 
   private final Catalogue catalogue;
 
@@ -68,6 +74,24 @@ public final class Holds {
       }
     }
     return List.copyOf(holds);
+  }
+
+  /**
+   * Who was cleared not long before {@code on}, by player. Every clearance counts that may end such
+   * a complaint, whether or not the complaint was written down.
+   */
+  public Map<String, Comeback> comebacks(ClubRecord record, LocalDate on) {
+    int days =
+        (int) catalogue.parameter("days-after-clearance").on(on).at(AgeBand.AGE_7_8);
+    return record.upTo(on).wellness().stream()
+        .filter(w -> EASED_BACK.stream().anyMatch(w::ends))
+        .map(w -> new Comeback(w.player(), w.date(), w.date().plusDays(days - 1L)))
+        .filter(c -> c.on(on))
+        .collect(
+            Collectors.toMap(
+                Comeback::player,
+                c -> c,
+                BinaryOperator.maxBy(Comparator.comparing(Comeback::cleared))));
   }
 
   /** What holds and is dated on {@code day}. */

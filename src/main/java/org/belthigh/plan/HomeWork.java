@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.flight.Delivery;
 import org.belthigh.flight.Projectile;
@@ -173,7 +174,7 @@ final class HomeWork {
   }
 
   /** The sheet of a session. */
-  HomeSheet sheet(Player player, LocalDate day, Session session) {
+  HomeSheet sheet(Player player, LocalDate day, Session session, Optional<Comeback> back) {
     Drill drill = session.drill();
     Grain grain = grain(session.decision());
     Item item = session.item();
@@ -184,7 +185,7 @@ final class HomeWork {
         day,
         text,
         item.minutes(),
-        checks(player.home(), drill, tossed),
+        checks(player.home(), drill, tossed, back),
         doses.batRingFeet(),
         doses.homeClearFeet(),
         tossed,
@@ -226,8 +227,10 @@ final class HomeWork {
     return script;
   }
 
-  private static List<Phrase> checks(Home home, Drill drill, boolean tossed) {
+  private static List<Phrase> checks(
+      Home home, Drill drill, boolean tossed, Optional<Comeback> back) {
     return java.util.stream.Stream.of(
+            back.map(b -> "home.check.back"),
             Optional.of("home.check.adult"),
             tossed ? Optional.of("home.check.ball") : Optional.<String>empty(),
             tossed ? Optional.of("home.check.eyes") : Optional.<String>empty(),

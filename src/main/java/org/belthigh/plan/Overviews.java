@@ -171,6 +171,10 @@ final class Overviews {
     if (open) {
       return Optional.of(Phrase.of("look.hold"));
     }
+    Optional<Phrase> back = week(player, PlannedWeek.Kind.BACK, "look.back");
+    if (back.isPresent()) {
+      return back;
+    }
     Optional<LocalDate> last =
         player.decisions().stream().flatMap(d -> d.lastSeen().stream()).max(LocalDate::compareTo);
     if (last.isEmpty()) {
@@ -179,12 +183,7 @@ final class Overviews {
     if (last.get().isBefore(on.minusDays(STALE_DAYS))) {
       return Optional.of(Phrase.of("look.stale", "date", last.get()));
     }
-    Optional<Phrase> easy =
-        player.weeks().stream()
-            .filter(w -> w.kind() == PlannedWeek.Kind.EASY)
-            .flatMap(w -> w.says().stream())
-            .map(says -> new Phrase("look.easy", says.values()))
-            .findFirst();
+    Optional<Phrase> easy = week(player, PlannedWeek.Kind.EASY, "look.easy");
     if (easy.isPresent()) {
       return easy;
     }
@@ -192,5 +191,14 @@ final class Overviews {
         .filter(d -> d.outcome() == Outcome.FIRM_UP)
         .findFirst()
         .map(d -> Phrase.of("look.firm-up", "step", d.stepName()));
+  }
+
+  /** What a week of that kind says to the coordinator; empty where the player has none. */
+  private static Optional<Phrase> week(PlayerPlan player, PlannedWeek.Kind kind, String says) {
+    return player.weeks().stream()
+        .filter(w -> w.kind() == kind)
+        .flatMap(w -> w.says().stream())
+        .map(phrase -> new Phrase(says, phrase.values()))
+        .findFirst();
   }
 }

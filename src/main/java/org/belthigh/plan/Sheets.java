@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.decide.Arms;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Club;
@@ -25,6 +26,7 @@ final class Sheets {
   private final PlanRequest request;
   private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
+  private final Map<String, Comeback> comebacks;
   private final List<LaterRow> later;
   private final ArmSheets arms;
   private final TossLists lists;
@@ -38,6 +40,7 @@ final class Sheets {
       PlanRequest request,
       Map<String, List<SkillDecision>> decisions,
       List<Hold> holds,
+      Map<String, Comeback> comebacks,
       Arms arms,
       TossLists lists) {
     this.catalogue = catalogue;
@@ -45,6 +48,7 @@ final class Sheets {
     this.request = request;
     this.decisions = decisions;
     this.holds = List.copyOf(holds);
+    this.comebacks = Map.copyOf(comebacks);
     this.later = List.copyOf(later);
     this.arms = new ArmSheets(catalogue, record, foreseen, request, arms);
     this.lists = lists;
@@ -96,10 +100,14 @@ final class Sheets {
     List<SkillDecision> own = decisions.get(player.id());
     List<Hold> held = holds.stream().filter(h -> h.player().equals(player.id())).toList();
     LocalDate weekEnd = request.from().plusDays(6);
+    Optional<Comeback> comeback = Optional.ofNullable(comebacks.get(player.id()));
     List<HomeSheet> homeSheets =
         sessions.entrySet().stream()
             .filter(s -> !s.getKey().isAfter(weekEnd))
-            .map(s -> home.sheet(player, s.getKey(), s.getValue()))
+            .map(
+                s ->
+                    home.sheet(
+                        player, s.getKey(), s.getValue(), comeback.filter(b -> b.on(s.getKey()))))
             .toList();
     Cards cards = new Cards(catalogue, curriculum(), request.from());
     return new PlayerPlan(
@@ -110,7 +118,15 @@ final class Sheets {
         weeks,
         new Provisional(request.from(), curriculum()).of(days, focus, held),
         cards.card(
-            player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
+            player,
+            days,
+            focus,
+            working,
+            held,
+            comeback,
+            arms.box(player, held),
+            weeks.get(0),
+            assumed),
         homeSheets,
         new Logs(curriculum()).own(days, request.from()),
         year,
@@ -139,7 +155,7 @@ final class Sheets {
             new HeatBoxes(catalogue, request.from()),
             new OtherWays(circuit, record.club()),
             lists,
-            day -> notes(season, rhythm, day),
+            day -> notes(season, rhythm, labels, day),
             day -> arms.askFirst(labels, day));
     List<Player> own = players.stream().map(p -> record.player(p.who().id())).toList();
     List<PracticeSheet> printed = firstWeek(practices).parallelStream().map(sheets::sheet).toList();
@@ -163,7 +179,8 @@ final class Sheets {
   }
 
   /** What a coach must know about the day itself. */
-  private List<Phrase> notes(Season season, Rhythm rhythm, LocalDate day) {
+  private List<Phrase> notes(
+      Season season, Rhythm rhythm, List<Label> labels, LocalDate day) {
     List<Phrase> notes = new ArrayList<>();
     if (season.assumed()) {
       notes.add(Phrase.of("practice.assumed"));
@@ -175,6 +192,14 @@ final class Sheets {
       notes.add(Phrase.of("practice.before-tournament"));
     } else if (rhythm.lighterWeek(day)) {
       notes.add(Phrase.of("practice.lighter"));
+    }
+    List<String> back =
+        labels.stream()
+            .filter(l -> comebacks.containsKey(l.id()) && comebacks.get(l.id()).on(day))
+            .map(l -> l.number().isPresent() ? l.name() + " " + l.number().getAsInt() : l.name())
+            .toList();
+    if (!back.isEmpty()) {
+      notes.add(Phrase.of("practice.back", "players", back));
     }
     return List.copyOf(notes);
   }
