@@ -454,7 +454,8 @@ public final class Planner {
       }
       Circuit.Layout usual = layout(entrants, event.get());
       List<Circuit.Entrant> eased = entrants.stream().map(e -> eased(e, day, usual)).toList();
-      Circuit.Layout layout = eased.equals(entrants) ? usual : layout(eased, event.get());
+      boolean less = entrants.stream().anyMatch(e -> comesBack(e.player(), day));
+      Circuit.Layout layout = less ? layout(eased, event.get()) : usual;
       practices.put(
           day,
           new Practice(event.get(), place, adults, rhythm.share(day), layout, practices.size()));
