@@ -32,8 +32,7 @@ final class LoadBook {
    *
    * @param back the days after a clearance, which have less; empty where nothing was cleared
    */
-  LoadBook(
-      Player player, Doses doses, WeeklyRise rise, ArmRest armRest, Optional<Comeback> back) {
+  LoadBook(Player player, Doses doses, WeeklyRise rise, ArmRest armRest, Optional<Comeback> back) {
     this.back = back;
     this.player = player;
     this.doses = doses;

@@ -142,15 +142,7 @@ public final class Planner {
             catalogue, known, foreseen, later, request, decisions, holds, comebacks, arms, lists);
     GroupWeeks weeks =
         new GroupWeeks(
-            known,
-            foreseen,
-            group,
-            request,
-            decisions,
-            holds,
-            restHolds,
-            comebacks,
-            history,
+            known, foreseen, group, request, decisions, holds, restHolds, comebacks, history,
             lists);
     weeks.plan();
     List<PlayerPlan> all = weeks.players(sheets);
@@ -286,7 +278,11 @@ public final class Planner {
       WeeklyRise rise = WeeklyRise.of(record, season, player, doses, from);
       rises.put(player.id(), rise);
       LoadBook book =
-          new LoadBook(player, doses, rise, ArmRest.of(foreseen, player, restHolds, doses),
+          new LoadBook(
+              player,
+              doses,
+              rise,
+              ArmRest.of(foreseen, player, restHolds, doses),
               Optional.ofNullable(comebacks.get(player.id())));
       LocalDate last = request.last().plusDays(7);
       for (LocalDate d = from.minusDays(7); !d.isAfter(last); d = d.plusDays(1)) {
@@ -479,8 +475,7 @@ public final class Planner {
     }
 
     /** Who comes back from a stop swings a lighter week's share of what the circuit has. */
-    private Circuit.Entrant eased(
-        Circuit.Entrant entrant, LocalDate day, Circuit.Layout layout) {
+    private Circuit.Entrant eased(Circuit.Entrant entrant, LocalDate day, Circuit.Layout layout) {
       if (!comesBack(entrant.player(), day)) {
         return entrant;
       }

@@ -179,8 +179,7 @@ final class Sheets {
   }
 
   /** What a coach must know about the day itself. */
-  private List<Phrase> notes(
-      Season season, Rhythm rhythm, List<Label> labels, LocalDate day) {
+  private List<Phrase> notes(Season season, Rhythm rhythm, List<Label> labels, LocalDate day) {
     List<Phrase> notes = new ArrayList<>();
     if (season.assumed()) {
       notes.add(Phrase.of("practice.assumed"));

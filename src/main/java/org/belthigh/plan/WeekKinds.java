@@ -25,8 +25,7 @@ final class WeekKinds {
    * @param back the first days after a clearance; empty where there is none
    * @param easy what makes the first one easy; empty where nothing does
    */
-  List<PlannedWeek> of(
-      PlanRequest request, Optional<Comeback> back, Optional<EasyWeek> easy) {
+  List<PlannedWeek> of(PlanRequest request, Optional<Comeback> back, Optional<EasyWeek> easy) {
     List<PlannedWeek> weeks = new ArrayList<>();
     for (int w = 0; w < request.weeks(); w++) {
       boolean first = w == 0;
@@ -36,8 +35,7 @@ final class WeekKinds {
     return List.copyOf(weeks);
   }
 
-  private PlannedWeek week(
-      LocalDate first, Optional<Comeback> back, Optional<EasyWeek> easy) {
+  private PlannedWeek week(LocalDate first, Optional<Comeback> back, Optional<EasyWeek> easy) {
     if (timeOff.week(first)) {
       return new PlannedWeek(first, PlannedWeek.Kind.TIME_OFF, Optional.of(timeOff.says(first)));
     }

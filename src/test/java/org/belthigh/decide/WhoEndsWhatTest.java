@@ -54,28 +54,20 @@ class WhoEndsWhatTest {
     AS_TOLD(false, f -> Stream.of(f.complaint("2027-04-01"), f.end("2027-04-06"))),
     BACKWARDS(false, f -> Stream.of(f.end("2027-04-06"), f.complaint("2027-04-01"))),
     CLEARED_TWICE(
-        false,
-        f -> Stream.of(f.end("2027-04-06"), f.complaint("2027-04-01"), f.end("2027-04-05"))),
+        false, f -> Stream.of(f.end("2027-04-06"), f.complaint("2027-04-01"), f.end("2027-04-05"))),
     CLEARED_TWICE_ON_ONE_DAY(
-        false,
-        f -> Stream.of(f.end("2027-04-06"), f.end("2027-04-06"), f.complaint("2027-04-01"))),
+        false, f -> Stream.of(f.end("2027-04-06"), f.end("2027-04-06"), f.complaint("2027-04-01"))),
     COMPLAINED_TWICE(
         false,
-        f ->
-            Stream.of(
-                f.complaint("2027-04-03"), f.end("2027-04-06"), f.complaint("2027-04-01"))),
+        f -> Stream.of(f.complaint("2027-04-03"), f.end("2027-04-06"), f.complaint("2027-04-01"))),
     SAME_DAY(true, f -> Stream.of(f.complaint("2027-04-06"), f.end("2027-04-06"))),
     SAME_DAY_BACKWARDS(true, f -> Stream.of(f.end("2027-04-06"), f.complaint("2027-04-06"))),
     AGAIN_ON_THE_DAY_OF_THE_CLEARANCE(
         true,
-        f ->
-            Stream.of(
-                f.complaint("2027-04-01"), f.end("2027-04-06"), f.complaint("2027-04-06"))),
+        f -> Stream.of(f.complaint("2027-04-01"), f.end("2027-04-06"), f.complaint("2027-04-06"))),
     AGAIN_ON_THAT_DAY_AND_WRITTEN_FIRST(
         true,
-        f ->
-            Stream.of(
-                f.complaint("2027-04-06"), f.end("2027-04-06"), f.complaint("2027-04-01"))),
+        f -> Stream.of(f.complaint("2027-04-06"), f.end("2027-04-06"), f.complaint("2027-04-01"))),
     AGAIN_ON_THAT_DAY_CLEARED_TWICE(
         true,
         f ->
@@ -84,8 +76,7 @@ class WhoEndsWhatTest {
                 f.complaint("2027-04-06"),
                 f.complaint("2027-04-01"),
                 f.end("2027-04-06"))),
-    CLEARED_BEFORE_IT_BEGAN(
-        true, f -> Stream.of(f.end("2027-04-03"), f.complaint("2027-04-04")));
+    CLEARED_BEFORE_IT_BEGAN(true, f -> Stream.of(f.end("2027-04-03"), f.complaint("2027-04-04")));
 
     private final boolean holdsAnyway;
     private final Function<Field, Stream<String>> rows;
