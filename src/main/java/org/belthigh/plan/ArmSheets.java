@@ -31,14 +31,15 @@ final class ArmSheets {
   private final LocalDate first;
   private final Map<LocalDate, Map<String, ArmStatus>> byDay = new TreeMap<>();
 
-  ArmSheets(Catalogue catalogue, ClubRecord record, PlanRequest request, Arms arms) {
+  ArmSheets(
+      Catalogue catalogue, ClubRecord record, ClubRecord foreseen, PlanRequest request, Arms arms) {
     this.catalogue = catalogue;
     this.record = record;
     this.first = request.from();
     for (LocalDate day : days()) {
       byDay.put(
           day,
-          arms.on(record, day).stream()
+          arms.on(foreseen, first, day).stream()
               .collect(
                   Collectors.toMap(ArmStatus::player, s -> s, (a, b) -> a, LinkedHashMap::new)));
     }
@@ -57,7 +58,11 @@ final class ArmSheets {
     ArmStatus today = status(player.id(), first);
     List<Phrase> lines = new ArrayList<>();
     List<Phrase> ends = new ArrayList<>();
-    boolean stopped = holds.stream().anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
+    LocalDate last = first.plusDays(WEEK - 1);
+    boolean stopped =
+        holds.stream()
+            .filter(h -> !h.from().isAfter(last))
+            .anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
     if (stopped) {
       lines.add(Phrase.of("arm.stopped"));
       holds.stream()
@@ -113,7 +118,7 @@ final class ArmSheets {
 
   private Phrase pitching(ArmStatus status) {
     ArmStatus.Answer answer = status.bothAges();
-    if (status.askFirst()) {
+    if (status.askFirst() && answer.opened().eligibleFrom().isPresent()) {
       return Phrase.of("arm.ask");
     }
     if (answer.mayPitch()) {
@@ -195,7 +200,7 @@ final class ArmSheets {
   private static ArmSheet.Cell cell(Player player, ArmStatus status) {
     ArmStatus.Answer answer = status.bothAges();
     ArmSheet.Answer may =
-        !player.pitches() || !answer.mayPitch()
+        !player.pitches() || !answer.opened().mayPitch()
             ? ArmSheet.Answer.NO
             : status.askFirst() ? ArmSheet.Answer.ASK : ArmSheet.Answer.MAY;
     return new ArmSheet.Cell(
@@ -209,14 +214,16 @@ final class ArmSheets {
     if (!player.pitches()) {
       return Phrase.of(status.mayCatch() ? "arm.note.catches" : "arm.note.held");
     }
-    if (!status.bothAges().mayPitch()) {
-      return status
-          .bothAges()
-          .eligibleFrom()
-          .map(from -> Phrase.of("arm.note.from", "date", from))
-          .orElse(Phrase.of("arm.note.held"));
+    ArmStatus.Answer open = status.bothAges().opened();
+    if (open.eligibleFrom().isEmpty()) {
+      return Phrase.of("arm.note.held");
     }
-    return Phrase.of(status.askFirst() ? "arm.note.ask" : "arm.note.free");
+    if (status.askFirst()) {
+      return Phrase.of("arm.note.ask");
+    }
+    return open.mayPitch()
+        ? Phrase.of("arm.note.free")
+        : Phrase.of("arm.note.from", "date", open.eligibleFrom().get());
   }
 
   /**

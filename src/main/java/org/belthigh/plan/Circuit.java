@@ -74,6 +74,11 @@ final class Circuit {
       all = List.copyOf(all);
     }
 
+    /** The same with so many swings left at the most. */
+    Entrant withSwings(int most) {
+      return new Entrant(player, age, focus, all, used, bores, most);
+    }
+
     SkillDecision decision(Skill skill) {
       return all.stream().filter(d -> d.skill() == skill).findFirst().orElseThrow();
     }

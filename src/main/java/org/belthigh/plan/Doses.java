@@ -126,6 +126,11 @@ final class Doses {
     return catalogue.parameter("lighter-share").on(on).at(AgeBand.of(ANY));
   }
 
+  /** A lighter week's share of {@code most}. */
+  int lighter(int most) {
+    return (int) Math.floor(lighterShare() * most + ROUNDING);
+  }
+
   /** Days before a tournament that are light. */
   int lighterDaysBeforeTournament() {
     return of("lighter-days-before-tournament", ANY);

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.flight.Delivery;
 import org.belthigh.flight.Projectile;
@@ -173,7 +175,7 @@ final class HomeWork {
   }
 
   /** The sheet of a session. */
-  HomeSheet sheet(Player player, LocalDate day, Session session) {
+  HomeSheet sheet(Player player, LocalDate day, Session session, Optional<Comeback> back) {
     Drill drill = session.drill();
     Grain grain = grain(session.decision());
     Item item = session.item();
@@ -186,7 +188,7 @@ final class HomeWork {
         day,
         text,
         item.minutes(),
-        text.safety(),
+        checks(text.safety(), back),
         doses.batRingFeet(),
         item.ball() == Ball.NONE ? doses.batRingFeet() : doses.homeClearFeet(),
         tossed,
@@ -257,6 +259,12 @@ final class HomeWork {
                 ? "home.smaller.picture"
                 : "home.smaller.watch"));
     return lines;
+  }
+
+  /** What holds before one starts; first, for who comes back, that a clinician's word bounds it. */
+  private static List<Phrase> checks(List<Phrase> safety, Optional<Comeback> back) {
+    return Stream.concat(back.stream().map(b -> Phrase.of("home.check.back")), safety.stream())
+        .toList();
   }
 
   /**
