@@ -75,7 +75,7 @@ class ArchitectureTest {
           .whereLayer("handout")
           .mayOnlyAccessLayers("model", "words", "plan", "decide")
           .whereLayer("audit")
-          .mayOnlyAccessLayers("model", "files", "catalogue", "intake")
+          .mayOnlyAccessLayers("model", "files", "words", "catalogue", "intake", "decide")
           .whereLayer("heat")
           .mayOnlyAccessLayers("model", "catalogue")
           .whereLayer("history")
@@ -92,6 +92,18 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("model", "catalogue")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
+
+  /** Safety has its own reading; the decider is asked again for progress alone. */
+  @ArchTest
+  static final ArchRule audit_asks_the_decider_for_progress_alone =
+      noClasses()
+          .that()
+          .resideInAPackage("org.belthigh.audit..")
+          .and()
+          .doNotHaveSimpleName("DecisionCheck")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.belthigh.decide..");
 
   @ArchTest
   static final ArchRule only_decide_knows_drools =
