@@ -62,11 +62,15 @@ final class PracticeCheck {
   private void missing(Given.Child child, Set<String> held) {
     for (JsonNode day : child.said().path("days")) {
       String practice = child.player().group() + " " + day.path("date").asText();
-      if (away(day) && !day.path("items").isEmpty() && !held.contains(practice)) {
+      boolean first =
+          Given.date(day, "date")
+              .filter(d -> d.isBefore(given.plan().from().plusDays(Week.DAYS)))
+              .isPresent();
+      if (first && away(day) && !day.path("items").isEmpty() && !held.contains(practice)) {
         given.fault(
             practice,
             "the practice is missing, and " + child.id() + " has work there",
-            "each practice has its stations");
+            "each practice of the first week has its stations");
       }
     }
   }
@@ -171,7 +175,7 @@ final class PracticeCheck {
   private void stations(String where, JsonNode practice, Optional<Event> event, int hitters) {
     JsonNode stations = practice.path("stations");
     Set<Integer> numbers = new HashSet<>();
-    int adults = 0;
+    int adults = adults(practice);
     for (JsonNode station : stations) {
       int number = station.path("station").asInt();
       if (!numbers.add(number)) {
@@ -180,7 +184,6 @@ final class PracticeCheck {
       if (number < 1 || number > stations.size()) {
         given.fault(where, "a station " + number, "they are 1 to " + stations.size());
       }
-      adults += station.path("adult").asBoolean() ? 1 : 0;
     }
     int room =
         event.flatMap(this::venue).map(Club.Venue::stations).orElse(USUAL_STATIONS);
@@ -211,10 +214,21 @@ final class PracticeCheck {
           stations + " stations for " + hitters + " children",
           "squads are of " + squad + " at most where there is room for another station");
     }
-    if (stations > Math.max(1, practice.path("hitting_minutes").asInt())) {
+    int watched = stations - adults(practice);
+    if (watched > Math.max(1, rounds - adults(practice))) {
       given.broken(
-          where, stations + " stations", practice.path("hitting_minutes") + " minutes for hitting");
+          where,
+          watched + " stations to watch from",
+          practice.path("hitting_minutes") + " minutes allow a round of " + rounds);
     }
+  }
+
+  private static int adults(JsonNode practice) {
+    int adults = 0;
+    for (JsonNode station : practice.path("stations")) {
+      adults += station.path("adult").asBoolean() ? 1 : 0;
+    }
+    return adults;
   }
 
   private void drills(

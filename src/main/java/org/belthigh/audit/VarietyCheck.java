@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
+import org.belthigh.model.Ball;
 
 /** Nobody does one drill of a step for weeks where the step has another for the same place. */
 final class VarietyCheck {
@@ -42,7 +44,7 @@ final class VarietyCheck {
     for (String drill : done) {
       row = drill.equals(before) ? row + 1 : 1;
       before = drill;
-      if (row > most && another(where, drill)) {
+      if (row > most && another(child, where, drill)) {
         given.broken(
             child.id() + ", " + drill,
             "more than " + most + " times running at " + where.get(0),
@@ -52,11 +54,24 @@ final class VarietyCheck {
     }
   }
 
-  private boolean another(List<String> where, String drill) {
+  private boolean another(Given.Child child, List<String> where, String drill) {
     return given.curriculum().step(where.get(1)).map(Step::drills).orElse(List.of()).stream()
         .filter(d -> !d.equals(drill))
         .map(given.curriculum().drills()::get)
         .filter(Objects::nonNull)
-        .anyMatch(d -> d.balls().keySet().stream().anyMatch(p -> p.id().equals(where.get(0))));
+        .anyMatch(d -> possible(child, where.get(0), d));
+  }
+
+  /** Whether it may be done there with what the family or the club has, whoever else is there. */
+  private boolean possible(Given.Child child, String place, Drill drill) {
+    if (drill.helpers() > 0 || drill.balls().keySet().stream().noneMatch(p -> p.id().equals(place))) {
+      return false;
+    }
+    List<String> needed =
+        drill.gear().stream().filter(List.of("tee", "net", "screen", "machine")::contains).toList();
+    return place.equals("home")
+        ? needed.isEmpty() && drill.balls().containsValue(Ball.NONE)
+        : needed.stream()
+            .allMatch(g -> given.record().club().equipment().getOrDefault(g + "s", 0) > 0);
   }
 }
