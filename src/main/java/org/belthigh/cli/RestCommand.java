@@ -159,12 +159,23 @@ final class RestCommand implements Callable<Integer> {
   }
 
   private static String says(ArmStatus status) {
+    ArmStatus.Answer open = status.answer().opened();
     String pitch =
-        status.askFirst() && status.mayPitch()
-            ? "ask first"
-            : status.mayPitch()
-                ? "may pitch, " + status.pitchesLeft() + " at most"
-                : "no pitching" + status.eligibleFrom().map(from -> " before " + from).orElse("");
+        status.askFirst()
+            ? askFirst(open)
+            : open.mayPitch()
+                ? "may pitch, " + open.pitchesLeft() + " at most"
+                : "no pitching" + before(open);
     return pitch + "; " + (status.mayCatch() ? "may catch" : "no catching");
+  }
+
+  private static String askFirst(ArmStatus.Answer open) {
+    return open.mayPitch()
+        ? "no pitching until asked; if nothing was thrown, " + open.pitchesLeft() + " at most"
+        : "no pitching" + before(open) + ", and not until asked";
+  }
+
+  private static String before(ArmStatus.Answer open) {
+    return open.eligibleFrom().map(from -> " before " + from).orElse("");
   }
 }

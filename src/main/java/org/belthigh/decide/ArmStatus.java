@@ -15,7 +15,8 @@ import java.util.Optional;
  *     no book of the club does that
  * @param mayCatch by the rule book's catcher rules for that day, and no stop
  * @param knownTo last day of which any outing was reported, 0 pitches included; empty for never
- * @param askFirst for a pitcher of whom too long nothing was heard, and where no standard exists
+ * @param askFirst for a pitcher of whom too long nothing was heard, and where no standard exists;
+ *     then no answer is a yes
  * @param because why, the reasons against first; never empty
  */
 public record ArmStatus(
@@ -31,9 +32,16 @@ public record ArmStatus(
     Objects.requireNonNull(answer);
     Objects.requireNonNull(bothAges);
     because = List.copyOf(because);
+    if (askFirst && (answer.mayPitch() || bothAges.mayPitch() || leagueSaysYes(lastBatter))) {
+      throw new IllegalArgumentException("Ask first: until then " + player + " may not pitch");
+    }
     if (because.isEmpty()) {
       throw new IllegalArgumentException("An arm status says why, but " + player + "'s does not");
     }
+  }
+
+  private static boolean leagueSaysYes(Optional<Answer> lastBatter) {
+    return lastBatter.filter(Answer::mayPitch).isPresent();
   }
 
   /**
@@ -42,9 +50,19 @@ public record ArmStatus(
    * @param pitchesLeft what the day still allows; 0 where {@code mayPitch} is false
    * @param eligibleFrom first day on which pitching is allowed if nothing more is thrown; the day
    *     asked about where {@code mayPitch} is true; empty where only a person can end the wait
+   * @param ifNothingThrown what stands where somebody was asked and nothing was thrown; empty where
+   *     nobody has to be asked
    */
-  public record Answer(boolean mayPitch, int pitchesLeft, Optional<LocalDate> eligibleFrom) {
+  public record Answer(
+      boolean mayPitch,
+      int pitchesLeft,
+      Optional<LocalDate> eligibleFrom,
+      Optional<Answer> ifNothingThrown) {
     public Answer {
+      if (ifNothingThrown.isPresent() && (mayPitch || eligibleFrom.isPresent())) {
+        throw new IllegalArgumentException(
+            "Who must be asked first may not pitch until then, on no day");
+      }
       if (mayPitch != (pitchesLeft > 0) || pitchesLeft < 0) {
         throw new IllegalArgumentException(
             "Who may pitch has pitches left, but mayPitch is "
@@ -52,6 +70,21 @@ public record ArmStatus(
                 + " and pitchesLeft is "
                 + pitchesLeft);
       }
+    }
+
+    /** An answer that waits for nobody's word. */
+    public Answer(boolean mayPitch, int pitchesLeft, Optional<LocalDate> eligibleFrom) {
+      this(mayPitch, pitchesLeft, eligibleFrom, Optional.empty());
+    }
+
+    /** The answer while somebody must be asked: no. What a yes would allow stands beside it. */
+    public Answer untilAsked() {
+      return new Answer(false, 0, Optional.empty(), Optional.of(opened()));
+    }
+
+    /** What stands where nothing was thrown that is not known. */
+    public Answer opened() {
+      return ifNothingThrown.orElse(this);
     }
   }
 

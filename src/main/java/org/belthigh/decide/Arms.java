@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.AgeBand;
@@ -64,20 +65,20 @@ public final class Arms {
 
   private static ArmStatus status(ArmRun run, ArmLog log) {
     String player = log.player().id();
-    List<Reckoning> bothAges = List.of(Reckoning.BOOK, Reckoning.OTHER_AGE);
-    ArmStatus.Answer answer = answer(run, player, List.of(Reckoning.BOOK));
+    boolean ask = log.player().pitches() && (log.softball() || !run.reports(player).isEmpty());
+    UnaryOperator<ArmStatus.Answer> said = ask ? ArmStatus.Answer::untilAsked : a -> a;
     return new ArmStatus(
         player,
-        answer,
-        answer(run, player, bothAges),
+        said.apply(answer(run, player, List.of(Reckoning.BOOK))),
+        said.apply(answer(run, player, List.of(Reckoning.BOOK, Reckoning.OTHER_AGE))),
         run.lastBatterAsked()
-            ? Optional.of(answer(run, player, List.of(Reckoning.LAST_BATTER)))
+            ? Optional.of(said.apply(answer(run, player, List.of(Reckoning.LAST_BATTER))))
             : Optional.empty(),
         run.verdicts(player, Reckoning.BOOK, run.on()).stream()
             .noneMatch(v -> v.effect() == ArmVerdict.Effect.NO_CATCHING),
         log.knownTo(),
-        log.player().pitches() && (log.softball() || !run.reports(player).isEmpty()),
-        because(run, player));
+        ask,
+        because(run, player, ask));
   }
 
   private static ArmStatus.Answer answer(ArmRun run, String player, List<Reckoning> reckonings) {
@@ -100,9 +101,9 @@ public final class Arms {
         .noneMatch(v -> v.effect() == ArmVerdict.Effect.NO_PITCHING);
   }
 
-  private static List<Reason> because(ArmRun run, String player) {
+  private static List<Reason> because(ArmRun run, String player, boolean ask) {
     List<ArmVerdict> today = run.verdicts(player, Reckoning.BOOK, run.on());
-    boolean mayPitch = mayPitch(run, player, List.of(Reckoning.BOOK), run.on());
+    boolean mayPitch = !ask && mayPitch(run, player, List.of(Reckoning.BOOK), run.on());
     List<Reason> reasons = new ArrayList<>();
     today.stream()
         .filter(v -> mayPitch || v.effect() != ArmVerdict.Effect.MAY_PITCH)

@@ -85,7 +85,7 @@ final class ArmSheets {
 
   private Phrase pitching(ArmStatus status) {
     ArmStatus.Answer answer = status.bothAges();
-    if (status.askFirst()) {
+    if (status.askFirst() && answer.opened().eligibleFrom().isPresent()) {
       return Phrase.of("arm.ask");
     }
     if (answer.mayPitch()) {
@@ -166,7 +166,7 @@ final class ArmSheets {
   private static ArmSheet.Cell cell(Player player, ArmStatus status) {
     ArmStatus.Answer answer = status.bothAges();
     ArmSheet.Answer may =
-        !player.pitches() || !answer.mayPitch()
+        !player.pitches() || !answer.opened().mayPitch()
             ? ArmSheet.Answer.NO
             : status.askFirst() ? ArmSheet.Answer.ASK : ArmSheet.Answer.MAY;
     return new ArmSheet.Cell(
@@ -180,14 +180,16 @@ final class ArmSheets {
     if (!player.pitches()) {
       return Phrase.of(status.mayCatch() ? "arm.note.catches" : "arm.note.held");
     }
-    if (!status.bothAges().mayPitch()) {
-      return status
-          .bothAges()
-          .eligibleFrom()
-          .map(from -> Phrase.of("arm.note.from", "date", from))
-          .orElse(Phrase.of("arm.note.held"));
+    ArmStatus.Answer open = status.bothAges().opened();
+    if (open.eligibleFrom().isEmpty()) {
+      return Phrase.of("arm.note.held");
     }
-    return Phrase.of(status.askFirst() ? "arm.note.ask" : "arm.note.free");
+    if (status.askFirst()) {
+      return Phrase.of("arm.note.ask");
+    }
+    return open.mayPitch()
+        ? Phrase.of("arm.note.free")
+        : Phrase.of("arm.note.from", "date", open.eligibleFrom().get());
   }
 
   /**
