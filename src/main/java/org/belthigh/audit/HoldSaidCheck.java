@@ -32,7 +32,9 @@ final class HoldSaidCheck {
           "HLD-004", Wellness.Kind.BACK_PAIN,
           "HLD-005", Wellness.Kind.BACK_PAIN,
           "HLD-006", Wellness.Kind.ILLNESS,
-          "HLD-007", Wellness.Kind.OTHER_PAIN);
+          "HLD-007", Wellness.Kind.OTHER_PAIN,
+          "HLD-010", Wellness.Kind.OTHER_PAIN,
+          "HLD-011", Wellness.Kind.OTHER_PAIN);
 
   /** What each of them stops. */
   private static final Map<String, String> STOPS =
@@ -42,7 +44,10 @@ final class HoldSaidCheck {
           "HLD-003", "swinging",
           "HLD-004", "throwing",
           "HLD-005", "swinging",
-          "HLD-006", "everything");
+          "HLD-006", "everything",
+          "HLD-007", "everything",
+          "HLD-010", "throwing",
+          "HLD-011", "swinging");
 
   private static final String LOST = "HLD-009";
   private static final String HEALTH = "hold";
@@ -138,7 +143,7 @@ final class HoldSaidCheck {
     if (open.isEmpty()) {
       given.fault(where, "a hold for " + kind.id(), "no such complaint is open in the club folder");
     } else if (Given.date(hold, "from")
-        .filter(d -> open.stream().anyMatch(o -> o.since().equals(d)))
+        .filter(d -> begins(health, open, hold, kind, d))
         .isEmpty()) {
       given.fault(
           where,
@@ -146,6 +151,19 @@ final class HoldSaidCheck {
           kind.id() + " was reported on " + open.get(0).since());
     }
     ended(where, hold, kind);
+  }
+
+  /** From the first day that nobody has ended; what stops one day alone, on a day of its own. */
+  private static boolean begins(
+      HealthDays health,
+      List<HealthDays.Open> open,
+      JsonNode hold,
+      Wellness.Kind kind,
+      LocalDate day) {
+    return open.stream().anyMatch(o -> o.since().equals(day))
+        || (hold.path("until").asText().equals(day.toString())
+            && kind == Wellness.Kind.OTHER_PAIN
+            && health.complaints(kind).contains(day));
   }
 
   private void ended(String where, JsonNode hold, Wellness.Kind kind) {

@@ -326,8 +326,8 @@ final class PracticeCheck {
     Coded.find(Place.class, way.path("place").asText())
         .ifPresent(place -> gear(where, way.path("stations"), place));
     way.path("swings")
-        .fields()
-        .forEachRemaining(
+        .properties()
+        .forEach(
             e -> {
               if (e.getValue().asInt() > 0) {
                 swinging(where, e.getKey(), group, day);
