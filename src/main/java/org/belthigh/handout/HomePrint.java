@@ -94,7 +94,7 @@ final class HomePrint {
   }
 
   private Text gear() {
-    String things = sheet.drill().gear().stream().map(voice::say).collect(joining(" · "));
+    String things = sheet.needs().stream().map(g -> voice.say(g.says())).collect(joining(" · "));
     return runIn("home.need.line", things + ".");
   }
 
@@ -182,7 +182,7 @@ final class HomePrint {
   /** A drill that nobody tosses for: its own way of writing down in place of a script. */
   private void unscripted(Flow flow, String minutes) {
     List<Text> gear =
-        sheet.drill().gear().stream().map(thing -> Text.of(voice.say(thing))).toList();
+        sheet.needs().stream().map(g -> Text.of(voice.say(g.says()))).toList();
     flow.h2(voice.say("home.need"))
         .bullets(gear)
         .bullets(voice.all(sheet.howTo()))

@@ -449,10 +449,7 @@ final class PracticePrint {
 
   private void safety(Flow box) {
     List<Text> lines = new ArrayList<>();
-    lines.add(Text.of(page.say("practice.safety.adult")));
-    if (sheet.stations().stream().anyMatch(PracticeSheet.Station::swings)) {
-      lines.add(Text.of(page.say("practice.safety.ring", "ring", sheet.ring())));
-    }
+    sheet.safety().forEach(s -> lines.add(Text.of(page.say(s))));
     Map<Phrase, List<Integer>> byLine = new LinkedHashMap<>();
     for (DrillText drill : sheet.usualDrills()) {
       drill

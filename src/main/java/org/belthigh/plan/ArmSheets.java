@@ -74,6 +74,31 @@ final class ArmSheets {
     return new ArmBox(lines, ends, today.knownTo(), source());
   }
 
+  /** What the player's arm may do, one entry a day of the week. */
+  List<ArmLine> lines(Player player, List<Hold> holds) {
+    return days().stream().map(day -> line(player, holds, day)).toList();
+  }
+
+  private ArmLine line(Player player, List<Hold> holds, LocalDate day) {
+    ArmStatus status = status(player.id(), day);
+    boolean stopped = holds.stream().anyMatch(h -> h.stopsThrowing() && h.holds(day));
+    ArmSheet.Cell cell = cell(player, status);
+    ArmLine.Answer answer =
+        stopped
+            ? ArmLine.Answer.NO_THROWING
+            : switch (cell.answer()) {
+              case MAY -> ArmLine.Answer.MAY_PITCH;
+              case ASK -> ArmLine.Answer.ASK_FIRST;
+              case NO -> ArmLine.Answer.NO_PITCHING;
+            };
+    return new ArmLine(
+        day,
+        answer,
+        answer == ArmLine.Answer.MAY_PITCH ? cell.pitches() : 0,
+        !stopped && cell.mayCatch(),
+        status.knownTo());
+  }
+
   /** Pitchers to be asked first on {@code day}; by the last day known where it lies later. */
   List<Label> askFirst(List<Label> labels, LocalDate day) {
     LocalDate last = first.plusDays(WEEK - 1);

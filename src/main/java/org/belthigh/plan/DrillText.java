@@ -28,7 +28,7 @@ public record DrillText(
     boolean swing,
     Phrase mix,
     List<Phrase> safety,
-    List<LocalText> gear,
+    List<Gear> gear,
     LocalText easier,
     LocalText harder,
     Optional<LocalText> adapt) {

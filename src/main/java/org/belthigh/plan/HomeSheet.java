@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 
@@ -45,6 +46,16 @@ public record HomeSheet(
     if (checks.size() > 8) {
       throw new IllegalArgumentException("At most eight lines to check, not " + checks.size());
     }
+  }
+
+  /** All that must be there, how many of each. */
+  public List<Gear> needs() {
+    return drill.gear();
+  }
+
+  /** All that is said for safety, before and during the session. */
+  public List<Phrase> cautions() {
+    return Stream.of(checks, stop).flatMap(List::stream).toList();
   }
 
   /** Where to toss one ball, in words. {@code number} is 1 for the first. */

@@ -20,6 +20,7 @@ import org.belthigh.model.Side;
  * @param hittingMinutes of it
  * @param notes what the coach must know about the day itself; empty where nothing
  * @param ringFeet nobody else inside this ring around a swinging bat
+ * @param ground a field or a cage
  * @param squads players who stay together, in the order of the stations they start at
  * @param stations the places where something happens, numbered from 1
  * @param rotations the timetable
@@ -37,7 +38,7 @@ import org.belthigh.model.Side;
  * @param weather heat and lightning, each with its source
  * @param heat what heat means for the practice, by the published tables
  * @param emergency place, address, whom to call, where the AED is
- * @param equipment what to bring
+ * @param gear what to bring
  */
 public record PracticeSheet(
     LocalDate date,
@@ -48,6 +49,7 @@ public record PracticeSheet(
     int adults,
     List<Phrase> notes,
     int ringFeet,
+    Place ground,
     List<Squad> squads,
     List<Station> stations,
     List<Rotation> rotations,
@@ -65,7 +67,7 @@ public record PracticeSheet(
     List<Phrase> weather,
     HeatBox heat,
     List<Phrase> emergency,
-    List<Phrase> equipment) {
+    List<Gear> gear) {
   public PracticeSheet {
     squads = List.copyOf(squads);
     stations = List.copyOf(stations);
@@ -81,7 +83,32 @@ public record PracticeSheet(
     guests = List.copyOf(guests);
     weather = List.copyOf(weather);
     emergency = List.copyOf(emergency);
-    equipment = List.copyOf(equipment);
+    gear = List.copyOf(gear);
+  }
+
+  /** What to bring, in words. */
+  public List<Phrase> equipment() {
+    return gear.stream().map(Gear::says).toList();
+  }
+
+  /** What holds for all stations. */
+  public List<Phrase> safety() {
+    Phrase adult = Phrase.of("practice.safety.adult");
+    return stations.stream().anyMatch(Station::swings)
+        ? List.of(adult, Phrase.of("practice.safety.ring", "ring", ring()))
+        : List.of(adult);
+  }
+
+  /** All that is said for safety: what holds for all stations, what each drill adds, weather. */
+  public List<Phrase> cautions() {
+    return Stream.of(
+            safety().stream(),
+            drills.stream().flatMap(d -> d.safety().stream()),
+            weather.stream(),
+            heat.cautions().stream())
+        .flatMap(lines -> lines)
+        .distinct()
+        .toList();
   }
 
   /** Whether a person tosses anywhere, so that there are lists to toss by. */

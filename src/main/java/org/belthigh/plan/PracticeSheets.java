@@ -93,6 +93,7 @@ final class PracticeSheets {
         practice.adults(),
         notes.apply(day),
         ringFeet,
+        practice.place(),
         squads,
         stations(layout),
         rotations(day, layout, letters, noSwinging),
@@ -399,10 +400,7 @@ final class PracticeSheets {
     return lines;
   }
 
-  private List<Phrase> equipment(List<Drill> drills, Place place, int age) {
-    return Sheets.distinct(drills.stream().flatMap(d -> told.of(d, place, age).gear().stream()))
-        .stream()
-        .map(g -> Phrase.of("gear", "name", g))
-        .toList();
+  private List<Gear> equipment(List<Drill> drills, Place place, int age) {
+    return drills.stream().flatMap(d -> told.of(d, place, age).gear().stream()).distinct().toList();
   }
 }

@@ -14,6 +14,7 @@ import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
+import org.belthigh.intake.Wellness;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 
@@ -106,6 +107,7 @@ final class Sheets {
         cards.card(
             player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
         homeSheets,
+        arms.lines(player, held),
         new Logs(curriculum()).own(days, request.from()),
         year,
         back,
@@ -239,8 +241,17 @@ final class Sheets {
         hold.because().phrase(),
         open(hold),
         hold.whoEnds(),
+        endedBy(hold),
         hold.because().rule(),
         sourceName(hold.source()));
+  }
+
+  /** Whose word ends it; nobody's where it ends by a date, or when a row is put right. */
+  private static List<String> endedBy(Hold hold) {
+    return Stream.of(Wellness.Role.values())
+        .filter(role -> hold.until().isEmpty() && hold.cause().filter(c -> c.endedBy(role)).isPresent())
+        .map(Wellness.Role::id)
+        .toList();
   }
 
   private String sourceName(String id) {
@@ -252,10 +263,5 @@ final class Sheets {
     return hold.until()
         .map(until -> Phrase.of("held." + hold.kind().id() + ".until", "until", until))
         .orElse(Phrase.of("held." + hold.kind().id()));
-  }
-
-  /** Distinct texts in their order, for lists of gear. */
-  static List<LocalText> distinct(Stream<LocalText> texts) {
-    return new ArrayList<>(new java.util.LinkedHashSet<>(texts.toList()));
   }
 }

@@ -85,7 +85,7 @@ final class Told {
     return lines;
   }
 
-  private List<LocalText> gear(Drill drill, Ball ball, Place place) {
+  private List<Gear> gear(Drill drill, Ball ball, Place place) {
     Map<String, LocalText> names = curriculum.gear();
     // "before you start" has the helmet of who bats at home, and the sheet itself is written on
     Set<String> said =
@@ -97,7 +97,7 @@ final class Told {
         .distinct()
         .filter(g -> !said.contains(g))
         .filter(g -> used(g, ball, place))
-        .map(names::get)
+        .map(g -> new Gear(g, names.get(g), 1))
         .toList();
   }
 

@@ -35,6 +35,7 @@ import org.belthigh.plan.Day;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.EvaluationSheet;
 import org.belthigh.plan.GroupPlan;
+import org.belthigh.plan.Gear;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Overview;
@@ -160,6 +161,7 @@ final class SamplePlans {
         Optional.empty(),
         card(amount),
         home,
+        List.of(),
         ownLog(amount),
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8, "NATA 2019"),
         Optional.empty(),
@@ -342,7 +344,7 @@ final class SamplePlans {
         swing,
         Phrase.of("mix.none"),
         List.of(),
-        List.of(LocalText.of("Paper cards", "Tarjetas de papel")),
+        List.of(new Gear("cards", LocalText.of("Paper cards", "Tarjetas de papel"), 1)),
         LocalText.of("Toss slower.", "Lance más despacio."),
         LocalText.of("Toss faster.", "Lance más rápido."),
         Optional.empty());

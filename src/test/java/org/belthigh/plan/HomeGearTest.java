@@ -57,7 +57,7 @@ class HomeGearTest {
   }
 
   private static List<String> names(DrillText text) {
-    return text.gear().stream().map(g -> g.in("en")).toList();
+    return text.gear().stream().map(g -> g.name().in("en")).toList();
   }
 
   private static String name(String gear) {
