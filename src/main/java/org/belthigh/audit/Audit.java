@@ -89,11 +89,13 @@ public final class Audit {
     new FrontCheck(given).check();
     new RosterCheck(given).check();
     new PracticeCheck(given).check();
+    new RotationCheck(given).check();
     DecisionCheck decisions = new DecisionCheck(given, words);
     for (Given.Child child : given.children()) {
       decisions.check(child);
       new HoldSaidCheck(given).check(child);
       new ItemCheck(given).check(child);
+      new ArmsCheck(given).check(child);
       new WeekCheck(given).check(child);
       new VarietyCheck(given).check(child);
       new LookBackCheck(given).check(child);

@@ -167,7 +167,7 @@ final class HoldSaidCheck {
   }
 
   private void ended(String where, JsonNode hold, Wellness.Kind kind) {
-    if (!hold.has("ended_by")) {
+    if (!hold.has("ended_by") || hold.hasNonNull("until")) {
       return;
     }
     Set<String> may =

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
+import org.belthigh.intake.Home;
 import org.belthigh.model.Ball;
+import org.belthigh.model.Place;
 
 /** Nobody does one drill of a step for weeks where the step has another for the same place. */
 final class VarietyCheck {
@@ -70,8 +72,12 @@ final class VarietyCheck {
     List<String> needed =
         drill.gear().stream().filter(List.of("tee", "net", "screen", "machine")::contains).toList();
     return place.equals("home")
-        ? needed.isEmpty() && drill.balls().containsValue(Ball.NONE)
+        ? drill.balls().get(Place.HOME) == Ball.NONE && owns(child.player().home(), needed)
         : needed.stream()
             .allMatch(g -> given.record().club().equipment().getOrDefault(g + "s", 0) > 0);
+  }
+
+  private static boolean owns(Home home, List<String> needed) {
+    return home.gear().stream().map(Home.Gear::id).toList().containsAll(needed);
   }
 }
