@@ -23,6 +23,7 @@ import org.belthigh.handout.Preview;
 import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.Planner;
@@ -118,6 +119,7 @@ final class ClubPlanning {
     refuseUnknownGroups(record);
     Set<String> named = reading.named(record, order.players());
     List<Problem> problems = new ArrayList<>(record.problems());
+    problems.addAll(LaterRow.remarks(record, order.from()));
     try (Output output = Output.into(out);
         Output diary = diary(folder, problems)) {
       History history =

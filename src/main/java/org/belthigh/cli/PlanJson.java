@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.model.Phrase;
 import org.belthigh.plan.ArmLine;
 import org.belthigh.plan.Day;
@@ -56,10 +57,31 @@ final class PlanJson {
     for (GroupPlan group : plan.groups()) {
       group.practices().forEach(p -> practices.add(practice(group, p)));
     }
+    ArrayNode later = root.putArray("later_rows");
+    plan.laterRows().forEach(row -> later.add(later(row, plan)));
     ArrayNode setAside = root.putArray("set_aside");
     plan.setAside().forEach(p -> setAside.add(p.text()));
     root.putArray(PrintedFiles.KEY);
     return root;
+  }
+
+  /** A report dated after the plan's day: where it stands and whom it is about, no cause. */
+  private ObjectNode later(LaterRow row, Plan plan) {
+    String name = row.player().map(plan::name).orElse("");
+    String anyone = row.player().isPresent() ? "" : "anyone.";
+    Phrase says =
+        Phrase.of("later." + anyone + row.what().id(), "player", name)
+            .with("day", plan.from())
+            .with("date", row.date())
+            .with("rows", 1);
+    return NODES
+        .objectNode()
+        .put("file", row.origin().file())
+        .put("line", row.origin().line())
+        .put("date", row.date().toString())
+        .put("player", row.player().orElse(null))
+        .put("what", row.what().id())
+        .put("says", words.say(says, language));
   }
 
   /** Who stands where: enough to see that every bat has a grown-up beside it. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Whether one player may pitch and catch on one day.
@@ -28,6 +29,9 @@ public record ArmStatus(
     Optional<LocalDate> knownTo,
     boolean askFirst,
     List<Reason> because) {
+  /** The rule that says yes. */
+  private static final String YES = "ARM-010";
+
   public ArmStatus {
     Objects.requireNonNull(answer);
     Objects.requireNonNull(bothAges);
@@ -38,6 +42,42 @@ public record ArmStatus(
     if (because.isEmpty()) {
       throw new IllegalArgumentException("An arm status says why, but " + player + "'s does not");
     }
+  }
+
+  /**
+   * This status, made stricter by another one of the same player and day that knows more. Whom one
+   * of them asks about first is asked about.
+   */
+  ArmStatus stricter(ArmStatus later) {
+    boolean ask = askFirst || later.askFirst;
+    return new ArmStatus(
+        player,
+        stricter(answer, later.answer, ask),
+        stricter(bothAges, later.bothAges, ask),
+        lastBatter.flatMap(a -> later.lastBatter.map(b -> stricter(a, b, ask))),
+        mayCatch && later.mayCatch,
+        knownTo,
+        ask,
+        because(later, ask));
+  }
+
+  private static Answer stricter(Answer one, Answer other, boolean ask) {
+    Answer both = one.opened().stricter(other.opened());
+    return ask ? both.untilAsked() : both;
+  }
+
+  /** Why: also what was not known before, where that makes a difference; no yes beside a no. */
+  private List<Reason> because(ArmStatus later, boolean ask) {
+    boolean barred = answer.opened().mayPitch() && !later.answer.opened().mayPitch();
+    if (!barred && mayCatch == (mayCatch && later.mayCatch) && askFirst == ask) {
+      return because;
+    }
+    List<Reason> all =
+        Stream.concat(because.stream(), later.because.stream())
+            .filter(r -> !(barred || ask) || !r.rule().equals(YES))
+            .distinct()
+            .toList();
+    return all.isEmpty() ? later.because : all;
   }
 
   private static boolean leagueSaysYes(Optional<Answer> lastBatter) {
@@ -80,6 +120,15 @@ public record ArmStatus(
     /** The answer while somebody must be asked: no. What a yes would allow stands beside it. */
     public Answer untilAsked() {
       return new Answer(false, 0, Optional.empty(), Optional.of(opened()));
+    }
+
+    /** Neither more than this nor more than {@code other}, both opened. */
+    private Answer stricter(Answer other) {
+      boolean may = mayPitch && other.mayPitch;
+      return new Answer(
+          may,
+          may ? Math.min(pitchesLeft, other.pitchesLeft) : 0,
+          eligibleFrom.flatMap(a -> other.eligibleFrom.map(b -> a.isAfter(b) ? a : b)));
     }
 
     /** What stands where nothing was thrown that is not known. */

@@ -4,11 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Outing;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Phrase;
 
@@ -55,6 +60,45 @@ public final class Arms {
   public List<ArmStatus> on(ClubRecord record, LocalDate on) {
     ArmRun run = run(record, on);
     return run.logs().stream().map(log -> status(run, log)).toList();
+  }
+
+  /**
+   * The status on {@code on} by what was known on {@code known}, made stricter by what is dated
+   * between the two: an outing or a complaint that is dated later never makes an answer a yes.
+   */
+  public List<ArmStatus> on(ClubRecord record, LocalDate known, LocalDate on) {
+    List<ArmStatus> then = on(record.upTo(known), on);
+    ClubRecord foreseen = record.foreseen(known, on);
+    if (foreseen.equals(record.upTo(known))) {
+      return then;
+    }
+    List<ArmStatus> later = on(foreseen, on);
+    return IntStream.range(0, then.size())
+        .mapToObj(i -> then.get(i).stricter(later.get(i)))
+        .toList();
+  }
+
+  /**
+   * The rest days that {@link #restHolds} finds on {@code from}, and those after outings that are
+   * dated later, up to {@code last}.
+   */
+  public List<Hold> restHolds(ClubRecord record, LocalDate from, LocalDate last) {
+    List<Hold> holds = new ArrayList<>(restHolds(record.upTo(from), from));
+    ClubRecord foreseen = record.foreseen(from, last);
+    Map<LocalDate, Set<String>> pitched =
+        foreseen.outings().stream()
+            .filter(o -> o.date().isAfter(from))
+            .collect(
+                Collectors.groupingBy(
+                    Outing::date,
+                    TreeMap::new,
+                    Collectors.mapping(Outing::player, Collectors.toSet())));
+    pitched.forEach(
+        (day, players) ->
+            restHolds(foreseen, day).stream()
+                .filter(h -> players.contains(h.player()))
+                .forEach(holds::add));
+    return holds.stream().distinct().toList();
   }
 
   private ArmRun run(ClubRecord record, LocalDate on) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
@@ -52,6 +53,40 @@ public final class Holds {
     return record.players().stream()
         .flatMap(p -> verdicts.stream().filter(v -> of(p, v)).map(v -> hold(v, verdicts)))
         .toList();
+  }
+
+  /**
+   * The stops in force on {@code from}, and those that begin after it, up to {@code last}, by what
+   * is dated later. Nothing that is dated after {@code from} loosens a stop.
+   */
+  public List<Hold> within(ClubRecord record, LocalDate from, LocalDate last) {
+    List<Hold> holds = new ArrayList<>(of(record, from));
+    for (LocalDate day : from.plusDays(1).datesUntil(last.plusDays(1)).toList()) {
+      ClubRecord reported = reportedOn(record, day);
+      if (!reported.wellness().isEmpty() || !reported.unread().isEmpty()) {
+        of(reported, day).stream().filter(h -> holds.stream().noneMatch(covers(h))).forEach(holds::add);
+      }
+    }
+    return List.copyOf(holds);
+  }
+
+  /** What holds and is dated on {@code day}. */
+  private static ClubRecord reportedOn(ClubRecord record, LocalDate day) {
+    return record.withReports(
+        record.outings(),
+        record.wellness().stream()
+            .filter(w -> w.kind().holds() && w.date().equals(day))
+            .toList(),
+        record.unread().stream().filter(u -> u.date().filter(day::equals).isPresent()).toList());
+  }
+
+  /** Whether a stop stands for {@code hold} already, for the same cause and without an end. */
+  private static Predicate<Hold> covers(Hold hold) {
+    return other ->
+        other.player().equals(hold.player())
+            && other.kind() == hold.kind()
+            && other.cause().equals(hold.cause())
+            && other.until().isEmpty();
   }
 
   private static boolean of(Player player, Verdict verdict) {

@@ -31,14 +31,19 @@ final class ArmSheets {
   private final LocalDate first;
   private final Map<LocalDate, Map<String, ArmStatus>> byDay = new TreeMap<>();
 
-  ArmSheets(Catalogue catalogue, ClubRecord record, PlanRequest request, Arms arms) {
+  ArmSheets(
+      Catalogue catalogue,
+      ClubRecord record,
+      ClubRecord foreseen,
+      PlanRequest request,
+      Arms arms) {
     this.catalogue = catalogue;
     this.record = record;
     this.first = request.from();
     for (LocalDate day : days()) {
       byDay.put(
           day,
-          arms.on(record, day).stream()
+          arms.on(foreseen, first, day).stream()
               .collect(
                   Collectors.toMap(ArmStatus::player, s -> s, (a, b) -> a, LinkedHashMap::new)));
     }
@@ -57,7 +62,11 @@ final class ArmSheets {
     ArmStatus today = status(player.id(), first);
     List<Phrase> lines = new ArrayList<>();
     List<Phrase> ends = new ArrayList<>();
-    boolean stopped = holds.stream().anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
+    LocalDate last = first.plusDays(WEEK - 1);
+    boolean stopped =
+        holds.stream()
+            .filter(h -> !h.from().isAfter(last))
+            .anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
     if (stopped) {
       lines.add(Phrase.of("arm.stopped"));
       holds.stream()

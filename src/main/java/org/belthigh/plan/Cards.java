@@ -62,7 +62,7 @@ final class Cards {
         last,
         idle
             ? Phrase.of(
-                holds.stream().anyMatch(Hold::stopsSwinging)
+                holds.stream().anyMatch(h -> h.stopsSwinging() && !h.from().isAfter(last))
                     ? "aim.heal"
                     : off ? "aim.time-off" : "aim.rest")
             : Phrase.of("aim", "aim", Focus.aim(lead)),
@@ -84,11 +84,15 @@ final class Cards {
     return Stream.concat(holds.stream(), days).distinct().toList();
   }
 
-  private static List<Phrase> inTheOpen(List<Hold> holds) {
-    return holds.stream()
-        .filter(h -> h.cause().isPresent())
-        .map(h -> Phrase.of("hold.open." + h.kind().id()))
-        .toList();
+  private List<Phrase> inTheOpen(List<Hold> holds) {
+    return holds.stream().filter(h -> h.cause().isPresent()).map(this::inTheOpen).toList();
+  }
+
+  private Phrase inTheOpen(Hold hold) {
+    Phrase what = Phrase.of("hold.open." + hold.kind().id());
+    return hold.from().isAfter(first)
+        ? Phrase.of("hold.from", "date", hold.from(), "what", what)
+        : what;
   }
 
   private static List<Phrase> inFamily(List<Hold> holds) {

@@ -1,6 +1,7 @@
 package org.belthigh.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
 import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.Toss;
 import org.belthigh.measure.MarkAgreement;
 import org.belthigh.measure.Marks;
@@ -24,7 +26,12 @@ final class Overviews {
 
   private Overviews() {}
 
-  static Overview of(List<PlayerPlan> players, ClubRecord record, Doses doses, LocalDate on) {
+  static Overview of(
+      List<PlayerPlan> players,
+      ClubRecord record,
+      Doses doses,
+      LocalDate on,
+      List<LaterRow> later) {
     Map<Outcome, Integer> totals = new EnumMap<>(Outcome.class);
     for (Outcome outcome : Outcome.values()) {
       totals.put(outcome, 0);
@@ -33,12 +40,37 @@ final class Overviews {
         .flatMap(p -> p.decisions().stream())
         .forEach(d -> totals.merge(d.outcome(), 1, Integer::sum));
     return new Overview(
+        later(players, on, later),
         players.stream().map(p -> row(p, on)).toList(),
         ahead(players, doses),
         players.stream().flatMap(p -> p.depends().stream()).findFirst().map(Checkpoint::since),
         totals,
         marks(players, record, on),
         record.problems().stream().filter(Problem::isFault).map(Problem::text).toList());
+  }
+
+  /** One line for each player and kind of report that is dated after the plan's day. */
+  private static List<Phrase> later(
+      List<PlayerPlan> players, LocalDate on, List<LaterRow> later) {
+    List<Phrase> lines = new ArrayList<>();
+    for (LaterRow.What what : LaterRow.What.values()) {
+      List<LaterRow> rows = later.stream().filter(r -> r.what() == what).toList();
+      for (PlayerPlan player : players) {
+        Optional<String> id = Optional.of(player.who().id());
+        List<LaterRow> own = rows.stream().filter(r -> r.player().equals(id)).toList();
+        line(Phrase.of("later." + what.id(), "player", player.who().name()), on, own)
+            .ifPresent(lines::add);
+      }
+      List<LaterRow> anyone = rows.stream().filter(r -> r.player().isEmpty()).toList();
+      line(Phrase.of("later.anyone." + what.id()), on, anyone).ifPresent(lines::add);
+    }
+    return lines;
+  }
+
+  private static Optional<Phrase> line(Phrase says, LocalDate on, List<LaterRow> rows) {
+    return rows.stream()
+        .findFirst()
+        .map(row -> says.with("day", on).with("date", row.date()).with("rows", rows.size()));
   }
 
   private static List<Phrase> ahead(List<PlayerPlan> players, Doses doses) {

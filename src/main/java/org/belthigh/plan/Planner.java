@@ -29,6 +29,7 @@ import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.OtherSport;
 import org.belthigh.intake.Player;
 import org.belthigh.model.Ball;
@@ -81,7 +82,7 @@ public final class Planner {
    * @param history plans handed out before {@code request.from()}
    */
   public Plan plan(ClubRecord record, PlanRequest request, History history) {
-    Map<String, ClubRecord> byGroup = record.upTo(request.from()).byGroup();
+    Map<String, ClubRecord> byGroup = record.byGroup();
     List<Planned> planned =
         asked(record, request).parallelStream()
             .map(group -> plan(byGroup.get(group.id()), group, request, history))
@@ -122,17 +123,22 @@ public final class Planner {
   /** What one group's planning comes to. */
   private record Planned(List<PlayerPlan> players, GroupPlan group) {}
 
-  private Planned plan(ClubRecord known, Club.Group group, PlanRequest request, History history) {
+  private Planned plan(ClubRecord whole, Club.Group group, PlanRequest request, History history) {
+    ClubRecord known = whole.upTo(request.from());
+    ClubRecord foreseen = whole.foreseen(request.from(), request.last());
     Map<String, List<SkillDecision>> decisions =
         new Progress(catalogue).decide(known, request.from());
     Arms arms = new Arms(catalogue);
-    List<Hold> restHolds = arms.restHolds(known, request.from());
-    List<Hold> holds = new ArrayList<>(new Holds(catalogue).of(known, request.from()));
+    List<Hold> restHolds = arms.restHolds(foreseen, request.from(), request.last());
+    List<Hold> holds =
+        new ArrayList<>(new Holds(catalogue).within(foreseen, request.from(), request.last()));
     holds.addAll(restHolds);
     TossLists lists = TossLists.of(known);
-    Sheets sheets = new Sheets(catalogue, known, request, decisions, holds, arms, lists);
+    List<LaterRow> later = LaterRow.after(whole, request.from());
+    Sheets sheets =
+        new Sheets(catalogue, known, foreseen, later, request, decisions, holds, arms, lists);
     GroupWeeks weeks =
-        new GroupWeeks(known, group, request, decisions, holds, restHolds, history, lists);
+        new GroupWeeks(known, foreseen, group, request, decisions, holds, restHolds, history, lists);
     weeks.plan();
     List<PlayerPlan> all = weeks.players(sheets);
     return new Planned(
@@ -154,6 +160,10 @@ public final class Planner {
   private final class GroupWeeks {
     private final History history;
     private final ClubRecord record;
+
+    /** The same with what is dated in the planned weeks and makes them stricter. */
+    private final ClubRecord foreseen;
+
     private final PlanRequest request;
     private final List<Player> players;
     private final Map<String, List<SkillDecision>> decisions;
@@ -183,6 +193,7 @@ public final class Planner {
 
     GroupWeeks(
         ClubRecord record,
+        ClubRecord foreseen,
         Club.Group group,
         PlanRequest request,
         Map<String, List<SkillDecision>> decisions,
@@ -192,6 +203,7 @@ public final class Planner {
         TossLists lists) {
       this.history = history;
       this.record = record;
+      this.foreseen = foreseen;
       this.request = request;
       this.decisions = decisions;
       this.stops = new Stops(holds);
@@ -258,7 +270,7 @@ public final class Planner {
       WeeklyRise rise = WeeklyRise.of(record, season, player, doses, from);
       rises.put(player.id(), rise);
       LoadBook book =
-          new LoadBook(player, doses, rise, ArmRest.of(record, player, restHolds, doses));
+          new LoadBook(player, doses, rise, ArmRest.of(foreseen, player, restHolds, doses));
       LocalDate last = request.last().plusDays(7);
       for (LocalDate d = from.minusDays(7); !d.isAfter(last); d = d.plusDays(1)) {
         book.sport(d, season.minutes(d));

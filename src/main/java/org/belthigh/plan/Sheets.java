@@ -13,6 +13,7 @@ import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Wellness;
 import org.belthigh.model.LocalText;
@@ -25,6 +26,7 @@ final class Sheets {
   private final PlanRequest request;
   private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
+  private final List<LaterRow> later;
   private final ArmSheets arms;
   private final TossLists lists;
   private final Optional<SeasonReports> seasons;
@@ -32,6 +34,8 @@ final class Sheets {
   Sheets(
       Catalogue catalogue,
       ClubRecord record,
+      ClubRecord foreseen,
+      List<LaterRow> later,
       PlanRequest request,
       Map<String, List<SkillDecision>> decisions,
       List<Hold> holds,
@@ -42,7 +46,8 @@ final class Sheets {
     this.request = request;
     this.decisions = decisions;
     this.holds = List.copyOf(holds);
-    this.arms = new ArmSheets(catalogue, record, request, arms);
+    this.later = List.copyOf(later);
+    this.arms = new ArmSheets(catalogue, record, foreseen, request, arms);
     this.lists = lists;
     this.seasons =
         request.seasonReports()
@@ -73,6 +78,7 @@ final class Sheets {
         club.ruleBooks(),
         players,
         groups,
+        LaterRow.after(record, request.from()),
         record.problems());
   }
 
@@ -144,7 +150,7 @@ final class Sheets {
         group.name(),
         printed,
         arms.sheet(group, season, labels),
-        Overviews.of(players, record, doses, request.from()),
+        Overviews.of(players, record, doses, request.from(), later),
         new Logs(curriculum()).sheets(printed, labels),
         new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
         new EmergencySheets(catalogue, record.club()).all(),
@@ -239,7 +245,7 @@ final class Sheets {
         hold.from(),
         hold.until(),
         hold.because().phrase(),
-        open(hold),
+        begun(hold, open(hold)),
         hold.whoEnds(),
         endedBy(hold),
         hold.because().rule(),
@@ -252,6 +258,13 @@ final class Sheets {
         .filter(role -> hold.until().isEmpty() && hold.cause().filter(c -> c.endedBy(role)).isPresent())
         .map(Wellness.Role::id)
         .toList();
+  }
+
+  /** Says from when on, where a stop that a person must end has not begun on the plan's day. */
+  private Phrase begun(Hold hold, Phrase what) {
+    return hold.until().isEmpty() && hold.from().isAfter(request.from())
+        ? Phrase.of("held.from", "what", what, "date", hold.from())
+        : what;
   }
 
   private String sourceName(String id) {

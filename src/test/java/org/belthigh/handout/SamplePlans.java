@@ -134,6 +134,7 @@ final class SamplePlans {
         List.of("Pitch Smart: pitch limits and rest, revised 2017"),
         List.of(player),
         List.of(group()),
+        List.of(),
         List.of());
   }
 
@@ -144,7 +145,7 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), List.of(), Optional.empty(), Map.of(), Optional.empty(), List.of()),
+        new Overview(List.of(), List.of(), List.of(), Optional.empty(), Map.of(), Optional.empty(), List.of()),
         List.of(),
         new EvaluationSheet(Optional.empty(), List.of(), List.of()),
         List.of(),
