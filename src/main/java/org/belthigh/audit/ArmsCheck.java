@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -155,7 +156,7 @@ final class ArmsCheck {
       RuleBook.AgeBasis basis) {
     RuleBook book = edition(id, day);
     int age = basis.age(child.player().born(), day);
-    TreeMap<LocalDate, Integer> thrown = thrown(child);
+    NavigableMap<LocalDate, Integer> thrown = thrown(child);
     OptionalInt daily = book.dailyMax(age);
     if (daily.isEmpty()) {
       barred(where, book.id() + " has no row for age " + age);
@@ -182,8 +183,8 @@ final class ArmsCheck {
     }
   }
 
-  private TreeMap<LocalDate, Integer> thrown(Given.Child child) {
-    TreeMap<LocalDate, Integer> thrown = new TreeMap<>();
+  private NavigableMap<LocalDate, Integer> thrown(Given.Child child) {
+    NavigableMap<LocalDate, Integer> thrown = new TreeMap<>();
     outings(child)
         .filter(o -> o.kind() != Outing.Kind.BULLPEN && o.pitches() > 0)
         .forEach(o -> thrown.merge(o.date(), o.pitches(), Integer::sum));
@@ -196,7 +197,7 @@ final class ArmsCheck {
       LocalDate day,
       String id,
       RuleBook.AgeBasis basis,
-      TreeMap<LocalDate, Integer> thrown) {
+      NavigableMap<LocalDate, Integer> thrown) {
     thrown
         .headMap(day, false)
         .forEach(
@@ -210,7 +211,7 @@ final class ArmsCheck {
   }
 
   private void inARow(
-      String where, LocalDate day, RuleBook book, TreeMap<LocalDate, Integer> thrown) {
+      String where, LocalDate day, RuleBook book, NavigableMap<LocalDate, Integer> thrown) {
     int row = 0;
     while (thrown.containsKey(day.minusDays(row + 1L))) {
       row++;

@@ -90,12 +90,16 @@ public final class Audit {
     new RosterCheck(given).check();
     new PracticeCheck(given).check();
     new RotationCheck(given).check();
+    new LaterRowsCheck(given).check();
+    SheetCheck sheets = new SheetCheck(given, words);
+    sheets.check();
     DecisionCheck decisions = new DecisionCheck(given, words);
     for (Given.Child child : given.children()) {
       decisions.check(child);
       new HoldSaidCheck(given).check(child);
       new ItemCheck(given).check(child);
       new ArmsCheck(given).check(child);
+      sheets.check(child);
       new WeekCheck(given).check(child);
       new VarietyCheck(given).check(child);
       new LookBackCheck(given).check(child);

@@ -188,7 +188,7 @@ final class HoldSaidCheck {
 
   private void rest(String where, Given.Child child, JsonNode hold) {
     boolean threw =
-        given.record().outings().stream()
+        given.whole().outings().stream()
             .anyMatch(o -> o.player().equals(child.id()) && o.pitches() > 0);
     if (!threw) {
       given.fault(where, "rest of a pitcher", "the club folder has no pitches of " + child.id());

@@ -12,10 +12,16 @@ import org.belthigh.intake.Home;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Place;
 
-/** Nobody does one drill of a step for weeks where the step has another for the same place. */
+/**
+ * Nobody does one drill of a step at home for weeks where the step has another that needs nothing
+ * which the family lacks. At a practice the drills are those of a whole group, so a row of one
+ * child's is no fault there.
+ */
 final class VarietyCheck {
   /** How many times the guidance for drills running, so that no chance of a calendar is blamed. */
   private static final int WEEKS = 3;
+
+  private static final String HOME = "home";
 
   private final Given given;
 
@@ -26,6 +32,9 @@ final class VarietyCheck {
   void check(Given.Child child) {
     Map<List<String>, List<String>> drills = new LinkedHashMap<>();
     for (JsonNode day : child.said().path("days")) {
+      if (!day.path("place").asText().equals(HOME)) {
+        continue;
+      }
       for (JsonNode item : day.path("items")) {
         drills
             .computeIfAbsent(
@@ -61,20 +70,16 @@ final class VarietyCheck {
         .filter(d -> !d.equals(drill))
         .map(given.curriculum().drills()::get)
         .filter(Objects::nonNull)
-        .anyMatch(d -> possible(child, where.get(0), d));
+        .anyMatch(d -> possible(child, d));
   }
 
-  /** Whether it may be done there with what the family or the club has, whoever else is there. */
-  private boolean possible(Given.Child child, String place, Drill drill) {
-    if (drill.helpers() > 0 || drill.balls().keySet().stream().noneMatch(p -> p.id().equals(place))) {
-      return false;
-    }
+  /** Whether the family can do it with nothing but what they have. */
+  private static boolean possible(Given.Child child, Drill drill) {
     List<String> needed =
-        drill.gear().stream().filter(List.of("tee", "net", "screen", "machine")::contains).toList();
-    return place.equals("home")
-        ? drill.balls().get(Place.HOME) == Ball.NONE && owns(child.player().home(), needed)
-        : needed.stream()
-            .allMatch(g -> given.record().club().equipment().getOrDefault(g + "s", 0) > 0);
+        drill.gear().stream().filter(List.of("tee", "net", "machine")::contains).toList();
+    return drill.helpers() == 0
+        && drill.balls().get(Place.HOME) == Ball.NONE
+        && owns(child.player().home(), needed);
   }
 
   private static boolean owns(Home home, List<String> needed) {
