@@ -27,8 +27,7 @@ import org.belthigh.intake.Wellness;
 final class ArmsCheck {
   private static final String MAY = "may-pitch";
   private static final String NO_THROWING = "no-throwing";
-  private static final List<String> ANSWERS =
-      List.of(MAY, "ask-first", "no-pitching", NO_THROWING);
+  private static final List<String> ANSWERS = List.of(MAY, "ask-first", "no-pitching", NO_THROWING);
 
   private final Given given;
 
@@ -176,8 +175,7 @@ final class ArmsCheck {
     resting(where, child, day, id, basis, thrown);
     inARow(where, day, book, thrown);
     boolean caught =
-        outings(child)
-            .anyMatch(o -> o.date().equals(day) && o.inningsCaught().orElse(0) > 0);
+        outings(child).anyMatch(o -> o.date().equals(day) && o.inningsCaught().orElse(0) > 0);
     if (caught && book.avoidCatching()) {
       barred(where, book.id() + " advises against catching and pitching on one day");
     }

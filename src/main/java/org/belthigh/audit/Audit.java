@@ -89,6 +89,10 @@ public final class Audit {
     new FrontCheck(given).check();
     new RosterCheck(given).check();
     new PracticeCheck(given).check();
+    boolean older = !given.json().has("files") || !given.json().has("later_rows");
+    if (older) {
+      given.fault("plan", "it is of an older form, without files or later_rows", "plan it anew");
+    }
     new RotationCheck(given).check();
     new LaterRowsCheck(given).check();
     SheetCheck sheets = new SheetCheck(given, words);

@@ -74,9 +74,7 @@ record Given(
 
   /** The events of a group on {@code day}, as the calendar has them. */
   List<Event> events(String group, LocalDate day) {
-    return record.events().stream()
-        .filter(e -> e.date().equals(day) && e.concerns(group))
-        .toList();
+    return record.events().stream().filter(e -> e.date().equals(day) && e.concerns(group)).toList();
   }
 
   /** A list of words under {@code key}; empty where there is none. */

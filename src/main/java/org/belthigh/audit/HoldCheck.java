@@ -126,8 +126,7 @@ final class HoldCheck {
         .forEach(d -> gently(person, ended, d));
   }
 
-  private void gently(
-      FinishedPlan.Person person, HealthDays.Ended ended, FinishedPlan.Dated day) {
+  private void gently(FinishedPlan.Person person, HealthDays.Ended ended, FinishedPlan.Dated day) {
     double share = limits.at("lighter-share", person.age());
     int swings = (int) (share * limits.whole("swings-per-session", person.age() + 1));
     if (day.allSwings() > swings) {

@@ -38,8 +38,7 @@ final class PracticeCheck {
     this.given = given;
     given
         .children()
-        .forEach(
-            c -> groups.computeIfAbsent(c.player().group(), g -> new ArrayList<>()).add(c));
+        .forEach(c -> groups.computeIfAbsent(c.player().group(), g -> new ArrayList<>()).add(c));
   }
 
   void check() {
@@ -111,8 +110,7 @@ final class PracticeCheck {
     List<Event> events = given.events(group.id(), day);
     boolean hits =
         events.stream()
-            .allMatch(
-                e -> e.kind() == Event.Kind.PRACTICE || e.kind() == Event.Kind.EVALUATION);
+            .allMatch(e -> e.kind() == Event.Kind.PRACTICE || e.kind() == Event.Kind.EVALUATION);
     return hits ? events.stream().findFirst() : Optional.empty();
   }
 
@@ -122,8 +120,7 @@ final class PracticeCheck {
     return new Sport(given.record(), given.plan()).assumed(anybody, day);
   }
 
-  private void calendar(
-      String where, JsonNode practice, Optional<Event> event, Club.Group group) {
+  private void calendar(String where, JsonNode practice, Optional<Event> event, Club.Group group) {
     number(
         where,
         practice,
@@ -185,20 +182,24 @@ final class PracticeCheck {
         given.fault(where, "a station " + number, "they are 1 to " + stations.size());
       }
     }
-    int room =
-        event.flatMap(this::venue).map(Club.Venue::stations).orElse(USUAL_STATIONS);
+    int room = event.flatMap(this::venue).map(Club.Venue::stations).orElse(USUAL_STATIONS);
     if (adults > Math.min(room, Math.max(0, practice.path("adults").asInt()))) {
       given.broken(
           where,
           adults + " stations with an adult",
-          "the place has room for " + room + ", and there are " + practice.path("adults") + " adults");
+          "the place has room for "
+              + room
+              + ", and there are "
+              + practice.path("adults")
+              + " adults");
     }
     crowd(where, practice, room, hitters);
   }
 
   /** A squad is small where room, grown-ups and minutes allow another station. */
   private void crowd(String where, JsonNode practice, int room, int hitters) {
-    int youngest = given.plan().players().stream().mapToInt(FinishedPlan.Person::age).min().orElse(0);
+    int youngest =
+        given.plan().players().stream().mapToInt(FinishedPlan.Person::age).min().orElse(0);
     int least =
         given.limits().whole("station-minutes-least", youngest)
             + given.limits().whole("change-minutes", youngest);
@@ -259,7 +260,8 @@ final class PracticeCheck {
     }
     listed.stream()
         .filter(d -> !done.contains(d) && given.json().path("asked").path("players").isEmpty())
-        .forEach(d -> given.fault(where + ", " + d, "nobody does it", "a station has what is done"));
+        .forEach(
+            d -> given.fault(where + ", " + d, "nobody does it", "a station has what is done"));
     listed.forEach(d -> known(where, d, place));
   }
 
@@ -269,7 +271,9 @@ final class PracticeCheck {
       given.fault(where + ", " + id, "the curriculum has no such drill", "drills come from it");
     } else if (!drill.get().at(place)) {
       given.broken(
-          where + ", " + id, "done on the " + place.id(), "the curriculum allows it elsewhere only");
+          where + ", " + id,
+          "done on the " + place.id(),
+          "the curriculum allows it elsewhere only");
     }
   }
 
@@ -291,8 +295,7 @@ final class PracticeCheck {
         List<Drill> drills =
             Given.words(station, "drills").stream().flatMap(d -> drill(d).stream()).toList();
         boolean any = drills.stream().anyMatch(d -> d.gear().contains(thing.getKey()));
-        boolean all =
-            any && drills.stream().allMatch(d -> d.gear().contains(thing.getKey()));
+        boolean all = any && drills.stream().allMatch(d -> d.gear().contains(thing.getKey()));
         needed += all ? 1 : 0;
         if (any && have == 0) {
           given.broken(

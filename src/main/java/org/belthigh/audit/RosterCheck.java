@@ -36,8 +36,7 @@ final class RosterCheck {
             "each child that was asked for has an entry");
       }
       if (!wanted && seen.contains(player.id())) {
-        given.fault(
-            player.id(), "the child was not asked for", "the plan was asked for " + asked);
+        given.fault(player.id(), "the child was not asked for", "the plan was asked for " + asked);
       }
     }
   }

@@ -45,7 +45,9 @@ final class RotationCheck {
     }
     if (end > practice.path("hitting_minutes").asInt()) {
       given.fault(
-          where, "stays up to minute " + end, practice.path("hitting_minutes") + " are for hitting");
+          where,
+          "stays up to minute " + end,
+          practice.path("hitting_minutes") + " are for hitting");
     }
     if (!practice.path("rotations").isEmpty()) {
       minutes.forEach((child, drills) -> own(child, day, drills));
@@ -150,8 +152,7 @@ final class RotationCheck {
   }
 
   /** Who comes and may not throw or swing that day is on the sheet. */
-  private void listed(
-      String where, JsonNode practice, LocalDate day, String key, String stopped) {
+  private void listed(String where, JsonNode practice, LocalDate day, String key, String stopped) {
     if (!practice.has(key)) {
       return;
     }

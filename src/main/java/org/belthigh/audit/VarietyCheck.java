@@ -45,7 +45,9 @@ final class VarietyCheck {
     }
     int most =
         WEEKS
-            * given.limits().whole("same-drill-sessions", child.player().ageOn(given.plan().from()));
+            * given
+                .limits()
+                .whole("same-drill-sessions", child.player().ageOn(given.plan().from()));
     drills.forEach((where, done) -> row(child, where, done, most));
   }
 

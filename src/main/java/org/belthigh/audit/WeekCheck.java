@@ -64,7 +64,8 @@ final class WeekCheck {
       given.fault(where, "it begins on " + week.path("first").asText(), "weeks follow each other");
     }
     if (!KINDS.contains(kind)) {
-      given.fault(where, "the week is '" + kind + "'", "weeks are " + KINDS.stream().sorted().toList());
+      given.fault(
+          where, "the week is '" + kind + "'", "weeks are " + KINDS.stream().sorted().toList());
     }
     boolean says = week.hasNonNull("says") && !week.path("says").asText().isBlank();
     if (says == kind.equals(USUAL)) {
@@ -85,7 +86,8 @@ final class WeekCheck {
 
   /** Why a week has less in it: the fourth of the season, or a tournament is near. */
   private Optional<String> less(Given.Child child, LocalDate first) {
-    int before = given.limits().whole("lighter-days-before-tournament", child.player().ageOn(first));
+    int before =
+        given.limits().whole("lighter-days-before-tournament", child.player().ageOn(first));
     LocalDate season = given.record().club().seasonFirst();
     int every = given.limits().whole("lighter-week-every", child.player().ageOn(first));
     for (LocalDate d = first; d.isBefore(first.plusDays(Week.DAYS)); d = d.plusDays(1)) {
@@ -132,9 +134,7 @@ final class WeekCheck {
     boolean away = place.equals("field") || place.equals("cage");
     boolean off =
         events.stream().allMatch(e -> e.kind() == Event.Kind.BREAK || e.kind() == Event.Kind.OFF);
-    boolean assumed =
-        new Sport(given.record(), given.plan())
-            .assumed(person(child), date);
+    boolean assumed = new Sport(given.record(), given.plan()).assumed(person(child), date);
     if (away && off && !assumed) {
       given.fault(where, "the place is " + place, "the calendar has nothing on that day");
     }

@@ -12,8 +12,9 @@ import org.belthigh.model.Phrase;
 
 /**
  * What {@code rest --json} prints. Beside the fixed keys: {@code ask_first}; where that is true,
- * {@code if_nothing_thrown} beside each answer, which is a no; {@code stricter_of_both_ages}, by calendar age and league age; {@code to_last_batter}, what the league
- * allows, where a rule book leaves out pitches to the last batter, else null.
+ * {@code if_nothing_thrown} beside each answer, which is a no; {@code stricter_of_both_ages}, by
+ * calendar age and league age; {@code to_last_batter}, what the league allows, where a rule book
+ * leaves out pitches to the last batter, else null.
  */
 final class RestJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;

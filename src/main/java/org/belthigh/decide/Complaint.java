@@ -11,8 +11,8 @@ import org.belthigh.intake.Wellness;
  * @param kind what was reported; never a clearance
  * @param first day of the first report
  * @param last day of the latest report of the same kind
- * @param until that day, where only the day of the report itself is meant; else empty: a person ends
- *     it
+ * @param until that day, where only the day of the report itself is meant; else empty: a person
+ *     ends it
  * @param name first name, for the sentence
  */
 public record Complaint(

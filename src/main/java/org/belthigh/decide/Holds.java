@@ -64,7 +64,9 @@ public final class Holds {
     for (LocalDate day : from.plusDays(1).datesUntil(last.plusDays(1)).toList()) {
       ClubRecord reported = reportedOn(record, day);
       if (!reported.wellness().isEmpty() || !reported.unread().isEmpty()) {
-        of(reported, day).stream().filter(h -> holds.stream().noneMatch(covers(h))).forEach(holds::add);
+        of(reported, day).stream()
+            .filter(h -> holds.stream().noneMatch(covers(h)))
+            .forEach(holds::add);
       }
     }
     return List.copyOf(holds);
@@ -74,9 +76,7 @@ public final class Holds {
   private static ClubRecord reportedOn(ClubRecord record, LocalDate day) {
     return record.withReports(
         record.outings(),
-        record.wellness().stream()
-            .filter(w -> w.kind().holds() && w.date().equals(day))
-            .toList(),
+        record.wellness().stream().filter(w -> w.kind().holds() && w.date().equals(day)).toList(),
         record.unread().stream().filter(u -> u.date().filter(day::equals).isPresent()).toList());
   }
 
@@ -135,10 +135,7 @@ public final class Holds {
   /** Days of the reports that no row of a later day has ended, in order. */
   private static List<LocalDate> open(Wellness.Kind kind, List<Wellness> rows) {
     Optional<LocalDate> ended =
-        rows.stream()
-            .filter(r -> r.ends(kind))
-            .map(Wellness::date)
-            .max(Comparator.naturalOrder());
+        rows.stream().filter(r -> r.ends(kind)).map(Wellness::date).max(Comparator.naturalOrder());
     return rows.stream()
         .filter(r -> r.kind() == kind)
         .map(Wellness::date)
@@ -167,7 +164,9 @@ public final class Holds {
     return new IdleClearance(player.id(), kind, why, by, row.date(), player.firstName());
   }
 
-  /** Why {@code row} does not end what is {@code open}; empty where it has nothing to do with it. */
+  /**
+   * Why {@code row} does not end what is {@code open}; empty where it has nothing to do with it.
+   */
   private static Optional<IdleClearance.Why> why(
       Wellness row, Wellness.Kind kind, List<LocalDate> open) {
     if (row.meantFor(kind) && !row.ends(kind)) {
@@ -228,8 +227,7 @@ public final class Holds {
 
   private static Reason note(ClearanceVerdict verdict) {
     IdleClearance clearance = verdict.clearance();
-    Phrase says =
-        Phrase.of(verdict.rule(), "player", clearance.name(), "date", clearance.date());
+    Phrase says = Phrase.of(verdict.rule(), "player", clearance.name(), "date", clearance.date());
     return new Reason(
         verdict.rule(),
         clearance.by().map(by -> says.with("by", Phrase.of("role." + by.id()))).orElse(says));

@@ -47,8 +47,7 @@ public record LaterRow(LocalDate date, Origin origin, Optional<String> player, W
   }
 
   private static LaterRow of(Outing outing) {
-    return new LaterRow(
-        outing.date(), outing.origin(), Optional.of(outing.player()), What.OUTING);
+    return new LaterRow(outing.date(), outing.origin(), Optional.of(outing.player()), What.OUTING);
   }
 
   private static LaterRow of(Wellness row) {

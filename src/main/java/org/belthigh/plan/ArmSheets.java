@@ -32,11 +32,7 @@ final class ArmSheets {
   private final Map<LocalDate, Map<String, ArmStatus>> byDay = new TreeMap<>();
 
   ArmSheets(
-      Catalogue catalogue,
-      ClubRecord record,
-      ClubRecord foreseen,
-      PlanRequest request,
-      Arms arms) {
+      Catalogue catalogue, ClubRecord record, ClubRecord foreseen, PlanRequest request, Arms arms) {
     this.catalogue = catalogue;
     this.record = record;
     this.first = request.from();

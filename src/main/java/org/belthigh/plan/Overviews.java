@@ -50,8 +50,7 @@ final class Overviews {
   }
 
   /** One line for each player and kind of report that is dated after the plan's day. */
-  private static List<Phrase> later(
-      List<PlayerPlan> players, LocalDate on, List<LaterRow> later) {
+  private static List<Phrase> later(List<PlayerPlan> players, LocalDate on, List<LaterRow> later) {
     List<Phrase> lines = new ArrayList<>();
     for (LaterRow.What what : LaterRow.What.values()) {
       List<LaterRow> rows = later.stream().filter(r -> r.what() == what).toList();

@@ -138,7 +138,8 @@ public final class Planner {
     Sheets sheets =
         new Sheets(catalogue, known, foreseen, later, request, decisions, holds, arms, lists);
     GroupWeeks weeks =
-        new GroupWeeks(known, foreseen, group, request, decisions, holds, restHolds, history, lists);
+        new GroupWeeks(
+            known, foreseen, group, request, decisions, holds, restHolds, history, lists);
     weeks.plan();
     List<PlayerPlan> all = weeks.players(sheets);
     return new Planned(

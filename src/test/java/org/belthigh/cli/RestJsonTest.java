@@ -55,15 +55,15 @@ class RestJsonTest {
                 "p01", no, no, Optional.empty(), false, Optional.empty(), true, List.of(REASON)));
 
     assertThat(json)
-        .contains("\"eligible_from\":null,\"if_nothing_thrown\":null,\"may_catch\":false,\"known_to\":null")
+        .contains(
+            "\"eligible_from\":null,\"if_nothing_thrown\":null,\"may_catch\":false,\"known_to\":null")
         .contains("\"ask_first\":true")
         .contains("\"to_last_batter\":null");
   }
 
   @Test
   void whoever_must_be_asked_may_not_pitch_under_any_key_that_is_read_alone() throws Exception {
-    ArmStatus.Answer asked =
-        new ArmStatus.Answer(true, 75, Optional.of(DAY)).untilAsked();
+    ArmStatus.Answer asked = new ArmStatus.Answer(true, 75, Optional.of(DAY)).untilAsked();
 
     JsonNode player =
         new ObjectMapper()
@@ -87,8 +87,7 @@ class RestJsonTest {
       assertThat(answer.get("eligible_from").isNull()).as(at).isTrue();
       assertThat(answer.at("/if_nothing_thrown").toString())
           .as(at)
-          .isEqualTo(
-              "{\"may_pitch\":true,\"pitches_left\":75,\"eligible_from\":\"2027-03-08\"}");
+          .isEqualTo("{\"may_pitch\":true,\"pitches_left\":75,\"eligible_from\":\"2027-03-08\"}");
     }
   }
 

@@ -34,8 +34,8 @@ import org.belthigh.plan.Card;
 import org.belthigh.plan.Day;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.EvaluationSheet;
-import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.Gear;
+import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Overview;
@@ -145,7 +145,14 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), List.of(), List.of(), Optional.empty(), Map.of(), Optional.empty(), List.of()),
+        new Overview(
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            Map.of(),
+            Optional.empty(),
+            List.of()),
         List.of(),
         new EvaluationSheet(Optional.empty(), List.of(), List.of()),
         List.of(),
