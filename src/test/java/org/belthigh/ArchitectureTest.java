@@ -77,7 +77,7 @@ class ArchitectureTest {
           .whereLayer("handout")
           .mayOnlyAccessLayers("model", "words", "plan", "decide")
           .whereLayer("audit")
-          .mayOnlyAccessLayers("model", "files", "catalogue", "intake")
+          .mayOnlyAccessLayers("model", "files", "words", "catalogue", "intake", "decide")
           .ignoreDependency(
               JavaClass.Predicates.resideInAPackage("org.belthigh.audit.."),
               new DescribedPredicate<>("the reader of prints") {
@@ -102,6 +102,18 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("model", "catalogue")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
+
+  /** Safety has its own reading; the decider is asked again for progress alone. */
+  @ArchTest
+  static final ArchRule audit_asks_the_decider_for_progress_alone =
+      noClasses()
+          .that()
+          .resideInAPackage("org.belthigh.audit..")
+          .and()
+          .doNotHaveSimpleName("DecisionCheck")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.belthigh.decide..");
 
   @ArchTest
   static final ArchRule only_decide_knows_drools =
