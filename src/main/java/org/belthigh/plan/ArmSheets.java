@@ -12,6 +12,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.decide.ArmStatus;
 import org.belthigh.decide.Arms;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.Hold;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
@@ -29,10 +30,17 @@ final class ArmSheets {
   private final Catalogue catalogue;
   private final ClubRecord record;
   private final LocalDate first;
+  private final Map<String, Comeback> comebacks;
   private final Map<LocalDate, Map<String, ArmStatus>> byDay = new TreeMap<>();
 
   ArmSheets(
-      Catalogue catalogue, ClubRecord record, ClubRecord foreseen, PlanRequest request, Arms arms) {
+      Catalogue catalogue,
+      ClubRecord record,
+      ClubRecord foreseen,
+      PlanRequest request,
+      Map<String, Comeback> comebacks,
+      Arms arms) {
+    this.comebacks = Map.copyOf(comebacks);
     this.catalogue = catalogue;
     this.record = record;
     this.first = request.from();
@@ -194,7 +202,12 @@ final class ArmSheets {
         player.catches(),
         days().stream().map(d -> cell(player, status(label.id(), d))).toList(),
         today.knownTo(),
-        note(player, today));
+        allowed(player, note(player, today)));
+  }
+
+  /** The note; of who comes back from a stop also that only what was allowed is done. */
+  private Phrase allowed(Player player, Phrase note) {
+    return comebacks.containsKey(player.id()) ? Phrase.of("arm.note.back", "note", note) : note;
   }
 
   private static ArmSheet.Cell cell(Player player, ArmStatus status) {

@@ -50,7 +50,7 @@ final class Sheets {
     this.holds = List.copyOf(holds);
     this.comebacks = Map.copyOf(comebacks);
     this.later = List.copyOf(later);
-    this.arms = new ArmSheets(catalogue, record, foreseen, request, arms);
+    this.arms = new ArmSheets(catalogue, record, foreseen, request, comebacks, arms);
     this.lists = lists;
     this.seasons =
         request.seasonReports()

@@ -209,6 +209,7 @@ class OldDayTest {
     assertThat(plan.players().get(0).inTheOpen().card().hold().toString())
         .contains("hold.open.back")
         .doesNotContain("hold.back");
+    assertThat(plan.groups().get(0).arms().rows().get(0).note().key()).isEqualTo("arm.note.back");
     assertThat(plan.players().get(1).weeks())
         .extracting(PlannedWeek::kind)
         .doesNotContain(PlannedWeek.Kind.BACK);
