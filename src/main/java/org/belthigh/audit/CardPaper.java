@@ -134,7 +134,8 @@ final class CardPaper {
     String first = card.texts().get(0);
     if (!PaperWords.dated(first, plan.from(), language())
         || !PaperWords.dated(first, plan.last(), language())) {
-      wrong("the card is not that of the week", "its week is " + plan.from() + " to " + plan.last());
+      wrong(
+          "the card is not that of the week", "its week is " + plan.from() + " to " + plan.last());
     }
     made(card, plan.from());
     say(player.path("cautions").path("card"), card, "the card does not say");
@@ -159,7 +160,8 @@ final class CardPaper {
       home.stream()
           .flatMap(d -> plan.drillName(d, language()).stream())
           .filter(name -> !card.has(name))
-          .forEach(name -> wrong("the card lacks '" + name + "'", "it has each drill done at home"));
+          .forEach(
+              name -> wrong("the card lacks '" + name + "'", "it has each drill done at home"));
     }
     long there =
         drills.stream()
@@ -171,7 +173,8 @@ final class CardPaper {
   }
 
   private boolean sameName(Set<String> drills, String name) {
-    return drills.stream().anyMatch(d -> plan.drillName(d, language()).filter(name::equals).isPresent());
+    return drills.stream()
+        .anyMatch(d -> plan.drillName(d, language()).filter(name::equals).isPresent());
   }
 
   /** Whether a line of the card is that name, with or without the days before it. */
@@ -222,7 +225,8 @@ final class CardPaper {
           .filter(Drill::swing)
           .map(d -> d.name().in(language()))
           .filter(name -> asks(card, name))
-          .forEach(name -> wrong("a held child is asked for '" + name + "'", "no swing is allowed"));
+          .forEach(
+              name -> wrong("a held child is asked for '" + name + "'", "no swing is allowed"));
     }
   }
 
@@ -262,7 +266,8 @@ final class CardPaper {
   private void say(JsonNode sentences, Paper part, String found) {
     List<String> missing = new ArrayList<>();
     PrintedPlan.texts(sentences).stream().filter(s -> !part.has(s)).forEach(missing::add);
-    missing.forEach(s -> wrong(found + " \"" + s + "\"", "each caution stands on it word for word"));
+    missing.forEach(
+        s -> wrong(found + " \"" + s + "\"", "each caution stands on it word for word"));
   }
 
   private void wrong(String found, String allowed) {

@@ -30,7 +30,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The auditor with the prints before it: sound ones, and damaged ones with their digests renewed. */
+/**
+ * The auditor with the prints before it: sound ones, and damaged ones with their digests renewed.
+ */
 class PaperCheckTest {
   private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
   private static final LocalDate FROM = LocalDate.of(2027, 4, 5);
@@ -246,8 +248,16 @@ class PaperCheckTest {
     String league = folder + "/league";
     for (String threads : List.of("1", "4")) {
       Runs.run(
-          "plan", "--league", league, "--out", folder + "/out" + threads, "--threads", threads,
-          "--from", FROM.toString(), "--no-history");
+          "plan",
+          "--league",
+          league,
+          "--out",
+          folder + "/out" + threads,
+          "--threads",
+          threads,
+          "--from",
+          FROM.toString(),
+          "--no-history");
     }
     Path one = folder.resolve("out1/club/plan.json");
     assertThat(one).hasSameBinaryContentAs(folder.resolve("out4/club/plan.json"));

@@ -30,7 +30,11 @@ final class PrintedClub implements Papers {
   private final ClubRecord record;
 
   private PrintedClub(
-      Catalogue catalogue, ClubRecord record, PlanRequest request, boolean large, Set<Print> prints) {
+      Catalogue catalogue,
+      ClubRecord record,
+      PlanRequest request,
+      boolean large,
+      Set<Print> prints) {
     this.catalogue = catalogue;
     this.record = record;
     Words words = ClubOptions.words(catalogue);
