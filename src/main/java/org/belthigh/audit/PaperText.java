@@ -1,6 +1,7 @@
 package org.belthigh.audit;
 
 import java.text.Normalizer;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -44,7 +45,7 @@ final class PaperText {
 
   /** The letters from {@code from} to before {@code to}, both as {@link #find} counts them. */
   PaperText between(int from, int to) {
-    boolean[] part = java.util.Arrays.copyOfRange(begins, from, to + 1);
+    boolean[] part = Arrays.copyOfRange(begins, from, to + 1);
     part[to - from] = true;
     return new PaperText(squeezed.substring(from, to), part);
   }

@@ -1,7 +1,6 @@
 package org.belthigh.audit;
 
 import java.time.LocalDate;
-import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Map;
@@ -70,14 +69,18 @@ final class PaperWords {
 
   private static String date(LocalDate day, String language) {
     String name = day.getMonth().getDisplayName(TextStyle.FULL, Locale.forLanguageTag(language));
-    String month = shortened(day.getMonth(), name);
+    String month = shortened(name);
     return language.equals("es")
         ? "(?<!\\d)" + day.getDayOfMonth() + "\\s+(?:de\\s+)?" + month
         : month + "\\s+" + day.getDayOfMonth() + "(?!\\d)";
   }
 
   /** The name, or three letters and more of it. */
+<<<<<<< HEAD
   private static String shortened(Month month, String name) {
+=======
+  private static String shortened(String name) {
+>>>>>>> keys
     return name.length() <= 3 ? name : Pattern.quote(name.substring(0, 3)) + "\\p{L}*\\.?";
   }
 }

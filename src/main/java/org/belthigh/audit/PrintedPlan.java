@@ -60,7 +60,7 @@ record PrintedPlan(
         .isPresent();
   }
 
-  /** Groups of which the plan has a player or a practice, and those of the club beside it. */
+  /** Groups of which the plan has a player or a practice. */
   Set<String> groups() {
     Set<String> groups = new LinkedHashSet<>();
     json.path("players").forEach(p -> groups.add(p.path("group").asText()));
