@@ -76,11 +76,7 @@ final class PaperWords {
   }
 
   /** The name, or three letters and more of it. */
-<<<<<<< HEAD
-  private static String shortened(Month month, String name) {
-=======
   private static String shortened(String name) {
->>>>>>> keys
     return name.length() <= 3 ? name : Pattern.quote(name.substring(0, 3)) + "\\p{L}*\\.?";
   }
 }
