@@ -1,5 +1,6 @@
 package org.belthigh.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -202,6 +203,13 @@ final class ClubPlanning {
 
   private Audited audited(Plan plan, String file, ClubRecord record) {
     ObjectNode json = PlanJson.of(plan, words);
+    ObjectNode asked = json.putObject("asked");
+    ArrayNode groups = asked.putArray("groups");
+    order.groups().forEach(groups::add);
+    ArrayNode players = asked.putArray("players");
+    if (!order.players().isEmpty()) {
+      plan.players().forEach(p -> players.add(p.who().id()));
+    }
     return new Audited(json, audit.broken(file, Json.text(json), record));
   }
 
