@@ -23,8 +23,10 @@ class UsageMistakesTest {
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err())
         .isEqualTo(
-            "'--outt' is no option of belthigh plan. Maybe --out is meant.\n"
-                + "'belthigh plan --help' explains every option.\n");
+            """
+            '--outt' is no option of belthigh plan. Maybe --out is meant.
+            'belthigh plan --help' explains every option.
+            """);
   }
 
   @Test
