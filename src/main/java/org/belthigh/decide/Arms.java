@@ -76,7 +76,7 @@ public final class Arms {
         run.verdicts(player, Reckoning.BOOK, run.on()).stream()
             .noneMatch(v -> v.effect() == ArmVerdict.Effect.NO_CATCHING),
         log.knownTo(),
-        log.player().pitches() && (log.softball() || !run.reports(player).isEmpty()),
+        (log.player().pitches() && log.softball()) || !run.reports(player).isEmpty(),
         because(run, player));
   }
 
