@@ -91,7 +91,8 @@ public record ArmDay(
   /**
    * So many of at most so many, in a stretch of days that ends on the day.
    *
-   * @param unwritten outings of that stretch of which the number was not written down
+   * @param unwritten outings of that stretch of which the number was not written down, where others
+   *     were, or that could not be read
    */
   public record Count(int so, int most, int unwritten) {
     static final Count NO_LIMIT = new Count(0, NONE, 0);
@@ -163,7 +164,7 @@ public record ArmDay(
 
   /** Whether innings are counted, and those of some outings were not written down. */
   public boolean inningsUnsure() {
-    return innings.so() > 0 && innings.most() != NONE && innings.unwritten() > 0;
+    return innings.most() != NONE && innings.unwritten() > 0;
   }
 
   /** First day on which no rest is owed any more, the day itself at the earliest. */

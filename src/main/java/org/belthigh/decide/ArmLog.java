@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.intake.Outing;
 import org.belthigh.intake.Player;
+import org.belthigh.intake.Unread;
 
 /**
  * What one player threw and caught, day by day, for all teams together, and what a rule book makes
@@ -29,17 +30,20 @@ final class ArmLog {
   private final boolean softball;
   private final List<Outing> outings;
   private final List<Outing> pitched;
+  private final List<Unread> lost;
   private final Optional<LocalDate> knownTo;
   private final NavigableMap<LocalDate, Integer> pitches;
   private final NavigableMap<LocalDate, Integer> caught;
 
   /**
    * @param outings of that player, none later than the day asked about
+   * @param lost outings that may be that player's and could not be read
    */
-  ArmLog(Player player, boolean softball, List<Outing> outings) {
+  ArmLog(Player player, boolean softball, List<Outing> outings, List<Unread> lost) {
     this.player = player;
     this.softball = softball;
     this.outings = List.copyOf(outings);
+    this.lost = List.copyOf(lost);
     this.pitched = outings.stream().filter(o -> o.kind().counts() && o.pitches() > 0).toList();
     this.knownTo = outings.stream().map(Outing::date).max(Comparator.naturalOrder());
     this.pitches = byDay(pitched, Outing::pitches);
@@ -184,7 +188,8 @@ final class ArmLog {
     LocalDate before = day.minusYears(1);
     int so = within(pitched, before, day).flatMapToInt(o -> thirds(o.innings()).stream()).sum();
     long unwritten = within(pitched, before, day).filter(o -> o.innings().isEmpty()).count();
-    return new ArmDay.Count(so, most, (int) unwritten);
+    long unread = lost.stream().filter(u -> u.date().filter(before::isAfter).isEmpty()).count();
+    return new ArmDay.Count(so, most, (int) ((so > 0 ? unwritten : 0) + unread));
   }
 
   /** Innings with thirds written .1 and .2, in thirds. */

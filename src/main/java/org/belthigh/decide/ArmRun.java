@@ -73,7 +73,9 @@ final class ArmRun {
 
   private ArmLog log(Player player, List<Outing> outings) {
     boolean softball = known.club().group(player.group()).softball();
-    return new ArmLog(player, softball, outings);
+    List<Unread> lost =
+        unread(Unread.What.OUTING).filter(u -> u.concerns(player.id())).toList();
+    return new ArmLog(player, softball, outings, lost);
   }
 
   private List<ArmDay> days(ArmLog log) {
@@ -156,9 +158,15 @@ final class ArmRun {
   /** Whether an outing that could not be read may ask for rest on {@code day}. */
   private boolean unreadable(ArmLog log, Editions book, LocalDate day) {
     return unread(Unread.What.OUTING)
-        .filter(u -> u.player().filter(log.player().id()::equals).isPresent())
+        .filter(u -> u.concerns(log.player().id()))
         .anyMatch(
             u -> u.date().filter(d -> d.plusDays(book.longestRest()).isBefore(day)).isEmpty());
+  }
+
+  /** Whether a report that may still hold the player on the day asked about could not be read. */
+  private boolean lost(ArmLog log) {
+    return unread(Unread.What.WELLNESS).anyMatch(u -> u.concerns(log.player().id()))
+        || books.stream().anyMatch(book -> unreadable(log, book, on));
   }
 
   private Stream<Unread> unread(Unread.What what) {
@@ -176,7 +184,7 @@ final class ArmRun {
         date,
         (int) ChronoUnit.DAYS.between(date, on),
         askAfter,
-        unread(Unread.What.OUTING).anyMatch(u -> u.player().isEmpty()));
+        lost(log));
   }
 
   private void keep(Verdict verdict) {

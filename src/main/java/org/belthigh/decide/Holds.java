@@ -120,11 +120,11 @@ public final class Holds {
     return held.equals(player.id());
   }
 
-  /** Reports that are about this player and could not be read. */
+  /** Reports that may be about this player and could not be read. */
   private static List<LostReport> lost(ClubRecord known, Player player, LocalDate on) {
     return known.unread().stream()
         .filter(u -> u.what() == Unread.What.WELLNESS)
-        .filter(u -> u.player().filter(player.id()::equals).isPresent())
+        .filter(u -> u.concerns(player.id()))
         .map(u -> new LostReport(player.id(), player.firstName(), u.date().orElse(on)))
         .distinct()
         .sorted(Comparator.comparing(LostReport::date))

@@ -10,7 +10,7 @@ import java.time.LocalDate;
  * @param date day of the last report; the day asked about where there is none
  * @param daysAgo from then to the day asked about
  * @param askAfter parameter {@code ask-after-days}
- * @param nameless whether an outing was reported that may be anyone's
+ * @param lost whether a report that may be about the player could not be read and may still hold
  */
 public record LastReport(
     String player,
@@ -20,4 +20,4 @@ public record LastReport(
     LocalDate date,
     int daysAgo,
     int askAfter,
-    boolean nameless) {}
+    boolean lost) {}

@@ -199,6 +199,12 @@ public final class Table {
           : places.cell(line.number, index);
     }
 
+    /** Whether the row has no cell after {@code column}, though the header has. */
+    public boolean endsAt(String column) {
+      int size = line.cells.size();
+      return size < width && index(column) == size - 1;
+    }
+
     /** Why the row as a whole cannot be trusted: more cells than columns, or an open quote. */
     public Optional<Problem> fault() {
       if (!closed) {

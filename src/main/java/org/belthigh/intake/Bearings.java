@@ -1,14 +1,13 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.files.Nearest;
@@ -23,7 +22,7 @@ final class Bearings {
   private final Map<String, Player> players;
   private final Map<String, Origin> setAside;
   private final Set<String> setAsideNames;
-  private final Map<String, List<Player>> names = new HashMap<>();
+  private Optional<NameBook> names = Optional.empty();
 
   /**
    * What rows are checked against.
@@ -71,7 +70,7 @@ final class Bearings {
       return Optional.empty();
     }
     List<Player> called = called(text, cells.text("group"));
-    if (!players.containsKey(text) && setAsideNames.contains(plain(text))) {
+    if (!players.containsKey(text) && setAsideNames.contains(NameBook.plain(text))) {
       cells.fault(
           "player",
           "'" + text + "' may be a player who was set aside in the roster",
@@ -81,7 +80,7 @@ final class Bearings {
     }
     if (called.size() == 1) {
       if (!players.containsKey(text)) {
-        cells.tell("with players by first name or shirt number");
+        cells.tell("with players by name or shirt number");
       }
       return Optional.of(called.get(0));
     }
@@ -105,18 +104,19 @@ final class Bearings {
   }
 
   /**
-   * The player with that id; without one, all with that first name or shirt number, those of the
-   * group first where one is named.
+   * The player with that id; without one, all whom the text can mean, those of the group first
+   * where one is named.
    */
   private List<Player> called(String text, String group) {
     Player byId = players.get(text);
     if (byId != null) {
       return List.of(byId);
     }
-    List<Player> all = names().getOrDefault(plain(text), List.of());
+    List<Player> all = names().called(text);
     List<Player> own =
         all.stream()
-            .filter(p -> p.group().equalsIgnoreCase(group) || p.id().equals(plain(text)))
+            .filter(
+                p -> p.group().equalsIgnoreCase(group) || p.id().equals(NameBook.plain(text)))
             .toList();
     return own.isEmpty() ? all : own;
   }
@@ -127,49 +127,50 @@ final class Bearings {
     return called.size() == 1 ? called.get(0).id() : text;
   }
 
-  private static String plain(String text) {
-    return Vocabulary.plain(text.startsWith("#") ? text.substring(1) : text, '-');
-  }
-
-  private Map<String, List<Player>> names() {
+  private NameBook names() {
     if (names.isEmpty()) {
-      for (Player player : players.values()) {
-        Stream.of(
-                plain(player.id()),
-                plain(player.firstName()),
-                player.number().isPresent() ? Integer.toString(player.number().getAsInt()) : "")
-            .filter(name -> !name.isEmpty())
-            .distinct()
-            .forEach(name -> names.computeIfAbsent(name, n -> new ArrayList<>()).add(player));
-      }
+      names = Optional.of(new NameBook(players.values()));
     }
-    return names;
+    return names.get();
   }
 
-  /** The id of the player whose id or first name resembles {@code text} most. */
+  /** The id of the player whose id or name resembles {@code text} most. */
   private Optional<String> nearest(String text) {
     return Nearest.to(text, players.keySet())
         .or(
             () ->
-                Nearest.to(plain(text), names().keySet())
-                    .filter(name -> names().get(name).size() == 1)
-                    .map(name -> names().get(name).get(0).id()));
+                Optional.of(names().nearest(text))
+                    .filter(near -> near.size() == 1)
+                    .map(near -> near.get(0).id()));
   }
 
   /**
-   * The player of that id, or those of that name or number, where there are any; else all whose ids
-   * it resembles.
+   * The ids of all whom the row may be about: of the player or players it names, else of all whom
+   * it resembles; of those too whom it would name, had it not been cut off there. None where it may
+   * be anyone.
    */
-  List<String> similar(String text) {
-    List<String> ids =
-        setAside.containsKey(text)
-            ? List.of(text)
-            : called(text, "").stream().map(Player::id).toList();
-    return !ids.isEmpty() || text.isEmpty()
-        ? ids
-        : players.keySet().stream()
-            .filter(known -> Nearest.to(text, List.of(known)).isPresent())
-            .toList();
+  List<String> meant(Cells cells) {
+    String text = cells.text("player");
+    if (text.isEmpty() || (!cells.intact() && cells.clearDate("date").isEmpty())) {
+      return List.of();
+    }
+    Set<String> ids = new LinkedHashSet<>();
+    if (isSetAside(text)) {
+      ids.add(text);
+    }
+    called(text, cells.text("group")).forEach(p -> ids.add(p.id()));
+    if (ids.isEmpty()) {
+      ids.addAll(names().similar(text));
+    }
+    if (cells.endsAt("player")) {
+      ids.addAll(names().beginningWith(text));
+    }
+    return List.copyOf(ids);
+  }
+
+  /** Whether a child may be meant whose roster row could not be used. */
+  private boolean isSetAside(String text) {
+    return setAside.containsKey(text) || setAsideNames.contains(NameBook.plain(text));
   }
 
   private Problem withoutPlayer(Origin origin, String id, int rows) {
@@ -193,6 +194,28 @@ final class Bearings {
       return Optional.empty();
     }
     return day;
+  }
+
+  /**
+   * The day of an outing: a fault where it cannot be, or where it lies outside the season and the
+   * twelve months before it.
+   */
+  Optional<LocalDate> outingDay(Cells cells) {
+    Optional<LocalDate> day = day(cells);
+    if (day.isPresent() && day.get().isAfter(club.seasonLast())) {
+      cells.fault(
+          "date",
+          day.get() + " lies after the season's last day",
+          "the date of an outing must be from " + earliest() + " to " + club.seasonLast(),
+          "Maybe the year was mistyped; or the season in club.yaml should last longer.");
+      return Optional.empty();
+    }
+    return day;
+  }
+
+  /** Whether {@code day} can be that of an outing. */
+  boolean inReachOfOutings(LocalDate day) {
+    return inReach(day) && !day.isAfter(club.seasonLast());
   }
 
   /** Whether {@code day} is at most a year outside the season. */

@@ -95,6 +95,11 @@ final class Cells {
     return row.fault().isEmpty();
   }
 
+  /** Whether the row has no cell after that column, though the header has. */
+  boolean endsAt(String column) {
+    return row.endsAt(column);
+  }
+
   /** The whole row. */
   Origin origin() {
     return row.origin();

@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
@@ -45,7 +47,7 @@ final class SafetyRows {
 
   Optional<Outing> outing(Cells cells) {
     cells.untilThen("ask before the player throws");
-    Optional<LocalDate> date = bearings.day(cells);
+    Optional<LocalDate> date = bearings.outingDay(cells);
     Optional<Player> player = bearings.player(cells);
     OptionalInt pitches = pitches(cells);
     Optional<Outing.Kind> kind = cells.word("kind", Outing.Kind.class);
@@ -172,14 +174,26 @@ final class SafetyRows {
         "Maybe someone else said it; then write who.");
   }
 
-  /** Keeps a row for the player it names, or for all with a similar id; a broken row for anyone. */
+  /** Keeps a row for all whom it may be about. */
   private void note(Unread.What what, Cells cells) {
-    String id = cells.text("player");
-    Optional<LocalDate> date = cells.clearDate("date").filter(bearings::inReach);
-    List<String> about = bearings.similar(id);
-    if (about.isEmpty() && (id.isEmpty() || !cells.intact())) {
-      unread.add(new Unread(what, Optional.empty(), date, cells.origin()));
+    Predicate<LocalDate> possible =
+        what == Unread.What.OUTING ? bearings::inReachOfOutings : bearings::inReach;
+    Optional<LocalDate> date = cells.clearDate("date").filter(possible);
+    note(what, bearings.meant(cells), date, cells.origin());
+  }
+
+  private void note(
+      Unread.What what, List<String> about, Optional<LocalDate> date, Origin origin) {
+    if (about.isEmpty()) {
+      unread.add(new Unread(what, Optional.empty(), date, origin));
     }
-    about.forEach(p -> unread.add(new Unread(what, Optional.of(p), date, cells.origin())));
+    about.forEach(id -> unread.add(new Unread(what, Optional.of(id), date, origin)));
+  }
+
+  /** Keeps those children "ask first" of whom it cannot be told which rows are theirs. */
+  void doubtful(Map<String, Origin> children) {
+    for (Unread.What what : Unread.What.values()) {
+      children.forEach((id, origin) -> note(what, List.of(id), Optional.empty(), origin));
+    }
   }
 }

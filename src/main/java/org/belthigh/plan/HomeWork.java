@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Step;
@@ -31,6 +30,8 @@ import org.belthigh.model.Skill;
 
 /** One session at home: which drill, how much of it, and the sheet that says so. */
 final class HomeWork {
+  private static final String ADULT = "home.check.adult";
+
   private final DrillChoice clubs;
   private final Doses doses;
   private final Told told;
@@ -261,9 +262,10 @@ final class HomeWork {
     return lines;
   }
 
-  /** What holds before one starts; first, for who comes back, that a clinician's word bounds it. */
+  /** What holds before one starts; for who comes back, a clinician's word bounds it. */
   private static List<Phrase> checks(List<Phrase> safety, Optional<Comeback> back) {
-    return Stream.concat(back.stream().map(b -> Phrase.of("home.check.back")), safety.stream())
+    return safety.stream()
+        .map(p -> back.isPresent() && p.key().equals(ADULT) ? Phrase.of(ADULT + ".back") : p)
         .toList();
   }
 
