@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -113,13 +114,15 @@ final class ClubPlanning {
    * @throws Unwritable if nothing can be written, or another run is writing there
    */
   Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
-    ClubReading reading = new ClubReading(folder, catalogue, order.redact());
-    ClubRecord record = held(reading.record());
-    refuseUnknownGroups(record);
-    Set<String> named = reading.named(record, order.players());
-    List<Problem> problems = new ArrayList<>(record.problems());
+    List<Problem> problems = new ArrayList<>();
+    // both folders are held before anything is read: who is forgotten meanwhile must not come back
     try (Output output = Output.into(out);
         Output diary = diary(folder, problems)) {
+      ClubReading reading = new ClubReading(folder, catalogue, order.redact());
+      ClubRecord record = held(reading.record());
+      refuseUnknownGroups(record);
+      Set<String> named = reading.named(record, order.players());
+      problems.addAll(0, record.problems());
       History history =
           order.history() ? reading.history(order.from(), problems::add) : History.none();
       Plan plan = new Planner(catalogue).plan(record, order.request(named), history);
@@ -130,6 +133,7 @@ final class ClubPlanning {
         return new Planned(audited.broken(), problems);
       }
       files.into(audited.json(), order.prints());
+      problems.addAll(new EarlierSheets(out, record, order).settle(audited.json(), output));
       tray.take("plan.json", Json.text(audited.json()).getBytes(StandardCharsets.UTF_8));
       output.commit();
       if (diary != null) {
@@ -142,14 +146,20 @@ final class ClubPlanning {
   /** Puts each file aside for the move, and notes each print for the list of {@code plan.json}. */
   private static Handouts.Tray tray(Output output, PrintedFiles files, Handouts.Tray witness) {
     return new Handouts.Tray() {
+      private Filed last;
+
       @Override
       public void take(String path, byte[] bytes) {
         output.put(path, bytes);
         witness.take(path, bytes);
+        if (path.endsWith(".png")) {
+          files.picture(last, path, bytes);
+        }
       }
 
       @Override
       public void take(Filed filed, byte[] pdf) {
+        last = filed;
         take(filed.path(), pdf);
         files.note(filed, pdf);
       }
@@ -232,7 +242,7 @@ final class ClubPlanning {
    * @throws Unwritable if another run is writing there
    */
   private Output diary(Path folder, List<Problem> problems) {
-    if (!order.keeps()) {
+    if (!order.keeps() || !Files.isDirectory(folder)) {
       return null;
     }
     try {
