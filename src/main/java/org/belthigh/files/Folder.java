@@ -162,11 +162,11 @@ public final class Folder {
               "Maybe copy the file itself into the folder."));
       return Optional.empty();
     }
-    if (!Files.isRegularFile(real)) {
+    if (!Files.isRegularFile(real) && !Files.isDirectory(real)) {
       problems.accept(
           fault(
               name,
-              "this is no file but a device, a pipe or a folder",
+              "this is a device or a pipe, no file",
               "it must be a plain file",
               "Maybe a file of that name should stand here: move this one away."));
       return Optional.empty();

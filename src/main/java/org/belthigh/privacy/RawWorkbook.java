@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -271,7 +272,7 @@ final class RawWorkbook {
     try (ZipOutputStream out = new ZipOutputStream(bytes)) {
       for (Map.Entry<String, byte[]> part : parts.entrySet()) {
         ZipEntry entry = new ZipEntry(part.getKey());
-        entry.setTimeLocal(java.time.LocalDateTime.of(1980, 1, 1, 0, 0));
+        entry.setTimeLocal(LocalDateTime.of(1980, 1, 1, 0, 0));
         out.putNextEntry(entry);
         out.write(part.getValue());
         out.closeEntry();
