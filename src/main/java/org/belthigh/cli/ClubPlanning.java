@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
+import javax.imageio.ImageIO;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Output;
@@ -215,6 +216,10 @@ final class ClubPlanning {
   }
 
   private void print(Plan plan, Handouts.Tray tray) {
+    if (order.preview()) {
+      // pictures are made in memory: there may be no place for temporary files
+      ImageIO.setUseCache(false);
+    }
     Handouts handouts = order.large() ? new Handouts(words).large() : new Handouts(words);
     handouts.print(
         plan,
