@@ -132,7 +132,8 @@ final class CardPaper {
     String first = card.texts().get(0);
     if (!PaperWords.dated(first, plan.from(), language())
         || !PaperWords.dated(first, plan.last(), language())) {
-      wrong("the card is not that of the week", "its week is " + plan.from() + " to " + plan.last());
+      wrong(
+          "the card is not that of the week", "its week is " + plan.from() + " to " + plan.last());
     }
     made(card, plan.from());
     say(player.path("cautions").path("card"), card, "the card does not say");
@@ -140,7 +141,8 @@ final class CardPaper {
     for (String drill : drills) {
       plan.drillName(drill, language())
           .filter(name -> !card.has(name))
-          .ifPresent(name -> wrong("the card lacks '" + name + "'", "it has each drill of its week"));
+          .ifPresent(
+              name -> wrong("the card lacks '" + name + "'", "it has each drill of its week"));
     }
     for (Drill drill : plan.curriculum().drills().values()) {
       String name = drill.name().in(language());
@@ -153,7 +155,8 @@ final class CardPaper {
   }
 
   private boolean sameName(Set<String> drills, String name) {
-    return drills.stream().anyMatch(d -> plan.drillName(d, language()).filter(name::equals).isPresent());
+    return drills.stream()
+        .anyMatch(d -> plan.drillName(d, language()).filter(name::equals).isPresent());
   }
 
   /** Whether a line of the card is that name, with or without the days before it. */
@@ -180,7 +183,7 @@ final class CardPaper {
       wrong("the card lets the child pitch", "the plan says " + today.path("answer").asText());
     } else if (!says && may) {
       wrong("the card does not let the child pitch", "the plan says may-pitch");
-    } else if (may && !card.has(PaperWords.mayPitch(language())) ) {
+    } else if (may && !card.has(PaperWords.mayPitch(language()))) {
       wrong("the arm box is missing", "each card has one");
     } else if (may && card.count(today.path("pitches_left").asText()) == 0) {
       wrong(
@@ -206,7 +209,8 @@ final class CardPaper {
           .filter(Drill::swing)
           .map(d -> d.name().in(language()))
           .filter(name -> asks(card, name))
-          .forEach(name -> wrong("a held child is asked for '" + name + "'", "no swing is allowed"));
+          .forEach(
+              name -> wrong("a held child is asked for '" + name + "'", "no swing is allowed"));
     }
   }
 
@@ -246,7 +250,8 @@ final class CardPaper {
   private void say(JsonNode sentences, Paper part, String found) {
     List<String> missing = new ArrayList<>();
     PrintedPlan.texts(sentences).stream().filter(s -> !part.has(s)).forEach(missing::add);
-    missing.forEach(s -> wrong(found + " \"" + s + "\"", "each caution stands on it word for word"));
+    missing.forEach(
+        s -> wrong(found + " \"" + s + "\"", "each caution stands on it word for word"));
   }
 
   private void wrong(String found, String allowed) {

@@ -55,7 +55,9 @@ final class PaperCheck {
   /** Whether the packet has other words for it, or none: no cause of a hold is bound. */
   private boolean open(JsonNode file) {
     boolean held =
-        plan.player(file.path("player").asText()).filter(p -> !p.path("holds").isEmpty()).isPresent();
+        plan.player(file.path("player").asText())
+            .filter(p -> !p.path("holds").isEmpty())
+            .isPresent();
     return held || file.path("sheet").asText().equals("clipboard");
   }
 

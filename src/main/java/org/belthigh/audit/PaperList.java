@@ -59,7 +59,10 @@ final class PaperList {
     if (bytes.get().length != file.path("bytes").asLong(-1)) {
       findings.fault(
           where(path, file),
-          "it has " + bytes.get().length + " bytes, and not " + file.path("bytes").asText("its own"),
+          "it has "
+              + bytes.get().length
+              + " bytes, and not "
+              + file.path("bytes").asText("its own"),
           "a sheet stays as it was printed");
     } else if (!digest(bytes.get()).equals(file.path("sha256").asText())) {
       findings.fault(
@@ -99,8 +102,7 @@ final class PaperList {
   }
 
   private void owed(String group, Set<String> prints, Set<String> listed) {
-    for (String kind :
-        List.of("overview", "arm", "emergency", "guide", "evaluation", "packet")) {
+    for (String kind : List.of("overview", "arm", "emergency", "guide", "evaluation", "packet")) {
       if (prints.contains(kind)) {
         owed(group + "/" + kind + ".pdf", "", listed);
       }

@@ -78,8 +78,6 @@ final class PaperWords {
 
   /** The name, or three letters and more of it. */
   private static String shortened(Month month, String name) {
-    return name.length() <= 3
-        ? name
-        : Pattern.quote(name.substring(0, 3)) + "\\p{L}*\\.?";
+    return name.length() <= 3 ? name : Pattern.quote(name.substring(0, 3)) + "\\p{L}*\\.?";
   }
 }

@@ -24,8 +24,7 @@ record PrintedPlan(
   private static final int WEEK = 7;
 
   /** Empty where the plan has no first day or names no curriculum that is known. */
-  static Optional<PrintedPlan> of(
-      JsonNode json, Catalogue catalogue, Optional<ClubRecord> record) {
+  static Optional<PrintedPlan> of(JsonNode json, Catalogue catalogue, Optional<ClubRecord> record) {
     Optional<LocalDate> from = date(json.path("from"));
     String id = json.path("curriculum").asText().split(" ", 2)[0];
     Optional<Curriculum> curriculum = Optional.ofNullable(catalogue.curricula().get(id));
@@ -103,7 +102,9 @@ record PrintedPlan(
   List<JsonNode> homeDays(JsonNode player) {
     List<JsonNode> days = new ArrayList<>();
     for (JsonNode day : player.path("days")) {
-      if (inFirstWeek(day) && day.path("place").asText().equals("home") && !day.path("items").isEmpty()) {
+      if (inFirstWeek(day)
+          && day.path("place").asText().equals("home")
+          && !day.path("items").isEmpty()) {
         days.add(day);
       }
     }

@@ -60,7 +60,9 @@ final class TeamPaper {
       wrong("the place is not " + practice.path("where").asText(), "it says where it is");
     }
     if (paper.sheets().size() != (practice.path("ways").isEmpty() ? 1 : 2)) {
-      wrong("a sheet of it is missing", "it has the timetable, and the other ways where there are any");
+      wrong(
+          "a sheet of it is missing",
+          "it has the timetable, and the other ways where there are any");
     }
     Set<String> drills = new LinkedHashSet<>();
     drills(practice, drills);
@@ -85,9 +87,7 @@ final class TeamPaper {
   }
 
   private static void drills(JsonNode practice, Set<String> drills) {
-    practice
-        .path("stations")
-        .forEach(s -> s.path("drills").forEach(d -> drills.add(d.asText())));
+    practice.path("stations").forEach(s -> s.path("drills").forEach(d -> drills.add(d.asText())));
   }
 
   /** Who is where, and who must not: a child who is held stands in both lists. */

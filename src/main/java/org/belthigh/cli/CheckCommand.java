@@ -132,9 +132,7 @@ final class CheckCommand implements Callable<Integer> {
         Optional.ofNullable(club).map(c -> new ClubReading(c, catalogue, false).record());
     List<Problem> problems =
         new ArrayList<>(
-            record
-                .map(r -> audit.beside(file, text, r))
-                .orElseGet(() -> audit.alone(file, text)));
+            record.map(r -> audit.beside(file, text, r)).orElseGet(() -> audit.alone(file, text)));
     if (Files.isDirectory(path)) {
       problems.addAll(audit.papers(file, text, new PaperFolder(path), record));
     }

@@ -28,8 +28,7 @@ final class EarlierSheets {
   /** Sheets of earlier runs that still hold. */
   static final String KEPT = "kept";
 
-  private static final List<String> LISTS =
-      List.of(PrintedFiles.KEY, PrintedFiles.PICTURES, KEPT);
+  private static final List<String> LISTS = List.of(PrintedFiles.KEY, PrintedFiles.PICTURES, KEPT);
   private static final Set<String> OF_A_RUN =
       Set.of("prints", PrintedFiles.KEY, PrintedFiles.PICTURES, KEPT);
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -105,7 +104,9 @@ final class EarlierSheets {
     }
   }
 
-  /** Groups of which somebody is no longer in the roster: every sheet of theirs may name the child. */
+  /**
+   * Groups of which somebody is no longer in the roster: every sheet of theirs may name the child.
+   */
   private Set<String> groupsWithOneGone(JsonNode old) {
     Set<String> all = new HashSet<>();
     for (String list : List.of("players", PrintedFiles.KEY, PrintedFiles.PICTURES, KEPT)) {

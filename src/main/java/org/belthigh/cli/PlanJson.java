@@ -243,8 +243,7 @@ final class PlanJson {
 
   private ObjectNode hold(HoldLine line) {
     ObjectNode node = NODES.objectNode();
-    node
-        .put("kind", line.kind())
+    node.put("kind", line.kind())
         .put("from", line.from().toString())
         .put("until", text(line.until()))
         .put("because", words.say(line.because(), language))

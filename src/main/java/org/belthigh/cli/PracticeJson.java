@@ -109,14 +109,16 @@ final class PracticeJson {
 
   /** The log sheets that belong to a practice: one for each of its counted drills. */
   static ArrayNode logs(List<LogSheet> logs, PracticeSheet sheet) {
-    List<String> done =
-        sheet.usualDrills().stream().map(DrillText::id).toList();
+    List<String> done = sheet.usualDrills().stream().map(DrillText::id).toList();
     ArrayNode nodes = NODES.arrayNode();
     logs.stream()
         .filter(log -> done.contains(log.drill().id()))
         .forEach(
             log ->
-                nodes.addObject().put("drill", log.drill().id()).set("hitters", ids(log.players())));
+                nodes
+                    .addObject()
+                    .put("drill", log.drill().id())
+                    .set("hitters", ids(log.players())));
     return nodes;
   }
 }

@@ -32,14 +32,14 @@ final class PrintedFiles {
 
   private static ObjectNode node(Filed filed, String path, byte[] pdf) {
     return JsonNodeFactory.instance
-            .objectNode()
-            .put("path", path)
-            .put("bytes", pdf.length)
-            .put("sha256", Fingerprint.of(pdf))
-            .put("sheet", filed.sheet())
-            .put("group", filed.group())
-            .put("player", filed.player().orElse(null))
-            .put("date", filed.date().map(LocalDate::toString).orElse(null));
+        .objectNode()
+        .put("path", path)
+        .put("bytes", pdf.length)
+        .put("sha256", Fingerprint.of(pdf))
+        .put("sheet", filed.sheet())
+        .put("group", filed.group())
+        .put("player", filed.player().orElse(null))
+        .put("date", filed.date().map(LocalDate::toString).orElse(null));
   }
 
   /** Puts what was asked for and the list into {@code plan}, in path order. */

@@ -63,8 +63,7 @@ final class FolderLock {
     }
   }
 
-  private static Optional<FolderLock> tryOnce(Path file, Path key, Path folder)
-      throws IOException {
+  private static Optional<FolderLock> tryOnce(Path file, Path key, Path folder) throws IOException {
     // whoever gives the lock back may take the folder away with it
     Files.createDirectories(file.getParent());
     FileChannel channel;

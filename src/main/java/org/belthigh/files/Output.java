@@ -140,8 +140,7 @@ public final class Output implements AutoCloseable {
    */
   public boolean remove(String path, String sha256) {
     Path target = within(folder, path);
-    boolean same =
-        !path.contains("\n") && digest(target).filter(d -> d.equals(sha256)).isPresent();
+    boolean same = !path.contains("\n") && digest(target).filter(d -> d.equals(sha256)).isPresent();
     if (same) {
       gone.put(path, sha256);
     }
@@ -262,7 +261,9 @@ public final class Output implements AutoCloseable {
     delete(ready);
   }
 
-  /** Old files go before new ones come: a list of files that names one must not stand without it. */
+  /**
+   * Old files go before new ones come: a list of files that names one must not stand without it.
+   */
   private void removeGone(Path list) throws IOException {
     if (!Files.exists(list)) {
       return;

@@ -181,8 +181,7 @@ final class HomePrint {
 
   /** A drill that nobody tosses for: its own way of writing down in place of a script. */
   private void unscripted(Flow flow, String minutes) {
-    List<Text> gear =
-        sheet.needs().stream().map(g -> Text.of(voice.say(g.says()))).toList();
+    List<Text> gear = sheet.needs().stream().map(g -> Text.of(voice.say(g.says()))).toList();
     flow.h2(voice.say("home.need"))
         .bullets(gear)
         .bullets(voice.all(sheet.howTo()))

@@ -21,7 +21,10 @@ public record HeatBox(List<Line> meter, List<Line> index, Phrase mind, List<Phra
 
   /** What to do at each reading, by the strictest table, and what not to mix up. */
   List<Phrase> cautions() {
-    return Stream.of(meter.stream().map(Line::strictest), index.stream().map(Line::strictest), Stream.of(mind))
+    return Stream.of(
+            meter.stream().map(Line::strictest),
+            index.stream().map(Line::strictest),
+            Stream.of(mind))
         .flatMap(lines -> lines)
         .distinct()
         .toList();

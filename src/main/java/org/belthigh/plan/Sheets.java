@@ -15,7 +15,6 @@ import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Wellness;
-import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 
 /** Puts what was decided and planned into the records that prints are drawn from. */
@@ -249,7 +248,8 @@ final class Sheets {
   /** Whose word ends it; nobody's where it ends by a date, or when a row is put right. */
   private static List<String> endedBy(Hold hold) {
     return Stream.of(Wellness.Role.values())
-        .filter(role -> hold.until().isEmpty() && hold.cause().filter(c -> c.endedBy(role)).isPresent())
+        .filter(
+            role -> hold.until().isEmpty() && hold.cause().filter(c -> c.endedBy(role)).isPresent())
         .map(Wellness.Role::id)
         .toList();
   }

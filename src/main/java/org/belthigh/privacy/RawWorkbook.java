@@ -53,7 +53,9 @@ final class RawWorkbook {
 
   private RawWorkbook() {}
 
-  /** @throws IOException if these bytes are no workbook that can be taken apart */
+  /**
+   * @throws IOException if these bytes are no workbook that can be taken apart
+   */
   static RawWorkbook of(byte[] bytes) throws IOException {
     RawWorkbook book = new RawWorkbook();
     long left = MOST_BYTES;
@@ -108,9 +110,7 @@ final class RawWorkbook {
     Matcher found =
         Pattern.compile("(?:^|\\s)" + name + "\\s*=\\s*(?:\"([^\"]*)\"|'([^']*)')")
             .matcher(attributes);
-    return found.find()
-        ? plain(found.group(1) == null ? found.group(2) : found.group(1))
-        : "";
+    return found.find() ? plain(found.group(1) == null ? found.group(2) : found.group(1)) : "";
   }
 
   private static String words(String xml) {

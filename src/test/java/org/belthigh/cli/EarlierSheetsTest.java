@@ -19,8 +19,15 @@ class EarlierSheetsTest {
     return Runs.run(
         Stream.concat(
                 Stream.of(
-                    "plan", club.toString(), "--out", folder + "/out", "--from", from, "--weeks",
-                    "1", "--no-history"),
+                    "plan",
+                    club.toString(),
+                    "--out",
+                    folder + "/out",
+                    "--from",
+                    from,
+                    "--weeks",
+                    "1",
+                    "--no-history"),
                 Stream.of(more))
             .toArray(String[]::new));
   }

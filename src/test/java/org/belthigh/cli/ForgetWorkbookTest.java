@@ -44,7 +44,8 @@ class ForgetWorkbookTest {
   /** Every part of a workbook, unpacked. */
   private static String parts(Path file) throws IOException {
     StringBuilder all = new StringBuilder();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(file)))) {
+    try (ZipInputStream in =
+        new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(file)))) {
       for (ZipEntry e = in.getNextEntry(); e != null; e = in.getNextEntry()) {
         all.append(new String(in.readAllBytes(), StandardCharsets.UTF_8));
       }

@@ -45,8 +45,16 @@ class OneRunAtATimeTest {
       runs.add(
           start(
               folder.resolve(i + ".txt"),
-              "plan", club.toString(), "--out", out.toString(), "--from", "2027-04-05",
-              "--weeks", "1", "--prints", "overview"));
+              "plan",
+              club.toString(),
+              "--out",
+              out.toString(),
+              "--from",
+              "2027-04-05",
+              "--weeks",
+              "1",
+              "--prints",
+              "overview"));
     }
     int done = 0;
     for (int i = 0; i < runs.size(); i++) {
@@ -87,8 +95,14 @@ class OneRunAtATimeTest {
     Process plan =
         start(
             folder.resolve("plan.txt"),
-            "plan", club.toString(), "--out", folder + "/out", "--from", "2027-04-05",
-            "--weeks", "1");
+            "plan",
+            club.toString(),
+            "--out",
+            folder + "/out",
+            "--from",
+            "2027-04-05",
+            "--weeks",
+            "1");
     int forgotten = 4;
     for (int i = 0; i < 200 && forgotten == 4; i++) {
       forgotten = Runs.run("forget", club.toString(), "p03").status();
