@@ -152,8 +152,8 @@ final class ArmRun {
   }
 
   /**
-   * Whether an outing that may be the player's could not be read. It may have been of any length, and
-   * a week's or a year's limit may be used up by it: it bars until the file is put right.
+   * Whether an outing that may be the player's could not be read. It may have been of any length,
+   * and a week's or a year's limit may be used up by it: it bars until the file is put right.
    */
   private boolean unreadable(ArmLog log) {
     return unread(Unread.What.OUTING).anyMatch(u -> u.concerns(log.player().id()));
