@@ -121,6 +121,7 @@ public final class Audit {
       new HoldSaidCheck(given).check(child);
       new ItemCheck(given).check(child);
       new ArmsCheck(given).check(child);
+      new CatchCheck(given).check(child);
       sheets.check(child);
       new WeekCheck(given).check(child);
       new VarietyCheck(given).check(child);
