@@ -147,6 +147,10 @@ final class ArmsCheck {
       String id,
       RuleBook.AgeBasis basis) {
     RuleBook book = given.book(id, day);
+    if (book.status() == RuleBook.Status.OPEN) {
+      barred(where, book.id() + " has no confirmed number");
+      return;
+    }
     int age = basis.age(child.player().born(), day);
     NavigableMap<LocalDate, Integer> thrown = thrown(child);
     OptionalInt daily = book.dailyMax(age);
