@@ -78,7 +78,9 @@ record Given(
     return record.events().stream().filter(e -> e.date().equals(day) && e.concerns(group)).toList();
   }
 
-  /** The edition of a rule book that is in force on {@code day}, with the club's stricter numbers. */
+  /**
+   * The edition of a rule book that is in force on {@code day}, with the club's stricter numbers.
+   */
   RuleBook book(String id, LocalDate day) {
     RuleBook named = catalogue.ruleBook(id);
     RuleBook edition =

@@ -25,8 +25,7 @@ final class ReturnCheck {
   private final Ages ages;
   private final ClubRecord record;
 
-  ReturnCheck(
-      FinishedPlan plan, Findings findings, Limits limits, Ages ages, ClubRecord record) {
+  ReturnCheck(FinishedPlan plan, Findings findings, Limits limits, Ages ages, ClubRecord record) {
     this.plan = plan;
     this.findings = findings;
     this.limits = limits;
@@ -90,7 +89,10 @@ final class ReturnCheck {
   private void most(String where, int found, String what, int most) {
     if (found > most) {
       findings.broken(
-          where, found + " " + what, "a lighter week's share: at most " + most, limits.source(DAYS));
+          where,
+          found + " " + what,
+          "a lighter week's share: at most " + most,
+          limits.source(DAYS));
     }
   }
 }

@@ -73,8 +73,7 @@ final class ArmRun {
 
   private ArmLog log(Player player, List<Outing> outings) {
     boolean softball = known.club().group(player.group()).softball();
-    List<Unread> lost =
-        unread(Unread.What.OUTING).filter(u -> u.concerns(player.id())).toList();
+    List<Unread> lost = unread(Unread.What.OUTING).filter(u -> u.concerns(player.id())).toList();
     return new ArmLog(player, softball, outings, lost);
   }
 

@@ -109,8 +109,7 @@ public final class Arms {
 
   private static ArmStatus status(ArmRun run, ArmLog log) {
     String player = log.player().id();
-    boolean ask =
-        (log.player().pitches() && log.softball()) || !run.reports(player).isEmpty();
+    boolean ask = (log.player().pitches() && log.softball()) || !run.reports(player).isEmpty();
     UnaryOperator<ArmStatus.Answer> said = ask ? ArmStatus.Answer::untilAsked : a -> a;
     return new ArmStatus(
         player,

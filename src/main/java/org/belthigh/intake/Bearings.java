@@ -115,8 +115,7 @@ final class Bearings {
     List<Player> all = names().called(text);
     List<Player> own =
         all.stream()
-            .filter(
-                p -> p.group().equalsIgnoreCase(group) || p.id().equals(NameBook.plain(text)))
+            .filter(p -> p.group().equalsIgnoreCase(group) || p.id().equals(NameBook.plain(text)))
             .toList();
     return own.isEmpty() ? all : own;
   }

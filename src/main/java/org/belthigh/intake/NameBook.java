@@ -60,8 +60,7 @@ final class NameBook {
   /** The text as names are compared; a number without the zeros before it. */
   static String plain(String text) {
     int comma = text.indexOf(',');
-    String ordered =
-        comma < 0 ? text : text.substring(comma + 1) + " " + text.substring(0, comma);
+    String ordered = comma < 0 ? text : text.substring(comma + 1) + " " + text.substring(0, comma);
     String plain = Vocabulary.plain(ordered, '-');
     return isNumber(plain) ? plain.replaceFirst("^0+(?=.)", "") : plain;
   }
@@ -117,7 +116,9 @@ final class NameBook {
     return Stream.of(number(player), plain(player.id())).filter(t -> !t.isEmpty()).toList();
   }
 
-  /** Whether {@code tail} is a tag of the player, with the beginning of {@code other} or without. */
+  /**
+   * Whether {@code tail} is a tag of the player, with the beginning of {@code other} or without.
+   */
   private static boolean tagged(Player player, String tail, String other) {
     for (String tag : tags(player)) {
       if (unpadded(tail).equals(tag)) {
@@ -149,8 +150,7 @@ final class NameBook {
 
   /** Whether {@code text} is that name or a word of it. */
   private static boolean isPart(String text, String name) {
-    return !text.isEmpty()
-        && (text.equals(name) || List.of(name.split("-", -1)).contains(text));
+    return !text.isEmpty() && (text.equals(name) || List.of(name.split("-", -1)).contains(text));
   }
 
   /** Whether that name or a word of it begins with {@code text}. */
@@ -188,15 +188,16 @@ final class NameBook {
     return !text.isEmpty() && Nearest.to(text, names.toList()).isPresent();
   }
 
-  /** The ids of all whose id or name begins with {@code text}, as a row that was cut off shows it. */
+  /**
+   * The ids of all whose id or name begins with {@code text}, as a row that was cut off shows it.
+   */
   List<String> beginningWith(String text) {
     String plain = plain(text);
     return plain.isEmpty()
         ? List.of()
         : players.stream()
             .filter(
-                p ->
-                    Stream.concat(wholeNames(p), fullNames(p)).anyMatch(n -> n.startsWith(plain)))
+                p -> Stream.concat(wholeNames(p), fullNames(p)).anyMatch(n -> n.startsWith(plain)))
             .map(Player::id)
             .toList();
   }

@@ -182,8 +182,7 @@ final class SafetyRows {
     note(what, bearings.meant(cells), date, cells.origin());
   }
 
-  private void note(
-      Unread.What what, List<String> about, Optional<LocalDate> date, Origin origin) {
+  private void note(Unread.What what, List<String> about, Optional<LocalDate> date, Origin origin) {
     if (about.isEmpty()) {
       unread.add(new Unread(what, Optional.empty(), date, origin));
     }

@@ -205,9 +205,7 @@ class ClubChecksTest {
         "2027-04-03,a1,symptom-free,,");
     HealthDays health = new HealthDays(club.record().wellness());
 
-    assertThat(health.openAt(FROM))
-        .extracting(HealthDays.Open::since)
-        .containsExactly(april(1));
+    assertThat(health.openAt(FROM)).extracting(HealthDays.Open::since).containsExactly(april(1));
     assertThat(health.openAt(LocalDate.of(2027, 3, 31))).isEmpty();
   }
 }
