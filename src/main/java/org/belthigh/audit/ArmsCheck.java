@@ -29,6 +29,9 @@ final class ArmsCheck {
   private static final String NO_THROWING = "no-throwing";
   private static final List<String> ANSWERS = List.of(MAY, "ask-first", "no-pitching", NO_THROWING);
 
+  private static final int THIRDS = 3;
+  private static final int TENTHS = 10;
+
   private final Given given;
 
   ArmsCheck(Given given) {
@@ -136,16 +139,6 @@ final class ArmsCheck {
     given.broken(where, "the child may pitch", why);
   }
 
-  private RuleBook edition(String id, LocalDate day) {
-    RuleBook named = given.catalogue().ruleBook(id);
-    RuleBook book =
-        given.catalogue().editions(named).stream()
-            .filter(b -> b.inForce(day))
-            .findFirst()
-            .orElse(named);
-    return given.record().club().stricter().over(book, given.record().club().name());
-  }
-
   private void book(
       String where,
       Given.Child child,
@@ -153,7 +146,11 @@ final class ArmsCheck {
       int left,
       String id,
       RuleBook.AgeBasis basis) {
-    RuleBook book = edition(id, day);
+    RuleBook book = given.book(id, day);
+    if (book.status() == RuleBook.Status.OPEN) {
+      barred(where, book.id() + " has no confirmed number");
+      return;
+    }
     int age = basis.age(child.player().born(), day);
     NavigableMap<LocalDate, Integer> thrown = thrown(child);
     OptionalInt daily = book.dailyMax(age);
@@ -174,11 +171,60 @@ final class ArmsCheck {
     }
     resting(where, child, day, id, basis, thrown);
     inARow(where, day, book, thrown);
-    boolean caught =
-        outings(child).anyMatch(o -> o.date().equals(day) && o.inningsCaught().orElse(0) > 0);
-    if (caught && book.avoidCatching()) {
+    catcher(where, child, day, book);
+    if (thrown.containsKey(day) && book.sameDay() == RuleBook.SameDay.NOT_ALLOWED) {
+      barred(where, book.id() + " has no second game on a day of pitching");
+    }
+    appearances(where, child, day, book);
+    book.year(age).ifPresent(year -> innings(where, child, day, book, year));
+  }
+
+  private void catcher(String where, Given.Child child, LocalDate day, RuleBook book) {
+    int caught =
+        outings(child)
+            .filter(o -> o.date().equals(day))
+            .mapToInt(o -> o.inningsCaught().orElse(0))
+            .sum();
+    if (caught > 0 && book.avoidCatching()) {
       barred(where, book.id() + " advises against catching and pitching on one day");
     }
+    book.catcher()
+        .filter(c -> caught >= c.inningsThatBarPitching())
+        .ifPresent(c -> barred(where, caught + " innings caught bar pitching by " + book.id()));
+  }
+
+  private Stream<Outing> pitched(Given.Child child, LocalDate after, LocalDate last) {
+    return outings(child)
+        .filter(o -> o.kind() != Outing.Kind.BULLPEN && o.pitches() > 0)
+        .filter(o -> o.date().isAfter(after) && !o.date().isAfter(last));
+  }
+
+  private void appearances(String where, Given.Child child, LocalDate day, RuleBook book) {
+    book.appearances()
+        .filter(a -> pitched(child, day.minusDays(a.days()), day).count() >= a.most())
+        .ifPresent(
+            a ->
+                barred(
+                    where,
+                    book.id() + " has " + a.most() + " appearances in " + a.days() + " days"));
+  }
+
+  private void innings(
+      String where, Given.Child child, LocalDate day, RuleBook book, RuleBook.Year year) {
+    int thirds =
+        pitched(child, day.minusYears(1), day)
+            .flatMapToDouble(o -> o.innings().stream())
+            .mapToInt(ArmsCheck::thirds)
+            .sum();
+    if (year.innings().isPresent() && thirds >= THIRDS * year.innings().getAsInt()) {
+      barred(where, book.id() + " has " + year.innings().getAsInt() + " innings in 12 months");
+    }
+  }
+
+  /** Innings with thirds written .1 and .2, in thirds. */
+  private static int thirds(double innings) {
+    int whole = (int) innings;
+    return THIRDS * whole + (int) Math.round((innings - whole) * TENTHS);
   }
 
   private NavigableMap<LocalDate, Integer> thrown(Given.Child child) {
@@ -200,7 +246,7 @@ final class ArmsCheck {
         .headMap(day, false)
         .forEach(
             (date, pitches) -> {
-              RuleBook book = edition(id, date);
+              RuleBook book = given.book(id, date);
               int rest = book.restDays(basis.age(child.player().born(), date), pitches);
               if (!day.isAfter(date.plusDays(rest))) {
                 barred(where, pitches + " pitches on " + date + " need " + rest + " days of rest");

@@ -121,6 +121,7 @@ public final class Audit {
       new HoldSaidCheck(given).check(child);
       new ItemCheck(given).check(child);
       new ArmsCheck(given).check(child);
+      new CatchCheck(given).check(child);
       sheets.check(child);
       new WeekCheck(given).check(child);
       new VarietyCheck(given).check(child);
@@ -159,6 +160,7 @@ public final class Audit {
       Optional<ClubRecord> own = record.map(r -> groups.get(person.group()));
       ArmsOwed owed = new ArmsOwed(catalogue, limits, own);
       new HoldCheck(findings, limits, whole, owed).check(plan, person);
+      whole.ifPresent(r -> new ReturnCheck(plan, findings, limits, ages, r).check(person));
       new LoadCheck(plan, findings, limits, ages, own, owed).check(person);
       new DrillCheck(catalogue, limits, ages, own, findings).check(plan, person);
       own.ifPresent(r -> new EventCheck(r, plan, findings).check(person));

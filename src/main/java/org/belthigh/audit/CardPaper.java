@@ -193,15 +193,22 @@ final class CardPaper {
     }
   }
 
+  /** Whether throwing is stopped on a day of the card's week: then its box is the stricter one. */
+  private boolean stoppedInTheWeek() {
+    return plan.from()
+        .datesUntil(plan.from().plusDays(Week.DAYS))
+        .anyMatch(day -> PrintedPlan.held(player, "throwing", day));
+  }
+
   private void arm(Paper card) {
     JsonNode today = player.path("arms").path(0);
     boolean says = card.has(PaperWords.mayPitch(language()));
     boolean may = today.path("answer").asText().equals("may-pitch");
     if (says && !may) {
       wrong("the card lets the child pitch", "the plan says " + today.path("answer").asText());
-    } else if (!says && may) {
+    } else if (!says && may && !stoppedInTheWeek()) {
       wrong("the card does not let the child pitch", "the plan says may-pitch");
-    } else if (may && card.count(today.path("pitches_left").asText()) == 0) {
+    } else if (may && says && card.count(today.path("pitches_left").asText()) == 0) {
       wrong(
           "the card does not say " + today.path("pitches_left").asText() + " pitches",
           "the number of the day stands on the card");

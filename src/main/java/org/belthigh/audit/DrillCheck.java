@@ -7,6 +7,7 @@ import java.util.Set;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
+import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Ball;
@@ -208,7 +209,12 @@ final class DrillCheck {
   }
 
   private void adults(ClubRecord club, FinishedPlan.Practice practice, int stations) {
-    int tossers = club.club().group(practice.group()).tossers();
+    int tossers =
+        club.club().groups().stream()
+            .filter(g -> g.id().equals(practice.group()))
+            .mapToInt(Club.Group::tossers)
+            .findFirst()
+            .orElse(0);
     club.events().stream()
         .filter(e -> e.date().equals(practice.date()) && e.concerns(practice.group()))
         .mapToInt(e -> e.adults().orElse(tossers))

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.RuleBook;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.Player;
@@ -75,6 +76,16 @@ record Given(
   /** The events of a group on {@code day}, as the calendar has them. */
   List<Event> events(String group, LocalDate day) {
     return record.events().stream().filter(e -> e.date().equals(day) && e.concerns(group)).toList();
+  }
+
+  /**
+   * The edition of a rule book that is in force on {@code day}, with the club's stricter numbers.
+   */
+  RuleBook book(String id, LocalDate day) {
+    RuleBook named = catalogue.ruleBook(id);
+    RuleBook edition =
+        catalogue.editions(named).stream().filter(b -> b.inForce(day)).findFirst().orElse(named);
+    return record.club().stricter().over(edition, record.club().name());
   }
 
   /** A list of words under {@code key}; empty where there is none. */

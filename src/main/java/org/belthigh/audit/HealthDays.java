@@ -2,7 +2,6 @@ package org.belthigh.audit;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -43,12 +42,12 @@ final class HealthDays {
   /** An open complaint: its kind, and the first of its days that nobody has ended. */
   record Open(Wellness.Kind kind, LocalDate since) {}
 
-  /** A grave complaint that was ended, and when. */
+  /** A grave complaint whose clearance was given, and when. */
   record Ended(Wellness.Kind kind, LocalDate on) {}
 
   /** What is open at the end of {@code day}. */
   List<Open> openAt(LocalDate day) {
-    return walk(day, new ArrayList<>());
+    return walk(day);
   }
 
   /** Complaints after {@code day} and up to {@code last}; none of them has been ended yet then. */
@@ -64,14 +63,21 @@ final class HealthDays {
     return opened(first);
   }
 
-  /** Injuries to head, arm or back that were ended up to {@code day} and are not open again. */
-  List<Ended> endedUpTo(LocalDate day) {
-    List<Ended> ended = new ArrayList<>();
-    List<Open> open = walk(day, ended);
-    return ended.stream()
-        .filter(e -> open.stream().noneMatch(o -> o.kind() == e.kind()))
-        .sorted(Comparator.comparing(Ended::on))
-        .toList();
+  /**
+   * Clearances of head, arm or back up to {@code day} by whoever may give them, whether or not the
+   * complaint was written down.
+   */
+  List<Ended> clearedUpTo(LocalDate day) {
+    List<Ended> cleared = new ArrayList<>();
+    days.headMap(day, true)
+        .forEach(
+            (date, rows) ->
+                rows.forEach(
+                    row ->
+                        GRAVE.stream()
+                            .filter(kind -> ends(row, kind))
+                            .forEach(kind -> cleared.add(new Ended(kind, date)))));
+    return cleared;
   }
 
   /** The dates of every complaint of {@code kind}. */
@@ -84,7 +90,7 @@ final class HealthDays {
         .toList();
   }
 
-  private List<Open> walk(LocalDate last, List<Ended> ended) {
+  private List<Open> walk(LocalDate last) {
     Map<Wellness.Kind, LocalDate> open = new EnumMap<>(Wellness.Kind.class);
     days.headMap(last, true)
         .forEach(
@@ -92,7 +98,6 @@ final class HealthDays {
               for (Wellness row : rows) {
                 for (Wellness.Kind kind : Set.copyOf(open.keySet())) {
                   if (ends(row, kind)) {
-                    end(kind, date, ended);
                     open.remove(kind);
                   }
                 }
@@ -103,12 +108,6 @@ final class HealthDays {
                   .forEach(kind -> open.putIfAbsent(kind, date));
             });
     return opened(open);
-  }
-
-  private static void end(Wellness.Kind kind, LocalDate date, List<Ended> ended) {
-    if (GRAVE.contains(kind)) {
-      ended.add(new Ended(kind, date));
-    }
   }
 
   private static List<Open> opened(Map<Wellness.Kind, LocalDate> open) {

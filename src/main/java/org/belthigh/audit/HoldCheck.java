@@ -84,7 +84,6 @@ final class HoldCheck {
     for (HealthDays.Open open : health.begunAfter(plan.from(), plan.last())) {
       stops(person, open.since(), open);
     }
-    health.endedUpTo(plan.from()).forEach(ended -> gently(person, ended));
   }
 
   private static HealthDays health(FinishedPlan.Person person, ClubRecord known) {
@@ -115,26 +114,6 @@ final class HoldCheck {
           "no open hold on " + kind + " for " + cause,
           "it stops until a person who may end it ends it",
           limits.name(source));
-    }
-  }
-
-  /** The week from a clearance on has no more than a day of a lighter week. */
-  private void gently(FinishedPlan.Person person, HealthDays.Ended ended) {
-    LocalDate end = ended.on().plusDays(Week.DAYS);
-    person.days().stream()
-        .filter(d -> !d.date().isBefore(ended.on()) && d.date().isBefore(end))
-        .forEach(d -> gently(person, ended, d));
-  }
-
-  private void gently(FinishedPlan.Person person, HealthDays.Ended ended, FinishedPlan.Dated day) {
-    double share = limits.at("lighter-share", person.age());
-    int swings = (int) (share * limits.whole("swings-per-session", person.age() + 1));
-    if (day.allSwings() > swings) {
-      findings.broken(
-          person.id() + " " + day.date(),
-          day.allSwings() + " swings in the week after " + ended.kind().id() + " was cleared",
-          "at most " + swings + ", a lighter week's share",
-          limits.name(COMMON));
     }
   }
 

@@ -13,7 +13,7 @@ import org.belthigh.intake.Event;
  */
 final class WeekCheck {
   private static final Set<String> KINDS =
-      Set.of("usual", "lighter", "before-tournament", "easy", "time-off", "after-clearance");
+      Set.of("usual", "lighter", "before-tournament", "easy", "time-off", "back");
   private static final String USUAL = "usual";
 
   private final Given given;

@@ -1,6 +1,5 @@
 package org.belthigh.cli;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -216,12 +215,10 @@ final class ClubPlanning {
 
   private Audited audited(Plan plan, String file, ClubRecord record) {
     ObjectNode json = PlanJson.of(plan, words);
-    ObjectNode asked = json.putObject("asked");
-    ArrayNode groups = asked.putArray("groups");
-    order.groups().forEach(groups::add);
-    ArrayNode players = asked.putArray("players");
+    ObjectNode asked = json.withObject("/asked");
+    order.groups().forEach(asked.withArray("groups")::add);
     if (!order.players().isEmpty()) {
-      plan.players().forEach(p -> players.add(p.who().id()));
+      plan.players().forEach(p -> asked.withArray("players").add(p.who().id()));
     }
     return new Audited(json, audit.broken(file, Json.text(json), record));
   }

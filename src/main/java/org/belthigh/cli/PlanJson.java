@@ -51,6 +51,9 @@ final class PlanJson {
             .put("curriculum", plan.curriculum());
     ArrayNode books = root.putArray("rule_books");
     plan.ruleBooks().forEach(books::add);
+    ObjectNode asked = root.putObject("asked");
+    asked.putArray("groups");
+    asked.putArray("players");
     ArrayNode players = root.putArray("players");
     plan.players().forEach(p -> players.add(player(p)));
     ArrayNode practices = root.putArray("practices");
@@ -66,15 +69,22 @@ final class PlanJson {
     return root;
   }
 
-  /** A report dated after the plan's day: where it stands and whom it is about, no cause. */
+  /**
+   * A report dated after the plan's day: where it stands and whom it is about, no cause. What it
+   * says is the line of the overview, which is one for all reports of its kind about one player.
+   */
   private ObjectNode later(LaterRow row, Plan plan) {
+    List<LaterRow> alike =
+        plan.laterRows().stream()
+            .filter(r -> r.what() == row.what() && r.player().equals(row.player()))
+            .toList();
     String name = row.player().map(plan::name).orElse("");
     String anyone = row.player().isPresent() ? "" : "anyone.";
     Phrase says =
         Phrase.of("later." + anyone + row.what().id(), "player", name)
             .with("day", plan.from())
-            .with("date", row.date())
-            .with("rows", 1);
+            .with("date", alike.get(0).date())
+            .with("rows", alike.size());
     return NODES
         .objectNode()
         .put("file", row.origin().file())
