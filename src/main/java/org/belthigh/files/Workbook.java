@@ -41,10 +41,18 @@ public final class Workbook {
   private static final int MOST_PARTS = 1_000;
   private static final int MOST_ROWS = 200_000;
   private static final int MOST_COLUMNS = 200;
+
+  /** Days of 2000 to 2099 as workbooks count them since 1904. */
+  private static final int FIRST_DAY = 35_064;
+
+  private static final int LAST_DAY = 71_588;
+  private static final int DAYS_1900_TO_1904 = 1_462;
+
   private static final String DOCTYPE = "<!DOCTYPE";
 
   private final String file;
   private final Map<String, List<Table.Line>> sheets = new LinkedHashMap<>();
+  private boolean since1904;
 
   private Workbook(String file) {
     this.file = file;
@@ -139,17 +147,27 @@ public final class Workbook {
   private void read(byte[] bytes) throws IOException {
     try (ReadableWorkbook book =
         new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
+      since1904 = book.isDate1904();
       for (Sheet sheet : book.getSheets().toList()) {
         List<Table.Line> lines = new ArrayList<>();
         try (Stream<Row> rows = sheet.openStream()) {
           rows.forEach(row -> add(lines, row));
         }
-        sheets.put(sheet.getName().strip().toLowerCase(Locale.ROOT), lines);
+        put(sheet.getName().strip().toLowerCase(Locale.ROOT), lines);
       }
     }
   }
 
-  private static void add(List<Table.Line> lines, Row row) {
+  /** Two sheets whose names differ in blanks or capitals alone are both kept. */
+  private void put(String name, List<Table.Line> lines) {
+    String free = name;
+    for (int i = 2; sheets.containsKey(free); i++) {
+      free = name + " (" + i + ")";
+    }
+    sheets.put(free, lines);
+  }
+
+  private void add(List<Table.Line> lines, Row row) {
     if (row.getCellCount() > MOST_COLUMNS || lines.size() >= MOST_ROWS) {
       throw new Refused(
           "a sheet has more than " + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns",
@@ -164,13 +182,13 @@ public final class Workbook {
     }
   }
 
-  private static String text(Cell cell) {
+  private String text(Cell cell) {
     String raw = cell.getRawValue() == null ? "" : cell.getRawValue();
     if (cell.getType() == CellType.BOOLEAN) {
       return raw.equals("1") || raw.equalsIgnoreCase("true") ? "yes" : "no";
     }
     if (cell.getType() == CellType.NUMBER) {
-      return isTime(cell) ? time(cell.asDate()) : number(raw);
+      return isTime(cell) ? time(cell.asDate()) : since1900(number(raw));
     }
     return cell.getType() == CellType.STRING ? cell.getText() : raw;
   }
@@ -185,9 +203,21 @@ public final class Workbook {
     return bare.chars().anyMatch(c -> c == 'y' || c == 'd' || c == 'h');
   }
 
-  private static String time(LocalDateTime moment) {
+  /**
+   * A number that may be a day without its format, as workbooks since 1900 count it: there is no
+   * telling here which columns hold days, and no other numbers of a club are that large.
+   */
+  private String since1900(String number) {
+    if (!since1904 || !number.matches("\\d{5}")) {
+      return number;
+    }
+    int day = Integer.parseInt(number);
+    return day >= FIRST_DAY && day <= LAST_DAY ? Integer.toString(day + DAYS_1900_TO_1904) : number;
+  }
+
+  private String time(LocalDateTime moment) {
     LocalDateTime whole = moment.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-    boolean noDay = whole.getYear() < 1901;
+    boolean noDay = whole.getYear() < (since1904 ? 1905 : 1901);
     return noDay || !whole.toLocalTime().equals(LocalTime.MIDNIGHT)
         ? (noDay ? "" : whole.toLocalDate() + " ") + whole.toLocalTime()
         : whole.toLocalDate().toString();
@@ -206,6 +236,23 @@ public final class Workbook {
     return List.copyOf(sheets.keySet());
   }
 
+  /** Whether anything stands on the sheet of that name. */
+  public boolean filled(String sheet) {
+    return !sheets.getOrDefault(sheet, List.of()).isEmpty();
+  }
+
+  /** How messages name a sheet. */
+  public String shown(String sheet) {
+    return file + " sheet " + sheet;
+  }
+
+  /** The name of the sheet that {@link #table} reads. */
+  public String chosen(String name, boolean orFirst) {
+    return sheets.containsKey(name) || !orFirst || sheets.isEmpty()
+        ? name
+        : sheets.keySet().iterator().next();
+  }
+
   /**
    * The sheet of that name; the first one where {@code orFirst} allows it. Empty where there is
    * none or nothing stands on it.
@@ -213,15 +260,12 @@ public final class Workbook {
    * @param problems is told why the sheet as a whole cannot be used
    */
   public Optional<Table> table(String name, boolean orFirst, Consumer<Problem> problems) {
-    String sheet =
-        sheets.containsKey(name) || !orFirst || sheets.isEmpty()
-            ? name
-            : sheets.keySet().iterator().next();
+    String sheet = chosen(name, orFirst);
     List<Table.Line> lines = sheets.getOrDefault(sheet, List.of());
     if (lines.isEmpty()) {
       return Optional.empty();
     }
-    String shown = file + " sheet " + sheet;
+    String shown = shown(sheet);
     Table.Places places = new OnSheet(shown);
     Table.Line header = lines.get(0);
     return Csv.columns(header, places, problems)
