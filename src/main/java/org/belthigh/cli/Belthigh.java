@@ -6,6 +6,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.belthigh.files.Unwritable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -68,7 +70,11 @@ public final class Belthigh implements Runnable {
     PrintWriter err = new PrintWriter(System.err, true, Terminal.charset());
     Commands commands = new Commands(Clock.system(ZoneId.systemDefault()));
     int status = commandLine(commands, Commands.needed(args), out, err).execute(args);
-    out.flush();
+    if (out.checkError() && status != NOTHING_DONE && status != OUR_FAULT) {
+      err.println("The result could not be written to standard output: it is full or closed.");
+      err.println("Maybe the disk is full: name a file on another one.");
+      status = NOTHING_DONE;
+    }
     err.flush();
     System.exit(status);
   }
@@ -104,12 +110,22 @@ public final class Belthigh implements Runnable {
       err.println(unwritable.problem().text());
       return NOTHING_DONE;
     }
+    if (tooLarge(fault)) {
+      err.println("The files are too large for the memory that Java may use.");
+      err.println("Maybe split them into one a month, or begin with java -Xmx4g -jar …");
+      return NOTHING_DONE;
+    }
     err.println("This is a fault of belthigh, not of your files: " + fault);
     err.println("Please report it with the command that you gave.");
     if (System.getenv("BELTHIGH_TRACE") != null) {
       fault.printStackTrace(err);
     }
     return OUR_FAULT;
+  }
+
+  private static boolean tooLarge(Throwable fault) {
+    return Stream.iterate(fault, Objects::nonNull, Throwable::getCause)
+        .anyMatch(OutOfMemoryError.class::isInstance);
   }
 
   /** Runs the command; a quiet one says nothing beside its result, unless it cannot be done. */
@@ -121,6 +137,8 @@ public final class Belthigh implements Runnable {
     }
     try {
       return new RunLast().execute(parsed);
+    } catch (OutOfMemoryError e) {
+      return tell(new IllegalStateException(e), err);
     } finally {
       lines.forEach(line -> line.setErr(err));
     }

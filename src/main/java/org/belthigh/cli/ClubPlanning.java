@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -14,6 +15,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
+import javax.imageio.ImageIO;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Output;
@@ -26,6 +28,7 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.LaterRow;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
 import org.belthigh.words.Words;
 
@@ -114,17 +117,20 @@ final class ClubPlanning {
    * @throws Unwritable if nothing can be written, or another run is writing there
    */
   Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
-    ClubReading reading = new ClubReading(folder, catalogue, order.redact());
-    ClubRecord record = held(reading.record());
-    Set<String> groups = Groups.named(record, order.groups());
-    Set<String> named = reading.named(record, order.players());
-    List<Problem> problems = new ArrayList<>(record.problems());
-    problems.addAll(LaterRow.remarks(record, order.from()));
+    List<Problem> problems = new ArrayList<>();
+    // both folders are held before anything is read: who is forgotten meanwhile must not come back
     try (Output output = Output.into(out);
         Output diary = diary(folder, problems)) {
+      ClubReading reading = new ClubReading(folder, catalogue, order.redact());
+      ClubRecord record = held(reading.record());
+      Set<String> groups = Groups.named(record, order.groups());
+      Set<String> named = reading.named(record, order.players());
+      problems.addAll(0, LaterRow.remarks(record, order.from()));
+      problems.addAll(0, record.problems());
       History history =
           order.history() ? reading.history(order.from(), problems::add) : History.none();
-      Plan plan = new Planner(catalogue).plan(record, order.request(groups, named), history);
+      PlanRequest request = order.request(groups, named);
+      Plan plan = new Planner(catalogue).plan(record, request, history);
       PrintedFiles files = new PrintedFiles();
       Handouts.Tray tray = tray(output, files, witness);
       Audited audited = printedAndAudited(plan, out.resolve("plan.json").toString(), record, tray);
@@ -132,6 +138,7 @@ final class ClubPlanning {
         return new Planned(audited.broken(), problems);
       }
       files.into(audited.json(), order.prints());
+      problems.addAll(new EarlierSheets(out, record, request).settle(audited.json(), output));
       tray.take("plan.json", Json.text(audited.json()).getBytes(StandardCharsets.UTF_8));
       output.commit();
       if (diary != null) {
@@ -144,14 +151,20 @@ final class ClubPlanning {
   /** Puts each file aside for the move, and notes each print for the list of {@code plan.json}. */
   private static Handouts.Tray tray(Output output, PrintedFiles files, Handouts.Tray witness) {
     return new Handouts.Tray() {
+      private Filed last;
+
       @Override
       public void take(String path, byte[] bytes) {
         output.put(path, bytes);
         witness.take(path, bytes);
+        if (path.endsWith(".png")) {
+          files.picture(last, path, bytes);
+        }
       }
 
       @Override
       public void take(Filed filed, byte[] pdf) {
+        last = filed;
         take(filed.path(), pdf);
         files.note(filed, pdf);
       }
@@ -214,6 +227,10 @@ final class ClubPlanning {
   }
 
   private void print(Plan plan, Handouts.Tray tray) {
+    if (order.preview()) {
+      // pictures are made in memory: there may be no place for temporary files
+      ImageIO.setUseCache(false);
+    }
     Handouts handouts = order.large() ? new Handouts(words).large() : new Handouts(words);
     handouts.print(
         plan,
@@ -241,7 +258,7 @@ final class ClubPlanning {
    * @throws Unwritable if another run is writing there
    */
   private Output diary(Path folder, List<Problem> problems) {
-    if (!order.keeps()) {
+    if (!order.keeps() || !Files.isDirectory(folder)) {
       return null;
     }
     try {

@@ -101,9 +101,16 @@ final class ForgetCommand implements Callable<Integer> {
         "Look at these lines too: a name of the child, or of a namesake:",
         forgetting.mentions(),
         out);
+    if (!forgetting.unseen().isEmpty()) {
+      out.println(
+          "Look into these files yourself; belthigh cannot, and the child may stand there:");
+      forgetting.unseen().forEach(file -> out.println("  " + file));
+    }
     out.println("Sheets that were printed, folders that plan wrote to, mails and copies are yours");
     out.println("to look through: cards are named " + player + "-week-…; plan again for the rest.");
-    return forgetting.byHand().isEmpty() ? Belthigh.OK : Belthigh.SET_ASIDE;
+    return forgetting.byHand().isEmpty() && forgetting.unseen().isEmpty()
+        ? Belthigh.OK
+        : Belthigh.SET_ASIDE;
   }
 
   private static void print(String what, List<Forgetting.Rows> places, PrintWriter out) {

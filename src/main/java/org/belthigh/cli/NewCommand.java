@@ -63,6 +63,13 @@ final class NewCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--paper must be letter or a4, not '" + paper + "'");
     }
+    if (name.isBlank()) {
+      throw new ParameterException(
+          spec.commandLine(), "--name must say what the club is called; it is empty");
+    }
+    if (club.toString().isBlank()) {
+      throw new ParameterException(spec.commandLine(), "CLUB must name a folder; it is empty");
+    }
     refuseFull();
     LocalDate first = from == null ? LocalDate.now(clock) : from;
     Map<String, byte[]> files =
@@ -88,7 +95,8 @@ final class NewCommand implements Callable<Integer> {
     boolean empty = false;
     if (Files.isDirectory(club)) {
       try (Stream<Path> inside = Files.list(club)) {
-        empty = inside.findAny().isEmpty();
+        // what a run that was cut off left aside is no club
+        empty = inside.allMatch(each -> each.endsWith(".belthigh"));
       }
     }
     if (!empty) {

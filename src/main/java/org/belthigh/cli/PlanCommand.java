@@ -217,11 +217,32 @@ final class PlanCommand implements Callable<Integer> {
     if (weeks < 1 || weeks > PlanRequest.MOST_WEEKS) {
       refuse("--weeks must be 1 to " + PlanRequest.MOST_WEEKS + ", not " + weeks);
     }
+    refuseOddOut();
     if (paper != null && !List.of("letter", "a4").contains(paper)) {
       refuse("--paper must be letter or a4, not '" + paper + "'");
     }
     if (lang != null && !Words.LANGUAGES.contains(lang)) {
       refuse("--lang must be one of " + Words.LANGUAGES + ", not '" + lang + "'");
+    }
+  }
+
+  private void refuseOddOut() {
+    if (out.toString().isBlank()) {
+      refuse("--out must name a folder to write to; it is empty.\nMaybe --out next-week.");
+    }
+    if (where.club != null && real(out).equals(real(where.club))) {
+      refuse(
+          "--out must not be the club folder itself: sheets and lists of people are kept apart.\n"
+              + "Maybe --out next-week.");
+    }
+  }
+
+  /** The folder that a name leads to, by links too. */
+  private static Path real(Path path) {
+    try {
+      return path.toRealPath();
+    } catch (IOException e) {
+      return path.toAbsolutePath().normalize();
     }
   }
 

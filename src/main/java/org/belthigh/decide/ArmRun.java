@@ -87,7 +87,7 @@ final class ArmRun {
       for (Editions book : books) {
         for (Reckoning reckoning : Reckoning.values()) {
           if (reckoning != Reckoning.LAST_BATTER || lastBatterAsked()) {
-            facts.add(log.day(book, reckoning, day, held(log, day), unreadable(log, book, day)));
+            facts.add(log.day(book, reckoning, day, held(log, day), unreadable(log)));
           }
         }
       }
@@ -100,9 +100,6 @@ final class ArmRun {
     LocalDate last = on.plusDays(DAYS_AFTER);
     for (Editions book : books) {
       last = later(last, on.plusDays(reach(book.book())));
-      if (unreadable(log, book, last)) {
-        last = later(last, on.plusDays(book.longestRest() + 1L));
-      }
       for (Reckoning reckoning : Reckoning.values()) {
         last = later(last, log.rest(book, reckoning, on.plusDays(1)).over());
       }
@@ -154,18 +151,17 @@ final class ArmRun {
         .anyMatch(h -> h.stopsThrowing() && h.holds(day));
   }
 
-  /** Whether an outing that could not be read may ask for rest on {@code day}. */
-  private boolean unreadable(ArmLog log, Editions book, LocalDate day) {
-    return unread(Unread.What.OUTING)
-        .filter(u -> u.concerns(log.player().id()))
-        .anyMatch(
-            u -> u.date().filter(d -> d.plusDays(book.longestRest()).isBefore(day)).isEmpty());
+  /**
+   * Whether an outing that may be the player's could not be read. It may have been of any length,
+   * and a week's or a year's limit may be used up by it: it bars until the file is put right.
+   */
+  private boolean unreadable(ArmLog log) {
+    return unread(Unread.What.OUTING).anyMatch(u -> u.concerns(log.player().id()));
   }
 
   /** Whether a report that may still hold the player on the day asked about could not be read. */
   private boolean lost(ArmLog log) {
-    return unread(Unread.What.WELLNESS).anyMatch(u -> u.concerns(log.player().id()))
-        || books.stream().anyMatch(book -> unreadable(log, book, on));
+    return known.unread().stream().anyMatch(u -> u.concerns(log.player().id()));
   }
 
   private Stream<Unread> unread(Unread.What what) {

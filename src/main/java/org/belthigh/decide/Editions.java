@@ -62,9 +62,4 @@ record Editions(List<RuleBook> newestFirst) {
   RuleBook on(LocalDate day) {
     return newestFirst.stream().filter(b -> b.inForce(day)).findFirst().orElse(book());
   }
-
-  /** The most days of rest that any edition asks for. */
-  int longestRest() {
-    return newestFirst.stream().mapToInt(RuleBook::longestRest).max().orElseThrow();
-  }
 }

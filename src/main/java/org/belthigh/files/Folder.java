@@ -22,8 +22,11 @@ import org.belthigh.model.Problem;
  * file.
  */
 public final class Folder {
-  /** The largest file that is read: 64 MiB. */
-  public static final long MOST_BYTES = 64L << 20;
+  /** The largest file that is read, which takes some thirty times as much memory: 16 MiB. */
+  public static final long MOST_BYTES = 16L << 20;
+
+  /** The largest YAML file, which people type by hand: 1 MiB. */
+  private static final long MOST_BYTES_YAML = 1L << 20;
 
   private final Path path;
 
@@ -182,19 +185,33 @@ public final class Folder {
               "Maybe copy the file itself into the folder."));
       return Optional.empty();
     }
+    if (!Files.isRegularFile(real) && !Files.isDirectory(real)) {
+      problems.accept(
+          fault(
+              name,
+              "this is a device or a pipe, no file",
+              "it must be a plain file",
+              "Maybe a file of that name should stand here: move this one away."));
+      return Optional.empty();
+    }
     try (InputStream in = Files.newInputStream(real)) {
-      byte[] bytes = in.readNBytes((int) MOST_BYTES + 1);
-      if (bytes.length > MOST_BYTES) {
+      long most = most(name);
+      byte[] bytes = in.readNBytes((int) most + 1);
+      if (bytes.length > most) {
         problems.accept(
             fault(
                 name,
-                "the file is larger than 64 MiB",
-                "a file must be at most 64 MiB",
-                "Maybe split it into one file a month."));
+                "the file is larger than " + (most >> 20) + " MiB",
+                "a file of this kind must be at most " + (most >> 20) + " MiB",
+                "Maybe split it into one file a month, or a quote is missing at a value's end."));
         return Optional.empty();
       }
       return Optional.of(bytes);
     }
+  }
+
+  private static long most(String name) {
+    return name.endsWith(".yaml") || name.endsWith(".yml") ? MOST_BYTES_YAML : MOST_BYTES;
   }
 
   private Problem fault(String name, String found, String allowed, String maybe) {

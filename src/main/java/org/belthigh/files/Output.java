@@ -3,6 +3,7 @@ package org.belthigh.files;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -15,9 +16,15 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -34,6 +41,10 @@ import java.util.stream.Stream;
  */
 public final class Output implements AutoCloseable {
   private static final String ASIDE = ".belthigh";
+
+  /** Within what is ready: which files go, so that a run that was cut off is completed. */
+  private static final String GONE = ".gone";
+
   private static final Set<PosixFilePermission> OWNER_FOLDER =
       PosixFilePermissions.fromString("rwx------");
   private static final Set<PosixFilePermission> OWNER_FILE =
@@ -43,6 +54,10 @@ public final class Output implements AutoCloseable {
   private final Path folder;
   private final boolean ownerOnly;
   private final Set<String> paths = new TreeSet<>();
+
+  /** Files that go when the others are moved in place: their digests by path. */
+  private final Map<String, String> gone = new TreeMap<>();
+
   private Path firstMade;
   private FolderLock lock;
 
@@ -116,6 +131,38 @@ public final class Output implements AutoCloseable {
     paths.add(path);
   }
 
+  /**
+   * Has a file that an earlier run wrote go when {@link #commit} moves the new ones in place; one
+   * that was changed since stays.
+   *
+   * @param sha256 of the file as it was written, in small hexadecimal digits
+   * @return whether it goes
+   */
+  public boolean remove(String path, String sha256) {
+    Path target = within(folder, path);
+    boolean same = !path.contains("\n") && digest(target).filter(d -> d.equals(sha256)).isPresent();
+    if (same) {
+      gone.put(path, sha256);
+    }
+    return same;
+  }
+
+  /** The digest of a file in the folder itself; empty where there is none that can be read. */
+  private Optional<String> digest(Path target) {
+    try {
+      if (!Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)
+          || !target.toRealPath().startsWith(folder.toRealPath())) {
+        return Optional.empty();
+      }
+      byte[] sum = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(target));
+      return Optional.of(HexFormat.of().formatHex(sum));
+    } catch (IOException e) {
+      return Optional.empty();
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   private static Path within(Path root, String path) {
     Path target = root.resolve(path).normalize();
     if (!target.startsWith(root) || target.equals(root)) {
@@ -167,6 +214,15 @@ public final class Output implements AutoCloseable {
       for (String path : paths) {
         makeWay(within(folder, path));
       }
+      gone.keySet().removeAll(paths);
+      if (!gone.isEmpty()) {
+        StringBuilder list = new StringBuilder();
+        gone.forEach((path, sha256) -> list.append(sha256).append(' ').append(path).append('\n'));
+        write(
+            aside("writing").resolve(GONE),
+            list.toString().getBytes(StandardCharsets.UTF_8),
+            permissions(folder.resolve(GONE)));
+      }
       Files.move(aside("writing"), aside("ready"), StandardCopyOption.ATOMIC_MOVE);
       flush(aside(""));
       moveReady();
@@ -191,9 +247,10 @@ public final class Output implements AutoCloseable {
     if (!Files.exists(ready)) {
       return;
     }
+    removeGone(ready.resolve(GONE));
     Set<Path> moved = new TreeSet<>();
     for (Path file : deepestFirst(ready)) {
-      if (!Files.isDirectory(file)) {
+      if (!Files.isDirectory(file) && !file.equals(ready.resolve(GONE))) {
         Path target = folder.resolve(ready.relativize(file).toString());
         makeFolder(target.getParent());
         move(file, target, named.resolve(ready.relativize(file).toString()));
@@ -202,6 +259,34 @@ public final class Output implements AutoCloseable {
     }
     moved.forEach(Output::flush);
     delete(ready);
+  }
+
+  /**
+   * Old files go before new ones come: a list of files that names one must not stand without it.
+   */
+  private void removeGone(Path list) throws IOException {
+    if (!Files.exists(list)) {
+      return;
+    }
+    for (String line : Files.readAllLines(list)) {
+      int blank = line.indexOf(' ');
+      Path target = within(folder, line.substring(blank + 1));
+      if (digest(target).filter(d -> d.equals(line.substring(0, blank))).isPresent()) {
+        Files.deleteIfExists(target);
+        removeEmpty(target.getParent());
+      }
+    }
+  }
+
+  private void removeEmpty(Path from) throws IOException {
+    for (Path at = from; !at.equals(folder) && at.startsWith(folder); at = at.getParent()) {
+      try (Stream<Path> inside = Files.list(at)) {
+        if (inside.findAny().isPresent()) {
+          return;
+        }
+      }
+      Files.deleteIfExists(at);
+    }
   }
 
   /** Has the disk keep what was moved in a folder. Windows opens no folder, and keeps it itself. */

@@ -22,12 +22,22 @@ public final class Timeless {
    * front, so that it is read by its directory, which takes a file.
    */
   public static byte[] workbook(byte[] xlsx) throws IOException {
-    Path file = Files.createTempFile("belthigh", ".xlsx");
+    Path file = room();
     try {
       Files.write(file, xlsx);
       return rewritten(file);
+    } catch (IOException e) {
+      throw Unwritable.because(file.getParent(), e);
     } finally {
       Files.delete(file);
+    }
+  }
+
+  private static Path room() {
+    try {
+      return Files.createTempFile("belthigh", ".xlsx");
+    } catch (IOException e) {
+      throw Unwritable.because(Path.of(System.getProperty("java.io.tmpdir")), e);
     }
   }
 

@@ -5,6 +5,7 @@ import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,7 +32,11 @@ public final class Forgetting {
   /** The larger is no table that we read. */
   private static final long MOST_BYTES = Folder.MOST_BYTES;
 
-  private static final int DEEPEST = 4;
+  private static final int DEEPEST = 40;
+  private static final Set<String> NAME_COLUMNS =
+      Set.of("first_name", "last_name", "name", "nombre", "apellido", "apellidos");
+  private static final Set<String> NUMBER_COLUMNS =
+      Set.of("number", "jersey", "no", "#", "número", "numero");
 
   /** Rows of one file, by the lines they begin on. */
   public record Rows(String file, List<Integer> lines) {
@@ -67,6 +72,9 @@ public final class Forgetting {
   private final List<Rows> rows = new ArrayList<>();
   private final List<Rows> byHand = new ArrayList<>();
   private final List<Rows> mentions = new ArrayList<>();
+  private final List<String> unseen = new ArrayList<>();
+  private final Set<String> ownNames = new TreeSet<>();
+  private final Set<String> ownNumbers = new TreeSet<>();
 
   private Forgetting(Path club, String id, Optional<ClubRecord> record) {
     this.club = club;
@@ -105,6 +113,11 @@ public final class Forgetting {
     return List.copyOf(mentions);
   }
 
+  /** Files that cannot be looked into; the child may stand in them. */
+  public List<String> unseen() {
+    return List.copyOf(unseen);
+  }
+
   /** Whether nothing was found of the child. */
   public boolean isEmpty() {
     return rows.isEmpty() && byHand.isEmpty();
@@ -138,11 +151,19 @@ public final class Forgetting {
   }
 
   private void look() throws IOException {
-    for (Path file : files()) {
+    List<Path> files = files();
+    if (player.isEmpty()) {
+      for (Path file : files) {
+        ownRow(file);
+      }
+    }
+    for (Path file : files) {
       String name = club.relativize(file).toString().replace('\\', '/');
       if (names(file)) {
         byHand.add(new Rows(name, List.of()));
-      } else if (Files.size(file) <= MOST_BYTES) {
+      } else if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
+        unseen.add(name);
+      } else {
         look(name, Files.readAllBytes(file));
       }
     }
@@ -150,7 +171,7 @@ public final class Forgetting {
 
   private List<Path> files() throws IOException {
     try (Stream<Path> all = Files.walk(club, DEEPEST, new FileVisitOption[0])) {
-      return all.filter(Files::isRegularFile)
+      return all.filter(f -> !Files.isDirectory(f))
           .filter(f -> !club.relativize(f).toString().startsWith("."))
           .sorted()
           .toList();
@@ -163,7 +184,15 @@ public final class Forgetting {
   }
 
   private void look(String name, byte[] bytes) {
+    if (isWorkbook(bytes)) {
+      lookInWorkbook(name, bytes);
+      return;
+    }
     Set<Integer> traced = read.getOrDefault(name, Set.of());
+    if (!RawTable.isText(bytes)) {
+      unseen.add(name);
+      return;
+    }
     if (!RawTable.isText(bytes) || !isTable(name)) {
       lookForHand(name, bytes, traced);
       return;
@@ -183,6 +212,137 @@ public final class Forgetting {
       byHand.add(new Rows(name, left));
     }
     mentions(name, table, r -> !lines.contains(r.line()));
+  }
+
+  private static boolean isWorkbook(byte[] bytes) {
+    return bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K';
+  }
+
+  private void lookInWorkbook(String name, byte[] bytes) {
+    try {
+      RawWorkbook book = RawWorkbook.of(bytes);
+      Map<String, Set<Integer>> gone = new TreeMap<>();
+      for (String sheet : book.sheets()) {
+        String shown = name + " sheet " + sheet;
+        Set<Integer> lines = new TreeSet<>(read.getOrDefault(shown, Set.of()));
+        lines.removeAll(shared.getOrDefault(shown, Set.of()));
+        lines.addAll(of(id, book.lines(sheet)));
+        gone.put(sheet, lines);
+        if (!lines.isEmpty()) {
+          rows.add(new Rows(shown, List.copyOf(lines)));
+        }
+      }
+      book.empty((sheet, line) -> gone.get(sheet).contains(line));
+      for (String sheet : book.sheets()) {
+        leftInSheet(name + " sheet " + sheet, book.lines(sheet));
+      }
+      if (book.elsewhere(word(id)) || names().stream().anyMatch(book::elsewhere)) {
+        byHand.add(new Rows(name + " (a note, a list or a name outside of the cells)", List.of()));
+      }
+      if (gone.values().stream().anyMatch(lines -> !lines.isEmpty())) {
+        rewritten.put(name, book.bytes());
+      }
+    } catch (IOException e) {
+      unseen.add(name);
+    }
+  }
+
+  /** What of the child stands in the rows of a sheet that are left. */
+  private void leftInSheet(String shown, List<RawWorkbook.Line> lines) {
+    List<Integer> byId = linesWith(lines, List.of(word(id)));
+    if (!byId.isEmpty()) {
+      byHand.add(new Rows(shown, byId));
+    }
+    List<Integer> byName = new ArrayList<>(linesWith(lines, names()));
+    byName.removeAll(byId);
+    if (!byName.isEmpty()) {
+      (player.isEmpty() ? byHand : mentions).add(new Rows(shown, byName));
+    }
+  }
+
+  private static List<Integer> linesWith(List<RawWorkbook.Line> lines, List<Pattern> words) {
+    return lines.stream()
+        .filter(
+            l ->
+                l.cells().values().stream()
+                    .anyMatch(c -> words.stream().anyMatch(w -> w.matcher(c).find())))
+        .map(RawWorkbook.Line::number)
+        .toList();
+  }
+
+  /** Rows of a sheet whose player, by the header's word, is the child. */
+  private static List<Integer> of(String id, List<RawWorkbook.Line> lines) {
+    int column = -1;
+    List<Integer> found = new ArrayList<>();
+    for (RawWorkbook.Line line : lines) {
+      if (column < 0) {
+        column = column(line, RawTable::isPlayer);
+      } else if (line.cells().getOrDefault(column, "").equals(id)) {
+        found.add(line.number());
+      }
+    }
+    return found;
+  }
+
+  private static int column(RawWorkbook.Line header, Predicate<String> means) {
+    return header.cells().entrySet().stream()
+        .filter(c -> means.test(c.getValue()))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(-1);
+  }
+
+  /**
+   * What the child is called by the roster's own row, where that row was set aside as faulty: then
+   * the reading knows neither name nor number.
+   */
+  private void ownRow(Path file) throws IOException {
+    if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
+      return;
+    }
+    byte[] bytes = Files.readAllBytes(file);
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (isWorkbook(bytes)) {
+      try {
+        RawWorkbook book = RawWorkbook.of(bytes);
+        book.sheets().forEach(sheet -> ownRow(dense(book.lines(sheet))));
+      } catch (IOException e) {
+        // it is named among those that cannot be looked into
+      }
+    } else if (name.startsWith("roster.") && RawTable.isText(bytes)) {
+      ownRow(RawTable.of(bytes).all().stream().map(RawTable.Line::cells).toList());
+    }
+  }
+
+  private static List<List<String>> dense(List<RawWorkbook.Line> lines) {
+    return lines.stream()
+        .map(
+            l ->
+                Stream.iterate(0, i -> i <= Collections.max(l.cells().keySet()), i -> i + 1)
+                    .map(i -> l.cells().getOrDefault(i, ""))
+                    .toList())
+        .toList();
+  }
+
+  private void ownRow(List<List<String>> table) {
+    List<String> header = List.of();
+    for (List<String> cells : table) {
+      if (header.isEmpty()) {
+        header = cells.stream().anyMatch(RawTable::isPlayer) ? cells : header;
+      } else if (cells.stream().anyMatch(id::equals)) {
+        for (int i = 0; i < Math.min(header.size(), cells.size()); i++) {
+          String head = header.get(i).toLowerCase(Locale.ROOT);
+          if (cells.get(i).isBlank()) {
+            continue;
+          }
+          if (NAME_COLUMNS.contains(head)) {
+            ownNames.add(cells.get(i));
+          } else if (NUMBER_COLUMNS.contains(head)) {
+            ownNumbers.add(cells.get(i));
+          }
+        }
+      }
+    }
   }
 
   private static boolean isTable(String name) {
@@ -207,11 +367,10 @@ public final class Forgetting {
   }
 
   private void mentions(String name, RawTable table, Predicate<RawTable.Line> looked) {
-    List<Pattern> words =
-        player.stream()
-            .flatMap(p -> Stream.concat(Stream.of(p.firstName()), p.lastName().stream()))
-            .map(Forgetting::word)
-            .toList();
+    List<Pattern> words = new ArrayList<>(names());
+    if (isTable(name) && RawTable.playerColumn(header(table)) < 0) {
+      ownNumbers.forEach(n -> words.add(Pattern.compile("^#?" + Pattern.quote(n) + "(?!\\S)")));
+    }
     List<Integer> lines =
         table.all().stream()
             .filter(looked)
@@ -222,8 +381,27 @@ public final class Forgetting {
             .map(RawTable.Line::line)
             .toList();
     if (!lines.isEmpty()) {
-      mentions.add(new Rows(name, lines));
+      // without a row that can be read, nothing tells the child from a namesake: a person must look
+      (player.isEmpty() ? byHand : mentions).add(new Rows(name, lines));
     }
+  }
+
+  private static List<String> header(RawTable table) {
+    return table.all().stream()
+        .map(RawTable.Line::cells)
+        .filter(cells -> RawTable.playerColumn(cells) >= 0)
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  /** The child's names, as words to look for. */
+  private List<Pattern> names() {
+    return Stream.concat(
+            player.stream()
+                .flatMap(p -> Stream.concat(Stream.of(p.firstName()), p.lastName().stream())),
+            ownNames.stream())
+        .map(Forgetting::word)
+        .toList();
   }
 
   private static Pattern word(String text) {

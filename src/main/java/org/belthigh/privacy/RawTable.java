@@ -148,9 +148,15 @@ final class RawTable {
     return found;
   }
 
-  private static int playerColumn(List<String> cells) {
+  /** Whether a heading is that of the player's id. */
+  static boolean isPlayer(String heading) {
+    return PLAYER_COLUMNS.contains(heading.strip().toLowerCase(Locale.ROOT));
+  }
+
+  /** The column with the player's id; -1 where there is none. */
+  static int playerColumn(List<String> cells) {
     for (int i = 0; i < cells.size(); i++) {
-      if (PLAYER_COLUMNS.contains(cells.get(i).toLowerCase(Locale.ROOT))) {
+      if (isPlayer(cells.get(i))) {
         return i;
       }
     }

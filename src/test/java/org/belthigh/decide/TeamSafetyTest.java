@@ -202,7 +202,7 @@ class TeamSafetyTest {
   }
 
   @Test
-  void a_health_report_that_was_lost_is_no_lost_outing() {
+  void a_health_report_that_was_lost_stops_whoever_it_may_be_about() {
     List<ArmStatus> team =
         on(
             MONDAY,
@@ -214,7 +214,9 @@ class TeamSafetyTest {
                 List.of(
                     new Unread(Unread.What.WELLNESS, Optional.empty(), Optional.empty(), ROW))));
 
-    assertThat(team).extracting(ArmStatus::askFirst).containsExactly(false, false);
+    assertThat(team).extracting(ArmStatus::askFirst).containsExactly(true, true);
+    assertThat(team).extracting(ArmStatus::mayPitch).containsExactly(false, false);
+    assertThat(team).extracting(ArmStatus::mayCatch).containsExactly(false, false);
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.belthigh.model.Problem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 class FolderTest {
@@ -51,7 +52,25 @@ class FolderTest {
     }
 
     assertThat(Folder.of(path).text("x.csv", problems::add)).isEmpty();
-    assertThat(found()).isEqualTo("the file is larger than 64 MiB");
+    assertThat(found()).isEqualTo("the file is larger than 16 MiB");
+  }
+
+  @Test
+  @Timeout(20)
+  void a_pipe_is_refused_and_not_waited_for() throws Exception {
+    Process made = new ProcessBuilder("mkfifo", path.resolve("x.csv").toString()).start();
+    assertThat(made.waitFor()).isZero();
+
+    assertThat(Folder.of(path).text("x.csv", problems::add)).isEmpty();
+    assertThat(found()).isEqualTo("this is a device or a pipe, no file");
+  }
+
+  @Test
+  void a_yaml_file_of_more_than_a_mebibyte_is_refused() throws IOException {
+    Files.writeString(path.resolve("club.yaml"), "name: " + "x".repeat(1 << 20));
+
+    assertThat(Folder.of(path).text("club.yaml", problems::add)).isEmpty();
+    assertThat(found()).isEqualTo("the file is larger than 1 MiB");
   }
 
   @Test

@@ -83,7 +83,8 @@ class OutputTest {
           .withMessageContaining(
               "another run of belthigh is writing here (process "
                   + ProcessHandle.current().pid()
-                  + "); one run at a time");
+                  + ", begun ")
+          .withMessageContaining("); one run at a time");
       first.put("one.txt", bytes("1"));
       first.commit();
     }

@@ -379,7 +379,8 @@ class IntakeTest {
     assertThat(record.unread())
         .extracting(
             u -> u.player().orElse("?") + " " + u.date().map(LocalDate::toString).orElse("?"))
-        .containsExactly("p01 2027-03-08", "p02 ?", "p01 2027-03-08", "p02 2027-03-08");
+        .containsExactly(
+            "p01 2027-03-08", "p02 ?", "p01 2027-03-08", "? 2027-03-08", "p02 2027-03-08");
     assertThat(record.unread()).allMatch(u -> u.what() == Unread.What.OUTING);
   }
 
@@ -434,16 +435,48 @@ class IntakeTest {
   }
 
   @Test
-  void a_day_a_year_outside_the_season_is_just_in_reach() {
+  void an_outing_counts_from_a_year_before_the_season_to_its_last_day_else_the_child_is_asked() {
     club.with(
         "throws.csv",
         "date,player,pitches",
         "2026-03-01,p01,1",
-        "2028-05-24,p01,2",
-        "2026-02-28,p01,3",
-        "2028-05-25,p01,4");
+        "2027-05-24,p01,2",
+        "2026-02-28,p02,3",
+        "2027-05-25,p03,4");
 
-    assertThat(club.read().outings()).extracting(Outing::pitches).containsExactly(1, 2);
+    ClubRecord record = club.read();
+
+    assertThat(record.outings()).extracting(Outing::pitches).containsExactly(1, 2);
+    assertThat(record.unread())
+        .extracting(u -> u.player().orElseThrow() + " " + u.date())
+        .containsExactly("p02 Optional.empty", "p03 Optional.empty");
+  }
+
+  @Test
+  void a_health_report_counts_up_to_a_year_outside_the_season() {
+    club.with(
+        "wellness.csv",
+        "date,player,kind",
+        "2026-03-01,p01,illness",
+        "2028-05-24,p01,illness",
+        "2026-02-28,p02,illness",
+        "2028-05-25,p03,illness");
+
+    ClubRecord record = club.read();
+
+    assertThat(record.wellness()).hasSize(2);
+    assertThat(record.unread())
+        .extracting(u -> u.player().orElseThrow())
+        .containsExactly("p02", "p03");
+  }
+
+  @Test
+  void a_row_that_is_cut_off_in_the_player_may_be_of_all_who_begin_so() {
+    club.with("wellness.csv", "date,player,kind", "2027-03-08,p0");
+
+    assertThat(club.read().unread())
+        .extracting(u -> u.player().orElseThrow())
+        .containsExactlyInAnyOrder("p01", "p02", "p03");
   }
 
   @Test
