@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
@@ -42,17 +43,20 @@ public final class Workbook {
   private static final int MOST_ROWS = 200_000;
   private static final int MOST_COLUMNS = 200;
 
-  /** Days of 2000 to 2099 as workbooks count them since 1904. */
-  private static final int FIRST_DAY = 35_064;
-
-  private static final int LAST_DAY = 71_588;
   private static final int DAYS_1900_TO_1904 = 1_462;
+
+  /** What a workbook says that counts its days since 1904. */
+  private static final Pattern SINCE_1904 =
+      Pattern.compile("<(?:\\w+:)?workbookPr\\s[^>]*\\bdate1904\\s*=\\s*[\"'](?:1|true)[\"']");
 
   private static final String DOCTYPE = "<!DOCTYPE";
 
   private final String file;
   private final Map<String, List<Table.Line>> sheets = new LinkedHashMap<>();
   private boolean since1904;
+
+  /** How many days later a day is than the reader takes it for, which knows 1904 by one word. */
+  private int later;
 
   private Workbook(String file) {
     this.file = file;
@@ -78,7 +82,7 @@ public final class Workbook {
   public static Optional<Workbook> parse(byte[] bytes, String file, Consumer<Problem> problems) {
     try {
       Workbook workbook = new Workbook(file);
-      workbook.read(unpackedOnce(bytes));
+      workbook.read(workbook.unpackedOnce(bytes));
       if (workbook.sheets.isEmpty()) {
         throw new Refused("the file is no workbook: it has no sheet", "Maybe save it again.");
       }
@@ -102,7 +106,7 @@ public final class Workbook {
   }
 
   /** The same parts, packed anew without compression: what was measured is what is read. */
-  private static byte[] unpackedOnce(byte[] bytes) throws IOException {
+  private byte[] unpackedOnce(byte[] bytes) throws IOException {
     ByteArrayOutputStream copy = new ByteArrayOutputStream();
     long left = MOST_UNPACKED;
     int parts = 0;
@@ -127,9 +131,11 @@ public final class Workbook {
     return copy.toByteArray();
   }
 
-  private static void put(ZipOutputStream out, String name, byte[] part) throws IOException {
+  private void put(ZipOutputStream out, String name, byte[] part) throws IOException {
     boolean xml = name.endsWith(".xml") || name.endsWith(".rels");
-    if (xml && new String(part, StandardCharsets.ISO_8859_1).contains(DOCTYPE)) {
+    String text = xml ? new String(part, StandardCharsets.ISO_8859_1) : "";
+    since1904 |= SINCE_1904.matcher(text).find();
+    if (text.contains(DOCTYPE)) {
       throw new Refused(
           "a part of the workbook defines words of its own",
           "Maybe save it again from a spreadsheet.");
@@ -147,7 +153,7 @@ public final class Workbook {
   private void read(byte[] bytes) throws IOException {
     try (ReadableWorkbook book =
         new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
-      since1904 = book.isDate1904();
+      later = since1904 && !book.isDate1904() ? DAYS_1900_TO_1904 : 0;
       for (Sheet sheet : book.getSheets().toList()) {
         List<Table.Line> lines = new ArrayList<>();
         try (Stream<Row> rows = sheet.openStream()) {
@@ -188,7 +194,7 @@ public final class Workbook {
       return raw.equals("1") || raw.equalsIgnoreCase("true") ? "yes" : "no";
     }
     if (cell.getType() == CellType.NUMBER) {
-      return isTime(cell) ? time(cell.asDate()) : since1900(number(raw));
+      return isTime(cell) ? time(cell.asDate().plusDays(later)) : number(raw);
     }
     return cell.getType() == CellType.STRING ? cell.getText() : raw;
   }
@@ -201,18 +207,6 @@ public final class Workbook {
     }
     String bare = format.toLowerCase(Locale.ROOT).replaceAll("\"[^\"]*\"|\\[[^\\]]*\\]|\\\\.", "");
     return bare.chars().anyMatch(c -> c == 'y' || c == 'd' || c == 'h');
-  }
-
-  /**
-   * A number that may be a day without its format, as workbooks since 1900 count it: there is no
-   * telling here which columns hold days, and no other numbers of a club are that large.
-   */
-  private String since1900(String number) {
-    if (!since1904 || !number.matches("\\d{5}")) {
-      return number;
-    }
-    int day = Integer.parseInt(number);
-    return day >= FIRST_DAY && day <= LAST_DAY ? Integer.toString(day + DAYS_1900_TO_1904) : number;
   }
 
   private String time(LocalDateTime moment) {

@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.belthigh.files.Nearest;
+import org.belthigh.files.Table;
 
 /**
  * What the names of files in a club folder say: which table a file is, and which others may hold a
@@ -57,12 +59,12 @@ final class ClubFiles {
     HEALTH("wellness", SafetyRows.WELLNESS_COLUMNS, Unread.What.WELLNESS);
 
     private final String table;
-    private final List<String> columns;
+    private final Sheet<Void> sheet;
     private final List<Unread.What> lost;
 
     Kind(String table, String columns, Unread.What... lost) {
       this.table = table;
-      this.columns = Sheet.of(columns, cells -> Optional.empty()).columns();
+      this.sheet = Sheet.of(columns, cells -> Optional.empty());
       this.lost = List.of(lost);
     }
 
@@ -73,7 +75,13 @@ final class ClubFiles {
 
     /** Its columns. */
     List<String> columns() {
-      return columns;
+      return sheet.columns();
+    }
+
+    /** Whether a table has the columns that it must have. */
+    boolean fits(Table raw) {
+      Table table = Reading.named(raw, columns());
+      return sheet.required().stream().allMatch(table::has);
     }
 
     /** What is lost where such a table is not read. */
@@ -122,6 +130,11 @@ final class ClubFiles {
           "workbook", EnumSet.of(Kind.OUTINGS, Kind.HEALTH));
 
   private ClubFiles() {}
+
+  /** The table of that name, where safety rests on it. */
+  static Optional<Kind> kind(String table) {
+    return Stream.of(Kind.values()).filter(kind -> kind.table().equals(table)).findFirst();
+  }
 
   static String lower(String name) {
     return name.toLowerCase(Locale.ROOT);

@@ -2,18 +2,15 @@ package org.belthigh.intake;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.belthigh.files.Csv;
 import org.belthigh.files.Folder;
-import org.belthigh.files.PlainText;
 import org.belthigh.files.Table;
 import org.belthigh.files.Workbook;
 import org.belthigh.files.YamlTable;
@@ -67,12 +64,27 @@ final class ClubTables {
       }
     }
     sheets(table).forEach(sources::add);
-    for (ClubFiles.Kind kind : ClubFiles.Kind.values()) {
-      if (kind.table().equals(table)) {
-        sources.forEach(source -> source.table().ifPresent(t -> strays.read(kind, t)));
-      }
-    }
-    return sources;
+    Optional<ClubFiles.Kind> kind = ClubFiles.kind(table);
+    List<Table> misplaced =
+        sources.stream()
+            .flatMap(source -> source.table().stream())
+            .filter(t -> isMisplaced(t, kind))
+            .toList();
+    misplaced.forEach(t -> strays.found(t.file(), Set.of(), Optional.of(t)));
+    sources.stream()
+        .flatMap(source -> source.table().stream())
+        .forEach(t -> kind.filter(k -> k.fits(t)).ifPresent(k -> strays.read(k, t)));
+    return sources.stream()
+        .filter(source -> kind.isPresent() || source.table().filter(misplaced::contains).isEmpty())
+        .toList();
+  }
+
+  /** Whether safety rests on a table that stands under the name of another. */
+  private static boolean isMisplaced(Table table, Optional<ClubFiles.Kind> expected) {
+    Optional<ClubFiles.Kind> holds = Strays.byHeader(table);
+    return holds.isPresent()
+        && !holds.equals(expected)
+        && expected.filter(kind -> kind.fits(table)).isEmpty();
   }
 
   private List<String> files(String table) {
@@ -89,9 +101,7 @@ final class ClubTables {
 
   /** Whether a plain text under the name of a table on which no safety rests holds no table. */
   private boolean isNote(String file, String table) {
-    boolean safe =
-        Stream.of(ClubFiles.Kind.values()).map(ClubFiles.Kind::table).anyMatch(table::equals);
-    return !safe
+    return ClubFiles.kind(table).isEmpty()
         && ClubFiles.isNote(file)
         && text(file, problem -> {})
             .filter(t -> Reading.named(t, List.of("date")).has("date"))
@@ -102,10 +112,7 @@ final class ClubTables {
   private Source ofBook(String file, String table) {
     Optional<Workbook> book = workbook(file, problems::add);
     String sheet = book.map(b -> b.chosen(table, true)).orElse("");
-    Set<ClubFiles.Kind> kinds =
-        Stream.of(ClubFiles.Kind.values())
-            .filter(kind -> kind.table().equals(table))
-            .collect(Collectors.toCollection(() -> EnumSet.noneOf(ClubFiles.Kind.class)));
+    Set<ClubFiles.Kind> kinds = ClubFiles.kind(table).map(Set::of).orElse(Set.of());
     book.ifPresent(b -> straySheets(b, List.of(sheet), kinds));
     return new Source(
         folder.shown(file), book.flatMap(b -> b.table(sheet, false, problems::add)));
@@ -142,7 +149,7 @@ final class ClubTables {
           .forEach(
               book ->
                   book.ifPresent(
-                      b -> straySheets(b, known, EnumSet.noneOf(ClubFiles.Kind.class))));
+                      b -> straySheets(b, known, Set.of())));
     }
     return books.get();
   }
@@ -169,15 +176,22 @@ final class ClubTables {
 
   /** The table in a file of text or in a list. */
   private Optional<Table> text(String name, Consumer<Problem> told) {
-    Optional<PlainText> plain = folder.plain(name, told);
     if (ClubFiles.Form.of(name).filter(f -> f == ClubFiles.Form.LIST).isEmpty()) {
-      return plain.flatMap(text -> Csv.parse(text, folder.shown(name), told));
+      return rows(name, told);
     }
     List<Problem> found = new ArrayList<>();
     Optional<Table> table =
-        plain.flatMap(text -> YamlTable.parse(text.text(), folder.shown(name), found));
+        folder
+            .plain(name, told)
+            .flatMap(text -> YamlTable.parse(text.text(), folder.shown(name), found));
     found.forEach(told);
     return table;
+  }
+
+  private Optional<Table> rows(String name, Consumer<Problem> told) {
+    return folder
+        .plain(name, told)
+        .flatMap(text -> Csv.parse(text, folder.shown(name), told));
   }
 
   /** The files of practice logs in short form. */
@@ -252,7 +266,7 @@ final class ClubTables {
   private List<Table> ofLog(Workbook book) {
     List<String> named = LOG_SHEETS.stream().filter(book.sheets()::contains).toList();
     List<String> sheets = named.isEmpty() ? List.of(book.chosen(LOGS, true)) : named;
-    straySheets(book, sheets, EnumSet.noneOf(ClubFiles.Kind.class));
+    straySheets(book, sheets, Set.of());
     return sheets.stream()
         .flatMap(sheet -> book.table(sheet, false, problems::add).stream())
         .toList();
@@ -307,7 +321,7 @@ final class ClubTables {
     } else if (ClubFiles.Form.of(name).filter(f -> f == ClubFiles.Form.BOOK).isPresent()) {
       lookIntoBook(name);
     } else if (!ClubFiles.isPicture(name)) {
-      Optional<Table> table = text(name, problem -> {});
+      Optional<Table> table = text(name, problem -> {}).or(() -> rows(name, problem -> {}));
       boolean known = table.flatMap(Strays::byHeader).isPresent();
       Set<ClubFiles.Kind> kinds =
           table.isPresent() ? ClubFiles.byName(name) : ClubFiles.byLooseName(name);
@@ -318,14 +332,14 @@ final class ClubTables {
     }
   }
 
+  /** In a form that is not read: a fault where it has the name of a table, or lies in the logs. */
   private void lookAtForm(String name) {
-    Set<ClubFiles.Kind> kinds = ClubFiles.byLooseName(name);
-    String file = name.substring(name.lastIndexOf('/') + 1);
-    if (ClubFiles.TABLES.contains(ClubFiles.base(file)) || name.contains("/")) {
+    boolean log = name.contains("/");
+    if (log || ClubFiles.TABLES.contains(ClubFiles.base(name))) {
       problems.add(otherForm(name));
-    }
-    if (!name.contains("/") || !kinds.isEmpty()) {
-      strays.found(folder.shown(name), kinds, Optional.empty());
+      strays.told(folder.shown(name), ClubFiles.byLooseName(name));
+    } else {
+      strays.found(folder.shown(name), ClubFiles.byLooseName(name), Optional.empty());
     }
   }
 

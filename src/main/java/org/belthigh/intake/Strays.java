@@ -2,7 +2,6 @@ package org.belthigh.intake;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.files.Table;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
@@ -24,8 +25,9 @@ final class Strays {
       Set.of("pitches", "before_last_batter", "innings", "innings_caught");
   private static final Set<String> OF_HEALTH = Set.of("kind", "clears");
 
-  /** A file or sheet, and what its name alone lets it hold. */
-  private record Stray(String shown, Set<ClubFiles.Kind> byName, Optional<Table> table) {}
+  /** A file or sheet, what its name alone lets it hold, and whether it has been told already. */
+  private record Stray(
+      String shown, Set<ClubFiles.Kind> byName, Optional<Table> table, boolean told) {}
 
   private final Map<ClubFiles.Kind, Map<Map<String, String>, Integer>> read =
       new EnumMap<>(ClubFiles.Kind.class);
@@ -39,7 +41,12 @@ final class Strays {
 
   /** Notes a file or sheet that is not read; without a table, where none could be made of it. */
   void found(String shown, Set<ClubFiles.Kind> byName, Optional<Table> table) {
-    strays.add(new Stray(shown, byName, table));
+    strays.add(new Stray(shown, byName, table, false));
+  }
+
+  /** Notes a file of which has been told that it is not read. */
+  void told(String shown, Set<ClubFiles.Kind> byName) {
+    strays.add(new Stray(shown, byName, Optional.empty(), true));
   }
 
   /** What a table holds by its header; empty for one on which safety does not rest. */
@@ -47,6 +54,9 @@ final class Strays {
     Table roster = Reading.named(raw, ClubFiles.Kind.ROSTER.columns());
     if (roster.has("born") && (roster.has("id") || roster.has("first_name"))) {
       return Optional.of(ClubFiles.Kind.ROSTER);
+    }
+    if (raw.columns().stream().anyMatch(Strays::isComplaint)) {
+      return Optional.of(ClubFiles.Kind.HEALTH);
     }
     if (!Reading.named(raw, List.of("player")).has("player") || raw.has("drill")) {
       return Optional.empty();
@@ -61,29 +71,37 @@ final class Strays {
         : Optional.empty();
   }
 
+  /** Whether a report stands where the header should. */
+  private static boolean isComplaint(String heading) {
+    return Coded.find(Wellness.Kind.class, heading).filter(Wellness.Kind::holds).isPresent();
+  }
+
   /** What is to be told of all of them; {@code safety} is told what is lost. */
   List<Problem> problems(SafetyRows safety) {
-    List<Problem> problems = new ArrayList<>();
-    for (Stray stray : strays) {
-      Optional<ClubFiles.Kind> header = stray.table().flatMap(Strays::byHeader);
-      Set<ClubFiles.Kind> kinds = header.<Set<ClubFiles.Kind>>map(EnumSet::of).orElse(stray.byName());
-      if (kinds.isEmpty()) {
-        problems.add(unread(stray.shown()));
-      } else if (header.isPresent() && isCopy(stray.table().get(), header.get())) {
-        problems.add(copy(stray.shown(), header.get()));
-      } else {
-        problems.add(missed(stray.shown(), kinds));
-        kinds.stream()
-            .flatMap(kind -> kind.lost().stream())
-            .forEach(what -> problems.add(safety.lost(what, stray.shown())));
-      }
+    return strays.stream().flatMap(stray -> problems(stray, safety).stream()).toList();
+  }
+
+  private List<Problem> problems(Stray stray, SafetyRows safety) {
+    Optional<ClubFiles.Kind> header = stray.table().flatMap(Strays::byHeader);
+    if (header.isPresent() && isCopy(stray.table().get(), header.get())) {
+      return List.of(copy(stray.shown(), header.get()));
     }
+    Set<ClubFiles.Kind> kinds = header.map(Set::of).orElse(stray.byName());
+    List<Problem> problems = new ArrayList<>();
+    if (!stray.told()) {
+      problems.add(kinds.isEmpty() ? unread(stray.shown()) : missed(stray.shown(), kinds));
+    }
+    Stream.of(ClubFiles.Kind.values())
+        .filter(kinds::contains)
+        .flatMap(kind -> kind.lost().stream())
+        .forEach(what -> problems.add(safety.lost(what, stray.shown())));
     return problems;
   }
 
   private boolean isCopy(Table table, ClubFiles.Kind kind) {
     Map<Map<String, String>, Integer> known = read.getOrDefault(kind, Map.of());
     return table.complete()
+        && kind.fits(table)
         && rows(table, kind).entrySet().stream()
             .allMatch(row -> known.getOrDefault(row.getKey(), 0) >= row.getValue());
   }
@@ -124,7 +142,7 @@ final class Strays {
   }
 
   private static Problem missed(String shown, Set<ClubFiles.Kind> kinds) {
-    List<String> tables = kinds.stream().map(ClubFiles.Kind::table).toList();
+    List<String> tables = kinds.stream().sorted().map(ClubFiles.Kind::table).toList();
     return Problem.fault(
         Origin.of(shown),
         "",
