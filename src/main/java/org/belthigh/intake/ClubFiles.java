@@ -187,7 +187,7 @@ final class ClubFiles {
 
   /** The name in small letters without all that tells its form: {@code throws}. */
   static String base(String name) {
-    String lower = lower(name);
+    String lower = lower(name.substring(name.lastIndexOf('/') + 1));
     int dot = lower.indexOf('.', 1);
     String ending = dot < 0 ? "" : lower.substring(dot);
     boolean form =
