@@ -97,8 +97,8 @@ final class ClubFiles {
   /** What is looked at and not read as rows: prints, pictures, films. */
   private static final List<String> PICTURES =
       List.of(
-          ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".gif", ".webp", ".tif", ".tiff", ".bmp", ".svg",
-          ".mp4", ".mov");
+          ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".gif", ".webp", ".tif", ".tiff", ".bmp",
+          ".svg", ".mp4", ".mov");
 
   private static final List<String> NOTES = List.of(".txt", ".md");
 

@@ -114,8 +114,7 @@ final class ClubTables {
     String sheet = book.map(b -> b.chosen(table, true)).orElse("");
     Set<ClubFiles.Kind> kinds = ClubFiles.kind(table).map(Set::of).orElse(Set.of());
     book.ifPresent(b -> straySheets(b, List.of(sheet), kinds));
-    return new Source(
-        folder.shown(file), book.flatMap(b -> b.table(sheet, false, problems::add)));
+    return new Source(folder.shown(file), book.flatMap(b -> b.table(sheet, false, problems::add)));
   }
 
   /** The sheets of that name in the workbooks of all tables. */
@@ -142,14 +141,9 @@ final class ClubTables {
           all.put(file, workbook(file, problems::add));
         }
       }
-      List<String> known =
-          Stream.concat(ClubFiles.TABLES.stream(), LOG_SHEETS.stream()).toList();
+      List<String> known = Stream.concat(ClubFiles.TABLES.stream(), LOG_SHEETS.stream()).toList();
       books = Optional.of(all);
-      all.values()
-          .forEach(
-              book ->
-                  book.ifPresent(
-                      b -> straySheets(b, known, Set.of())));
+      all.values().forEach(book -> book.ifPresent(b -> straySheets(b, known, Set.of())));
     }
     return books.get();
   }
@@ -189,9 +183,7 @@ final class ClubTables {
   }
 
   private Optional<Table> rows(String name, Consumer<Problem> told) {
-    return folder
-        .plain(name, told)
-        .flatMap(text -> Csv.parse(text, folder.shown(name), told));
+    return folder.plain(name, told).flatMap(text -> Csv.parse(text, folder.shown(name), told));
   }
 
   /** The files of practice logs in short form. */
@@ -248,9 +240,14 @@ final class ClubTables {
       lookInto(file);
       return List.of();
     }
-    return form.get() == ClubFiles.Form.BOOK
-        ? workbook(file, problems::add).map(this::ofLog).orElse(List.of())
-        : text(file, problems::add).stream().toList();
+    List<Table> tables =
+        form.get() == ClubFiles.Form.BOOK
+            ? workbook(file, problems::add).map(this::ofLog).orElse(List.of())
+            : text(file, problems::add).stream().toList();
+    if (tables.isEmpty()) {
+      strays.told(folder.shown(file), ClubFiles.byName(file));
+    }
+    return tables;
   }
 
   /** Whether a table among the logs is one of them, and not one on which safety rests. */

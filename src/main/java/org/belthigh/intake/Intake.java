@@ -20,8 +20,8 @@ public final class Intake {
   }
 
   /**
-   * Whether a file of that name, right in a club folder, is read as a part of it, or looked at since
-   * it may hold what should have been.
+   * Whether a file of that name, right in a club folder, is read as a part of it, or looked at
+   * since it may hold what should have been.
    */
   public static boolean reads(String name) {
     return ClubFiles.concerns(name);

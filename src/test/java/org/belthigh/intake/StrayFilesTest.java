@@ -265,8 +265,13 @@ class StrayFilesTest {
       throws IOException {
     String first = name.startsWith("wellness") ? HEALTH : name.startsWith("throws") ? OUTINGS : "";
     String head = first.isEmpty() ? "date,group,kind" : first;
-    put(name, book(name.startsWith("workbook") ? "other" : "one", columns(name, head), sheet,
-        text(content)));
+    put(
+        name,
+        book(
+            name.startsWith("workbook") ? "other" : "one",
+            columns(name, head),
+            sheet,
+            text(content)));
 
     assertThat(lost()).isEqualTo(lost);
     assertThat(said(name + " sheet " + sheet.toLowerCase(Locale.ROOT))).isNotEmpty();
@@ -342,7 +347,8 @@ class StrayFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"date1904=\"1\"", "date1904=\"true\"", "filterPrivacy=\"1\" date1904='1'"})
+  @ValueSource(
+      strings = {"date1904=\"1\"", "date1904=\"true\"", "filterPrivacy=\"1\" date1904='1'"})
   void days_counted_since_1904_are_read_rightly(String said) throws IOException {
     Xlsx book =
         Xlsx.of(
@@ -355,7 +361,13 @@ class StrayFilesTest {
     String links = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     book.part(
         "xl/workbook.xml",
-        "<workbook xmlns=\"" + main + "\" xmlns:r=\"" + links + "\"><workbookPr " + said + "/>"
+        "<workbook xmlns=\""
+            + main
+            + "\" xmlns:r=\""
+            + links
+            + "\"><workbookPr "
+            + said
+            + "/>"
             + "<sheets><sheet name=\"throws\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>");
     put("throws.xlsx", book.bytes());
 
@@ -370,13 +382,48 @@ class StrayFilesTest {
     Random random = new Random(SEED);
     List<String> names =
         List.of(
-            "throws", "Throws", "THROWS", "throw", "trows", "throws (2)", "Copy of throws", "wellness",
-            "Wellness", "welness", "health", "Health list", "roster", "Roster 2", "workbook",
-            "Workbook", "my workbook", "april", "budget", "other", "coach", "calendar");
+            "throws",
+            "Throws",
+            "THROWS",
+            "throw",
+            "trows",
+            "throws (2)",
+            "Copy of throws",
+            "wellness",
+            "Wellness",
+            "welness",
+            "health",
+            "Health list",
+            "roster",
+            "Roster 2",
+            "workbook",
+            "Workbook",
+            "my workbook",
+            "april",
+            "budget",
+            "other",
+            "coach",
+            "calendar");
     List<String> forms =
         List.of(
-            ".csv", ".CSV", ".tsv", ".txt", ".csv.txt", ".xlsx", ".xlsm", ".XLS", ".xls", ".ods",
-            ".Numbers", ".xlsb", ".yaml", ".yml", ".json", ".docx", "", ".bak");
+            ".csv",
+            ".CSV",
+            ".tsv",
+            ".txt",
+            ".csv.txt",
+            ".xlsx",
+            ".xlsm",
+            ".XLS",
+            ".xls",
+            ".ods",
+            ".Numbers",
+            ".xlsb",
+            ".yaml",
+            ".yml",
+            ".json",
+            ".docx",
+            "",
+            ".bak");
     List<String> contents =
         List.of("new-outing", "new-report", "old-outing", "other-table", "no-header", "prose");
     for (int round = 0; round < 400; round++) {
@@ -387,8 +434,9 @@ class StrayFilesTest {
       }
       String content = one(contents, random);
       boolean sheet = place.toLowerCase(Locale.ROOT).matches(".*\\.xls[xm]");
-      put(place, sheet ? book("one", text(content)) : text(content).getBytes(
-          StandardCharsets.UTF_8));
+      put(
+          place,
+          sheet ? book("one", text(content)) : text(content).getBytes(StandardCharsets.UTF_8));
       String run = "seed " + SEED + " round " + round + ": " + place + " with " + content;
       assertThat(isReadKnownOrNamed(place, content)).as(run).isTrue();
       Files.delete(club.folder().resolve(place));
