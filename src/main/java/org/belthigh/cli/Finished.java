@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -40,13 +41,20 @@ final class Finished {
     Folder folder = Folder.of(club);
     Fingerprint print = new Fingerprint().with(Belthigh.VERSION).with(order.toString());
     Stream.of(
-            folder.names(""),
-            folder.names("logs"),
+            folder.entries("").orElse(List.of()),
+            logs(folder),
             order.history() ? History.files(club, order.from()) : Stream.<String>empty().toList())
         .flatMap(names -> names.stream())
         .forEach(
             name -> print.with(name).with(folder.bytes(name, problem -> {}).orElse(new byte[0])));
     return print.text();
+  }
+
+  private static List<String> logs(Folder folder) {
+    return folder.entries("").orElse(List.of()).stream()
+        .filter(name -> name.equalsIgnoreCase("logs"))
+        .flatMap(name -> folder.entries(name).orElse(List.of()).stream())
+        .toList();
   }
 
   /** The exit status with which the club was finished; empty where it must be planned. */

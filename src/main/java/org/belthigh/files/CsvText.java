@@ -63,6 +63,11 @@ final class CsvText implements Table.Places {
   }
 
   @Override
+  public boolean breaksOff(int line) {
+    return line == lineStarts.length;
+  }
+
+  @Override
   public Origin row(int line) {
     return Origin.of(file, line);
   }

@@ -2,6 +2,7 @@ package org.belthigh.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -89,6 +90,28 @@ public final class Folder {
           .toList();
     } catch (IOException e) {
       return List.of();
+    }
+  }
+
+  /** Whether that is a folder itself. */
+  public boolean isFolder(String name) {
+    return Files.isDirectory(at(name));
+  }
+
+  /**
+   * Names of all that stands right in {@code subfolder}, folders too, sorted, hidden ones left out;
+   * empty where it cannot be listed.
+   */
+  public Optional<List<String>> entries(String subfolder) {
+    try (Stream<Path> all = Files.list(path.resolve(subfolder))) {
+      return Optional.of(
+          all.map(f -> f.getFileName().toString())
+              .filter(n -> !n.startsWith(".") && !n.startsWith("~$"))
+              .sorted()
+              .map(n -> subfolder.isEmpty() ? n : subfolder + "/" + n)
+              .toList());
+    } catch (IOException | UncheckedIOException e) {
+      return Optional.empty();
     }
   }
 

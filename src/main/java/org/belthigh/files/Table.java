@@ -33,6 +33,11 @@ public final class Table {
     /** The cell at {@code index}, from 0, of the row that begins on that line. */
     Origin cell(int line, int index);
 
+    /** Whether the file breaks off on that line, without the end that a last line has. */
+    default boolean breaksOff(int line) {
+      return false;
+    }
+
     /** What is unusual in how the file is written, as clauses: {@code as Windows-1252 text}. */
     default List<String> form() {
       return List.of();
@@ -203,6 +208,11 @@ public final class Table {
     public boolean endsAt(String column) {
       int size = line.cells.size();
       return size < width && index(column) == size - 1;
+    }
+
+    /** Whether the file breaks off in this row before the last column, perhaps inside a number. */
+    public boolean breaksOff() {
+      return line.cells.size() < width && places.breaksOff(line.number);
     }
 
     /** Why the row as a whole cannot be trusted: more cells than columns, or an open quote. */

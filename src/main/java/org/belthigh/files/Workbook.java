@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
@@ -41,10 +42,21 @@ public final class Workbook {
   private static final int MOST_PARTS = 1_000;
   private static final int MOST_ROWS = 200_000;
   private static final int MOST_COLUMNS = 200;
+
+  private static final int DAYS_1900_TO_1904 = 1_462;
+
+  /** What a workbook says that counts its days since 1904. */
+  private static final Pattern SINCE_1904 =
+      Pattern.compile("<(?:\\w+:)?workbookPr\\s[^>]*\\bdate1904\\s*=\\s*[\"'](?:1|true)[\"']");
+
   private static final String DOCTYPE = "<!DOCTYPE";
 
   private final String file;
   private final Map<String, List<Table.Line>> sheets = new LinkedHashMap<>();
+  private boolean since1904;
+
+  /** How many days later a day is than the reader takes it for, which knows 1904 by one word. */
+  private int later;
 
   private Workbook(String file) {
     this.file = file;
@@ -70,7 +82,7 @@ public final class Workbook {
   public static Optional<Workbook> parse(byte[] bytes, String file, Consumer<Problem> problems) {
     try {
       Workbook workbook = new Workbook(file);
-      workbook.read(unpackedOnce(bytes));
+      workbook.read(workbook.unpackedOnce(bytes));
       if (workbook.sheets.isEmpty()) {
         throw new Refused("the file is no workbook: it has no sheet", "Maybe save it again.");
       }
@@ -94,7 +106,7 @@ public final class Workbook {
   }
 
   /** The same parts, packed anew without compression: what was measured is what is read. */
-  private static byte[] unpackedOnce(byte[] bytes) throws IOException {
+  private byte[] unpackedOnce(byte[] bytes) throws IOException {
     ByteArrayOutputStream copy = new ByteArrayOutputStream();
     long left = MOST_UNPACKED;
     int parts = 0;
@@ -119,9 +131,11 @@ public final class Workbook {
     return copy.toByteArray();
   }
 
-  private static void put(ZipOutputStream out, String name, byte[] part) throws IOException {
+  private void put(ZipOutputStream out, String name, byte[] part) throws IOException {
     boolean xml = name.endsWith(".xml") || name.endsWith(".rels");
-    if (xml && new String(part, StandardCharsets.ISO_8859_1).contains(DOCTYPE)) {
+    String text = xml ? new String(part, StandardCharsets.ISO_8859_1) : "";
+    since1904 |= SINCE_1904.matcher(text).find();
+    if (text.contains(DOCTYPE)) {
       throw new Refused(
           "a part of the workbook defines words of its own",
           "Maybe save it again from a spreadsheet.");
@@ -139,17 +153,27 @@ public final class Workbook {
   private void read(byte[] bytes) throws IOException {
     try (ReadableWorkbook book =
         new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
+      later = since1904 && !book.isDate1904() ? DAYS_1900_TO_1904 : 0;
       for (Sheet sheet : book.getSheets().toList()) {
         List<Table.Line> lines = new ArrayList<>();
         try (Stream<Row> rows = sheet.openStream()) {
           rows.forEach(row -> add(lines, row));
         }
-        sheets.put(sheet.getName().strip().toLowerCase(Locale.ROOT), lines);
+        put(sheet.getName().strip().toLowerCase(Locale.ROOT), lines);
       }
     }
   }
 
-  private static void add(List<Table.Line> lines, Row row) {
+  /** Two sheets whose names differ in blanks or capitals alone are both kept. */
+  private void put(String name, List<Table.Line> lines) {
+    String free = name;
+    for (int i = 2; sheets.containsKey(free); i++) {
+      free = name + " (" + i + ")";
+    }
+    sheets.put(free, lines);
+  }
+
+  private void add(List<Table.Line> lines, Row row) {
     if (row.getCellCount() > MOST_COLUMNS || lines.size() >= MOST_ROWS) {
       throw new Refused(
           "a sheet has more than " + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns",
@@ -164,13 +188,13 @@ public final class Workbook {
     }
   }
 
-  private static String text(Cell cell) {
+  private String text(Cell cell) {
     String raw = cell.getRawValue() == null ? "" : cell.getRawValue();
     if (cell.getType() == CellType.BOOLEAN) {
       return raw.equals("1") || raw.equalsIgnoreCase("true") ? "yes" : "no";
     }
     if (cell.getType() == CellType.NUMBER) {
-      return isTime(cell) ? time(cell.asDate()) : number(raw);
+      return isTime(cell) ? time(cell.asDate().plusDays(later)) : number(raw);
     }
     return cell.getType() == CellType.STRING ? cell.getText() : raw;
   }
@@ -185,9 +209,9 @@ public final class Workbook {
     return bare.chars().anyMatch(c -> c == 'y' || c == 'd' || c == 'h');
   }
 
-  private static String time(LocalDateTime moment) {
+  private String time(LocalDateTime moment) {
     LocalDateTime whole = moment.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-    boolean noDay = whole.getYear() < 1901;
+    boolean noDay = whole.getYear() < (since1904 ? 1905 : 1901);
     return noDay || !whole.toLocalTime().equals(LocalTime.MIDNIGHT)
         ? (noDay ? "" : whole.toLocalDate() + " ") + whole.toLocalTime()
         : whole.toLocalDate().toString();
@@ -206,6 +230,23 @@ public final class Workbook {
     return List.copyOf(sheets.keySet());
   }
 
+  /** Whether anything stands on the sheet of that name. */
+  public boolean filled(String sheet) {
+    return !sheets.getOrDefault(sheet, List.of()).isEmpty();
+  }
+
+  /** How messages name a sheet. */
+  public String shown(String sheet) {
+    return file + " sheet " + sheet;
+  }
+
+  /** The name of the sheet that {@link #table} reads. */
+  public String chosen(String name, boolean orFirst) {
+    return sheets.containsKey(name) || !orFirst || sheets.isEmpty()
+        ? name
+        : sheets.keySet().iterator().next();
+  }
+
   /**
    * The sheet of that name; the first one where {@code orFirst} allows it. Empty where there is
    * none or nothing stands on it.
@@ -213,15 +254,12 @@ public final class Workbook {
    * @param problems is told why the sheet as a whole cannot be used
    */
   public Optional<Table> table(String name, boolean orFirst, Consumer<Problem> problems) {
-    String sheet =
-        sheets.containsKey(name) || !orFirst || sheets.isEmpty()
-            ? name
-            : sheets.keySet().iterator().next();
+    String sheet = chosen(name, orFirst);
     List<Table.Line> lines = sheets.getOrDefault(sheet, List.of());
     if (lines.isEmpty()) {
       return Optional.empty();
     }
-    String shown = file + " sheet " + sheet;
+    String shown = shown(sheet);
     Table.Places places = new OnSheet(shown);
     Table.Line header = lines.get(0);
     return Csv.columns(header, places, problems)

@@ -100,6 +100,11 @@ final class Cells {
     return row.endsAt(column);
   }
 
+  /** Whether the file breaks off in this row. */
+  boolean breaksOff() {
+    return row.breaksOff();
+  }
+
   /** The whole row. */
   Origin origin() {
     return row.origin();

@@ -4,35 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
-import org.belthigh.files.Csv;
 import org.belthigh.files.Folder;
-import org.belthigh.files.PlainText;
 import org.belthigh.files.Table;
-import org.belthigh.files.Workbook;
 import org.belthigh.files.Yaml;
-import org.belthigh.files.YamlTable;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
 /** One reading of one club folder, file by file. */
 final class FolderReading {
-  private static final List<String> NAMES =
-      List.of("roster", "calendar", "throws", "wellness", "other", "coach");
-  private static final List<String> FORMS = List.of(".csv", ".xlsx", ".yaml", ".yml");
-  private static final List<String> UNREAD_FORMS = List.of(".xls", ".ods", ".numbers");
-
-  /** One workbook may hold all tables, a sheet each; its logs are these. */
-  private static final String WORKBOOK = "workbook.xlsx";
-
-  private static final List<String> LOG_SHEETS = List.of("log", "logs", "tally", "tallies");
-
   private static final List<String> LOG_COLUMNS =
       Stream.of(TossRows.COLUMNS, TallyRows.COLUMNS, ShortMarks.COLUMNS)
           .flatMap(columns -> Sheet.of(columns, cells -> Optional.empty()).columns().stream())
@@ -47,26 +32,18 @@ final class FolderReading {
   /** The practice logs in short form, by the name that messages use. */
   private final Map<String, ShortLog> shortLogs = new LinkedHashMap<>();
 
+  private final ClubTables tables;
   private Bearings.Drills drills;
-  private Optional<Workbook> book = Optional.empty();
-  private boolean bookRead;
 
   FolderReading(Folder folder, Catalogue catalogue) {
     this.folder = folder;
     this.catalogue = catalogue;
-  }
-
-  /** Whether a file of that name in the folder is read. */
-  static boolean reads(String name) {
-    return name.equals("club.yaml")
-        || name.equals(WORKBOOK)
-        || NAMES.stream().anyMatch(n -> FORMS.stream().anyMatch(form -> name.equals(n + form)));
+    this.tables = new ClubTables(folder, problems);
   }
 
   ClubRecord read() throws Unusable {
     Club club = club();
     Bearings bearings = bearings(club);
-    lookForOtherFiles();
     Logs logs = logs(bearings);
     CalendarRows calendar = new CalendarRows(bearings);
     OtherRows others = new OtherRows(bearings);
@@ -86,6 +63,7 @@ final class FolderReading {
         sheet("coach", Sheet.of(OtherRows.PLACEMENT_COLUMNS, others::placement));
     List<Toss> tosses = logs.tosses();
     List<Tally> tallies = logs.tallies(problems);
+    tables.lookThrough(safety);
     problems.addAll(logs.remarks());
     problems.addAll(OpenComplaints.remarks(wellness));
     return new ClubRecord(
@@ -140,9 +118,9 @@ final class FolderReading {
 
   private Bearings bearings(Club club) throws Unusable {
     RosterRows roster = new RosterRows(club);
-    List<Table> tables = tables("roster");
-    if (tables.isEmpty() && FORMS.stream().noneMatch(form -> folder.has("roster" + form))) {
-      lookForOtherForms("roster");
+    List<ClubTables.Source> sources = tables.of("roster");
+    if (sources.isEmpty()) {
+      tables.tellOtherForms("roster");
       throw unusable(
           folder.shown("roster.csv"),
           "the file is missing",
@@ -150,7 +128,7 @@ final class FolderReading {
           "Maybe the roster has another name.");
     }
     Map<String, Player> players =
-        RosterRows.byId(sheet(tables, Sheet.of(RosterRows.COLUMNS, roster::row)));
+        RosterRows.byId(sheet(sources, Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
       throw unusable(
           folder.shown("roster.csv"),
@@ -166,77 +144,12 @@ final class FolderReading {
         club, curriculum, drills, players, roster.setAside(), roster.setAsideNames());
   }
 
-  private void lookForOtherFiles() {
-    NAMES.forEach(this::lookForOtherForms);
-    List<String> read = NAMES.stream().map(n -> n + ".csv").toList();
-    for (String name : folder.names("")) {
-      String lower = name.toLowerCase(Locale.ROOT);
-      boolean book = lower.endsWith(".xlsx") && !name.equals(WORKBOOK);
-      boolean known = read.contains(name) || read.contains(name.replace(".xlsx", ".csv"));
-      if ((lower.endsWith(".csv") || book) && !known) {
-        problems.add(
-            Problem.warning(
-                Origin.of(folder.shown(name)),
-                "",
-                "no file of this name is read",
-                "files are " + String.join(", ", read) + " and logs/*.csv",
-                Cells.maybe(name, read, "it belongs in logs")));
-      }
-    }
-  }
-
-  private void lookForOtherForms(String name) {
-    for (String form : UNREAD_FORMS) {
-      if (folder.has(name + form)) {
-        problems.add(otherForm(name + form));
-      }
-    }
-  }
-
-  private Problem otherForm(String name) {
-    return Problem.fault(
-        Origin.of(folder.shown(name)),
-        "",
-        "files of this form are not read",
-        "it must be CSV, XLSX or YAML",
-        "Save it as \"CSV UTF-8\".");
-  }
-
   private Logs logs(Bearings bearings) {
     Logs logs = new Logs();
-    for (String name : folder.names("logs")) {
-      String lower = name.toLowerCase(Locale.ROOT);
-      if (shortLogs.containsKey(folder.shown(name))) {
-        marks(shortLogs.get(folder.shown(name)).marks(), logs, bearings);
-      } else if (FORMS.stream().anyMatch(lower::endsWith)) {
-        logTables(name).forEach(table -> log(table, logs, bearings));
-      } else if (UNREAD_FORMS.stream().anyMatch(lower::endsWith)) {
-        problems.add(otherForm(name));
-      }
-    }
-    for (String sheet : LOG_SHEETS) {
-      sheetOfWorkbook(sheet).ifPresent(table -> log(table, logs, bearings));
-    }
+    tables.logs(
+        name -> marks(shortLogs.get(folder.shown(name)).marks(), logs, bearings),
+        table -> log(table, logs, bearings));
     return logs;
-  }
-
-  /**
-   * The tables of a log file: those sheets of a workbook that are named as logs, else its first.
-   */
-  private List<Table> logTables(String name) {
-    if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-      return table(name).stream().toList();
-    }
-    return workbook(name)
-        .map(
-            book -> {
-              List<String> sheets = LOG_SHEETS.stream().filter(book.sheets()::contains).toList();
-              return (sheets.isEmpty() ? List.of("log") : sheets)
-                  .stream()
-                      .flatMap(sheet -> book.table(sheet, sheets.isEmpty(), problems::add).stream())
-                      .toList();
-            })
-        .orElse(List.of());
   }
 
   private void log(Table raw, Logs logs, Bearings bearings) {
@@ -260,13 +173,11 @@ final class FolderReading {
 
   /** Reads the practice logs in short form; they come first, for they may bring guests. */
   private void readShortLogs(Club club) {
-    for (String name : folder.names("logs")) {
-      if (name.toLowerCase(Locale.ROOT).endsWith(".txt")) {
-        ShortLog log = new ShortLog(folder.shown(name), drills, club, dates);
-        folder.plain(name, problems::add).ifPresent(plain -> log.read(plain.text()));
-        problems.addAll(log.problems());
-        shortLogs.put(folder.shown(name), log);
-      }
+    for (String name : tables.shortLogs()) {
+      ShortLog log = new ShortLog(folder.shown(name), drills, club, dates);
+      folder.plain(name, problems::add).ifPresent(plain -> log.read(plain.text()));
+      problems.addAll(log.problems());
+      shortLogs.put(folder.shown(name), log);
     }
   }
 
@@ -291,50 +202,15 @@ final class FolderReading {
     return table.has("measure") || (table.has("made") && table.has("of"));
   }
 
-  private Optional<Table> table(String name) {
-    String lower = name.toLowerCase(Locale.ROOT);
-    if (lower.endsWith(".xlsx")) {
-      String sheet = lower.substring(lower.lastIndexOf('/') + 1, lower.length() - ".xlsx".length());
-      return workbook(name).flatMap(book -> book.table(sheet, true, problems::add));
-    }
-    Optional<PlainText> plain = folder.plain(name, problems::add);
-    return lower.endsWith(".csv")
-        ? plain.flatMap(text -> Csv.parse(text, folder.shown(name), problems::add))
-        : plain.flatMap(text -> YamlTable.parse(text.text(), folder.shown(name), problems));
-  }
-
-  private Optional<Workbook> workbook(String name) {
-    return folder
-        .bytes(name, problems::add)
-        .flatMap(bytes -> Workbook.parse(bytes, folder.shown(name), problems::add));
-  }
-
-  private Optional<Table> sheetOfWorkbook(String sheet) {
-    if (!bookRead && folder.has(WORKBOOK)) {
-      book = workbook(WORKBOOK);
-    }
-    bookRead = true;
-    return book.flatMap(b -> b.table(sheet, false, problems::add));
-  }
-
-  /** Every table of that name, whatever its form: all of them count. */
-  private List<Table> tables(String name) {
-    return Stream.concat(
-            FORMS.stream()
-                .map(form -> name + form)
-                .filter(folder::has)
-                .flatMap(file -> table(file).stream()),
-            sheetOfWorkbook(name).stream())
-        .toList();
-  }
-
   private <T> List<T> sheet(String name, Sheet<T> sheet) {
-    return sheet(tables(name), sheet);
+    return sheet(tables.of(name), sheet);
   }
 
-  private <T> List<T> sheet(List<Table> tables, Sheet<T> sheet) {
+  private <T> List<T> sheet(List<ClubTables.Source> sources, Sheet<T> sheet) {
     List<T> all = new ArrayList<>();
-    tables.forEach(table -> rows(table, sheet).ifPresent(all::addAll));
+    sources.stream()
+        .flatMap(source -> source.table().stream())
+        .forEach(table -> rows(table, sheet).ifPresent(all::addAll));
     return all;
   }
 
@@ -345,27 +221,16 @@ final class FolderReading {
       Function<Cells, Optional<T>> row,
       SafetyRows safety,
       Unread.What what) {
-    List<Table> tables = tables(name);
-    long files = FORMS.stream().filter(form -> folder.has(name + form)).count();
-    boolean bookLost = folder.has(WORKBOOK) && book.isEmpty();
-    boolean lost =
-        bookLost
-            || UNREAD_FORMS.stream().anyMatch(form -> folder.has(name + form))
-            || tables.stream().filter(t -> !t.file().contains(WORKBOOK)).count() < files;
     List<T> all = new ArrayList<>();
-    for (Table table : tables) {
-      Optional<List<T>> rows = rows(table, Sheet.of(columns, row));
+    for (ClubTables.Source source : tables.of(name)) {
+      Optional<Table> table = source.table();
+      Optional<List<T>> rows = table.flatMap(t -> rows(t, Sheet.of(columns, row)));
       rows.ifPresent(all::addAll);
-      lost |= rows.isEmpty() || !table.complete();
-    }
-    if (lost) {
-      problems.add(safety.lost(what, folder.shown(bookLost ? WORKBOOK : fileOf(name))));
+      if (rows.isEmpty() || !table.orElseThrow().complete()) {
+        problems.add(safety.lost(what, source.shown()));
+      }
     }
     return all;
-  }
-
-  private String fileOf(String name) {
-    return FORMS.stream().map(f -> name + f).filter(folder::has).findFirst().orElse(name + ".csv");
   }
 
   /** An unknown column is a remark, unless it would set a limit. */

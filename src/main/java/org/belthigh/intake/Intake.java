@@ -19,9 +19,12 @@ public final class Intake {
     return Dates.clear().parse(text).map(List::of).orElseGet(() -> Dates.meanings(text));
   }
 
-  /** Whether a file of that name, right in a club folder, is read as a part of it. */
+  /**
+   * Whether a file of that name, right in a club folder, is read as a part of it, or looked at
+   * since it may hold what should have been.
+   */
   public static boolean reads(String name) {
-    return FolderReading.reads(name);
+    return ClubFiles.concerns(name);
   }
 
   /**

@@ -52,6 +52,7 @@ final class SafetyRows {
     OptionalInt pitches = pitches(cells);
     Optional<Outing.Kind> kind = cells.word("kind", Outing.Kind.class);
     OptionalInt before = beforeLastBatter(cells, pitches);
+    refuseBrokenOff(cells);
     OptionalDouble innings = innings(cells);
     OptionalInt caught = cells.whole("innings_caught", 0, MOST_INNINGS);
     if (!cells.sound()) {
@@ -71,6 +72,17 @@ final class SafetyRows {
             cells.text("team"),
             cells.text("game"),
             cells.origin()));
+  }
+
+  /** A 7 at the end of a file may be what is left of a 75. */
+  private static void refuseBrokenOff(Cells cells) {
+    if (cells.breaksOff()) {
+      cells.fault(
+          "pitches",
+          "the file breaks off in this row, so the last number may be cut",
+          "the last row must have all its cells, or a line end",
+          "Maybe the file was not copied to its end; compare the row, then save it again.");
+    }
   }
 
   private static OptionalInt pitches(Cells cells) {

@@ -481,19 +481,30 @@ class IntakeTest {
 
   @Test
   void other_forms_are_told_and_not_read() {
-    club.with("throws.xls", "x").with("logs/march.ods", "x").with("trows.csv", "x");
+    club.with("throws.xls", "x").with("logs/march.ods", "x");
 
     assertThat(club.messages())
         .containsExactly(
             "fault CLUB/logs/march.ods: files of this form are not read; it must be CSV, XLSX or"
                 + " YAML.\nSave it as \"CSV UTF-8\".",
-            "fault CLUB/throws.csv: not every row could be read; each report counts; until then ask"
-                + " before anyone throws.\nCorrect what else is said of this file.",
             "fault CLUB/throws.xls: files of this form are not read; it must be CSV, XLSX or"
                 + " YAML.\nSave it as \"CSV UTF-8\".",
-            "warning CLUB/trows.csv: no file of this name is read; files are roster.csv,"
-                + " calendar.csv, throws.csv, wellness.csv, other.csv, coach.csv and logs/*.csv.\n"
-                + "Maybe throws.csv.");
+            "fault CLUB/throws.xls: not every row could be read; each report counts; until then ask"
+                + " before anyone throws.\nCorrect what else is said of this file.");
+  }
+
+  @Test
+  void a_mistyped_name_is_told_with_what_it_may_hold() {
+    club.with("trows.csv", "x");
+
+    assertThat(club.messages())
+        .containsExactly(
+            "fault CLUB/trows.csv: not every row could be read; each report counts; until then ask"
+                + " before anyone throws.\nCorrect what else is said of this file.",
+            "fault CLUB/trows.csv: this was found and not read, and may hold rows of throws;"
+                + " throws.csv, the same as .xlsx or .yaml, or the sheet of that name in"
+                + " workbook.xlsx are read.\nMaybe put its rows into throws.csv; if it is an old"
+                + " copy, move it out of the folder.");
   }
 
   @Test
