@@ -125,7 +125,7 @@ final class Fuzzing {
             new Bearings.Drills(small.curricula().get("small")),
             RosterRows.byId(club.players()),
             Map.of(),
-            Set.of());
+            List.of());
     addReaders();
     for (String name : readers.keySet()) {
       samples.put(name, List.copyOf(samplesOf(name)));
