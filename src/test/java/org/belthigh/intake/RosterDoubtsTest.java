@@ -29,8 +29,7 @@ class RosterDoubtsTest {
   }
 
   private ClubRecord roster(String... rows) {
-    return club.with(
-            "roster.csv", Stream.concat(Stream.of(HEADER), Stream.of(rows)).toList())
+    return club.with("roster.csv", Stream.concat(Stream.of(HEADER), Stream.of(rows)).toList())
         .read();
   }
 

@@ -10,7 +10,9 @@ import org.belthigh.intake.TestClub;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Prints name a child by first name and number, and say no more of the last name than they must. */
+/**
+ * Prints name a child by first name and number, and say no more of the last name than they must.
+ */
 class LabelNamesTest {
   @TempDir private Path temp;
 
