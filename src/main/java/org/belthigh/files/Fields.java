@@ -3,6 +3,7 @@ package org.belthigh.files;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,27 @@ public final class Fields {
    */
   public static <T> Optional<T> read(
       Node node, List<Problem> problems, Function<Fields, T> reader) {
+    return read(node, problems, Optional.empty(), reader);
+  }
+
+  /**
+   * Reads {@code node} with {@code reader}; keys that the reader never asked for are faults, and
+   * the rest is used.
+   *
+   * @param problems receives what is wrong
+   * @param unknown receives the keys that were never asked for
+   * @return empty where anything but unknown keys was wrong
+   */
+  public static <T> Optional<T> read(
+      Node node, List<Problem> problems, List<Problem> unknown, Function<Fields, T> reader) {
+    return read(node, problems, Optional.of(unknown), reader);
+  }
+
+  private static <T> Optional<T> read(
+      Node node,
+      List<Problem> problems,
+      Optional<List<Problem>> unknown,
+      Function<Fields, T> reader) {
     if (!(node instanceof Node.Entries entries)) {
       problems.add(
           Problem.fault(
@@ -62,24 +84,28 @@ public final class Fields {
                 "Correct the value that is named."));
       }
     }
-    fields.refuseUnknown();
+    unknown.orElse(own).addAll(fields.unknown());
     problems.addAll(own);
     return own.stream().anyMatch(Problem::isFault) ? Optional.empty() : result;
   }
 
-  private void refuseUnknown() {
-    for (String key : node.values().keySet()) {
-      if (!asked.contains(key)) {
-        fault(
-            node.keys().get(key),
-            key,
-            "this key is not known here",
-            "known keys are " + String.join(", ", asked),
-            Nearest.to(key, asked)
-                .map(near -> "Maybe '" + near + "' is meant.")
-                .orElse("Take the key out."));
-      }
-    }
+  private List<Problem> unknown() {
+    return node.values().keySet().stream()
+        .filter(key -> !asked.contains(key))
+        .map(key -> unknown(node.keys().get(key), key, asked))
+        .toList();
+  }
+
+  /** The fault of a key that is not among those that can stand there. */
+  public static Problem unknown(Origin origin, String key, Collection<String> known) {
+    return Problem.fault(
+        origin,
+        key,
+        "this key is not known here",
+        "known keys are " + String.join(", ", known),
+        Nearest.to(key, known)
+            .map(near -> "Maybe '" + near + "' is meant.")
+            .orElse("Take the key out."));
   }
 
   private void fault(Origin origin, String key, String found, String allowed, String maybe) {
@@ -338,6 +364,11 @@ public final class Fields {
   /** A group of keys below {@code key}; empty where the key is missing or the group has faults. */
   public <T> Optional<T> inside(String key, Function<Fields, T> reader) {
     return find(key).flatMap(found -> read(found, problems, reader));
+  }
+
+  /** As {@link #inside}, but keys that were never asked for go to {@code unknown}. */
+  public <T> Optional<T> inside(String key, List<Problem> unknown, Function<Fields, T> reader) {
+    return find(key).flatMap(found -> read(found, problems, unknown, reader));
   }
 
   /** A text by language, which must be there with English at the least. */

@@ -21,15 +21,15 @@ final class Bearings {
   private final Drills drills;
   private final Map<String, Player> players;
   private final Map<String, Origin> setAside;
-  private final Set<String> setAsideNames;
-  private Optional<NameBook> names = Optional.empty();
+  private final NameBook<RosterRow> absent;
+  private Optional<NameBook<Player>> names = Optional.empty();
 
   /**
    * What rows are checked against.
    *
    * @param players by id, in roster order
    * @param setAside where players stand whose roster row could not be used
-   * @param setAsideNames their first names and shirt numbers: nobody else goes by one of them
+   * @param absent the rows of those who have no plan: nobody else goes by one of their names
    */
   Bearings(
       Club club,
@@ -37,13 +37,13 @@ final class Bearings {
       Drills drills,
       Map<String, Player> players,
       Map<String, Origin> setAside,
-      Set<String> setAsideNames) {
+      List<RosterRow> absent) {
     this.club = club;
     this.curriculum = curriculum;
     this.drills = drills;
     this.players = players;
     this.setAside = setAside;
-    this.setAsideNames = setAsideNames;
+    this.absent = new NameBook<>(absent);
   }
 
   Club club() {
@@ -70,7 +70,7 @@ final class Bearings {
       return Optional.empty();
     }
     List<Player> called = called(text, cells.text("group"));
-    if (!players.containsKey(text) && setAsideNames.contains(NameBook.plain(text))) {
+    if (!players.containsKey(text) && goesByAbsent(text)) {
       cells.fault(
           "player",
           "'" + text + "' may be a player who was set aside in the roster",
@@ -126,9 +126,9 @@ final class Bearings {
     return called.size() == 1 ? called.get(0).id() : text;
   }
 
-  private NameBook names() {
+  private NameBook<Player> names() {
     if (names.isEmpty()) {
-      names = Optional.of(new NameBook(players.values()));
+      names = Optional.of(new NameBook<>(players.values()));
     }
     return names.get();
   }
@@ -169,7 +169,11 @@ final class Bearings {
 
   /** Whether a child may be meant whose roster row could not be used. */
   private boolean isSetAside(String text) {
-    return setAside.containsKey(text) || setAsideNames.contains(NameBook.plain(text));
+    return setAside.containsKey(text) || goesByAbsent(text);
+  }
+
+  private boolean goesByAbsent(String text) {
+    return !absent.called(text).isEmpty();
   }
 
   private Problem withoutPlayer(Origin origin, String id, int rows) {

@@ -15,6 +15,7 @@ import org.belthigh.files.Fields;
 import org.belthigh.files.Nearest;
 import org.belthigh.files.Node;
 import org.belthigh.model.Coded;
+import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
 /**
@@ -30,22 +31,31 @@ final class ClubFile {
       Pattern.compile("con|prn|aux|nul|com[1-9]|lpt[1-9]", Pattern.CASE_INSENSITIVE);
 
   private static final List<String> PAPERS = List.of("letter", "a4");
-  private static final List<String> KEYS =
+
+  /** What a club can count; a practice asks for tees, nets, screens and machines. */
+  private static final List<String> THINGS =
       List.of(
-          "name",
-          "paper",
-          "languages",
-          "rule_book",
-          LimitKeys.STRICTER,
-          "season",
-          "groups",
-          "curriculum",
-          "tossers",
-          "equipment",
-          "places",
-          "emergency",
-          "dates",
-          "other");
+          "tees",
+          "nets",
+          "screens",
+          "machines",
+          "plastic_balls",
+          "foam_balls",
+          "tennis_balls",
+          "marked_balls",
+          "baseballs",
+          "softballs",
+          "bats",
+          "helmets",
+          "eyewear",
+          "gloves",
+          "targets",
+          "plates",
+          "bases",
+          "cones",
+          "buckets",
+          "clipboards");
+
   private static final int USUAL_TOSSERS = 1;
   private static final int MOST_TOSSERS = 20;
 
@@ -66,7 +76,7 @@ final class ClubFile {
    */
   Optional<Club> read(Node node, List<Problem> problems) {
     Node usable = new LimitKeys(catalogue).without(node, light);
-    Optional<Club> club = Fields.read(usable, grave, this::club);
+    Optional<Club> club = Fields.read(usable, grave, light, this::club);
     problems.addAll(grave);
     problems.addAll(light);
     return club;
@@ -81,8 +91,8 @@ final class ClubFile {
   }
 
   private Club club(Fields f) {
-    refuseUnknown(f);
     dates = dates(f);
+    tellOther(f);
     int tossers = f.optionalWhole("tossers", 0, MOST_TOSSERS).orElse(USUAL_TOSSERS);
     List<LocalDate> season = season(f);
     List<String> books = ruleBooks(f);
@@ -106,18 +116,25 @@ final class ClubFile {
     return Optional.of(text.toLowerCase(Locale.ROOT)).filter(LANGUAGES::contains);
   }
 
-  private void refuseUnknown(Fields f) {
-    for (String key : f.keys()) {
-      if (!KEYS.contains(key)) {
-        light.add(
-            Problem.warning(
-                f.origin(key),
-                key,
-                "the key is not known and is not read",
-                "keys are " + String.join(", ", KEYS),
-                Cells.maybe(key, KEYS, "it is a note of your own; then leave it")));
+  /** The key is kept free: nothing is read below it. */
+  private void tellOther(Fields f) {
+    for (Node item : f.items("other")) {
+      if (item instanceof Node.Entries entries) {
+        entries.values().keySet().forEach(key -> tellOther(key, entries.keys().get(key)));
+      } else {
+        tellOther("other", item.origin());
       }
     }
+  }
+
+  private void tellOther(String key, Origin origin) {
+    light.add(
+        Problem.warning(
+            origin,
+            key,
+            "nothing below other is read",
+            "other may stand in club.yaml and sets nothing",
+            "Maybe it belongs in other.csv, or one level further out."));
   }
 
   private void leaveOut(Fields f, String key, String found, String allowed, String maybe) {
@@ -212,9 +229,10 @@ final class ClubFile {
     }
   }
 
-  private static List<LocalDate> season(Fields f) {
+  private List<LocalDate> season(Fields f) {
     return f.<List<LocalDate>>inside(
             "season",
+            light,
             s -> {
               LocalDate first = s.date("first");
               LocalDate last = s.date("last");
@@ -243,7 +261,7 @@ final class ClubFile {
   private List<Club.Group> groups(Fields f, int tossers) {
     List<Club.Group> groups = new ArrayList<>();
     for (Node item : f.items("groups")) {
-      Fields.read(item, light, g -> group(g, tossers, groups)).ifPresent(groups::add);
+      Fields.read(item, light, light, g -> group(g, tossers, groups)).ifPresent(groups::add);
     }
     if (groups.isEmpty()) {
       f.refuse(
@@ -305,17 +323,25 @@ final class ClubFile {
           item,
           light,
           e -> {
-            e.keys().forEach(thing -> counts.put(thing, e.whole(thing, 0, 9999)));
+            e.keys().forEach(thing -> counts.put(thing, count(e, thing)));
             return counts;
           });
     }
     return counts;
   }
 
+  /** A thing that is not known stays counted: a club that counts owns what it names, no more. */
+  private int count(Fields equipment, String thing) {
+    if (!THINGS.contains(thing)) {
+      light.add(Fields.unknown(equipment.origin(thing), thing, THINGS));
+    }
+    return equipment.whole(thing, 0, 9999);
+  }
+
   private List<Club.Venue> venues(Fields f) {
     List<Club.Venue> venues = new ArrayList<>();
     for (Node item : f.items("places")) {
-      Fields.read(item, light, ClubFile::venue).ifPresent(venues::add);
+      Fields.read(item, light, light, ClubFile::venue).ifPresent(venues::add);
     }
     return venues;
   }
@@ -341,10 +367,22 @@ final class ClubFile {
 
   private Optional<Club.Emergency> emergency(Fields f) {
     List<Node> items = f.items("emergency");
+    items.stream()
+        .skip(1)
+        .forEach(
+            more ->
+                light.add(
+                    Problem.fault(
+                        more.origin(),
+                        "emergency",
+                        "a second group of keys stands here and is left out",
+                        "emergency must be one group of keys",
+                        "Maybe write the other number as note.")));
     return items.isEmpty()
         ? Optional.empty()
         : Fields.read(
             items.get(0),
+            light,
             light,
             e ->
                 new Club.Emergency(

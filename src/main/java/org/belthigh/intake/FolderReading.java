@@ -35,6 +35,10 @@ final class FolderReading {
   private final ClubTables tables;
   private Bearings.Drills drills;
 
+  /** The children who cannot be told apart, and the row of the roster that makes the doubt. */
+  private Map<String, Origin> doubtful = Map.of();
+
+
   FolderReading(Folder folder, Catalogue catalogue) {
     this.folder = folder;
     this.catalogue = catalogue;
@@ -48,6 +52,7 @@ final class FolderReading {
     CalendarRows calendar = new CalendarRows(bearings);
     OtherRows others = new OtherRows(bearings);
     SafetyRows safety = new SafetyRows(bearings);
+    safety.doubtful(doubtful);
     List<Event> events = sheet("calendar", Sheet.of(CalendarRows.COLUMNS, calendar::row));
     List<Outing> outings =
         safely("throws", SafetyRows.OUTING_COLUMNS, safety::outing, safety, Unread.What.OUTING);
@@ -136,12 +141,14 @@ final class FolderReading {
           "a roster must hold at least one",
           "Correct the rows that are named, or add one.");
     }
+    RosterDoubts doubts = new RosterDoubts(roster.rows());
+    problems.addAll(doubts.problems());
+    doubtful = doubts.children();
     Curriculum curriculum = catalogue.curricula().get(club.curriculum());
     drills = new Bearings.Drills(curriculum);
     readShortLogs(club);
     addGuests(players);
-    return new Bearings(
-        club, curriculum, drills, players, roster.setAside(), roster.setAsideNames());
+    return new Bearings(club, curriculum, drills, players, roster.setAside(), roster.absent());
   }
 
   private Logs logs(Bearings bearings) {

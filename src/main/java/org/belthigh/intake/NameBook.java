@@ -14,46 +14,48 @@ import org.belthigh.files.Nearest;
  * Who is meant by a text: an id, a shirt number, a first or last name, both in either order, the
  * first name with the beginning of the last, and any of these with the shirt number or the id, as
  * sheets print them ({@code Ana O. 12}). Case, accents, points and blanks do not matter.
+ *
+ * @param <N> what is known of those who can be meant
  */
-final class NameBook {
-  private final Map<String, List<Player>> whole = new HashMap<>();
-  private final Map<String, List<Player>> words = new HashMap<>();
-  private final Collection<Player> players;
+final class NameBook<N extends Named> {
+  private final Map<String, List<N>> whole = new HashMap<>();
+  private final Map<String, List<N>> words = new HashMap<>();
+  private final Collection<N> players;
 
-  NameBook(Collection<Player> players) {
+  NameBook(Collection<N> players) {
     this.players = players;
-    for (Player player : players) {
+    for (N player : players) {
       wholeNames(player).forEach(name -> add(whole, name, player));
       partNames(player).forEach(name -> add(words, name, player));
     }
   }
 
-  private static void add(Map<String, List<Player>> index, String name, Player player) {
+  private void add(Map<String, List<N>> index, String name, N player) {
     index.computeIfAbsent(name, n -> new ArrayList<>(1)).add(player);
   }
 
-  private static Stream<String> wholeNames(Player player) {
+  private static Stream<String> wholeNames(Named player) {
     return Stream.of(plain(player.id()), first(player), last(player), number(player))
         .filter(name -> !name.isEmpty())
         .distinct();
   }
 
-  private static Stream<String> partNames(Player player) {
+  private static Stream<String> partNames(Named player) {
     return Stream.of(first(player), last(player))
         .flatMap(name -> Stream.concat(Stream.of(name), Stream.of(name.split("-", -1))))
         .filter(name -> !name.isEmpty())
         .distinct();
   }
 
-  private static String first(Player player) {
+  private static String first(Named player) {
     return plain(player.firstName());
   }
 
-  private static String last(Player player) {
+  private static String last(Named player) {
     return plain(player.lastName().orElse(""));
   }
 
-  private static String number(Player player) {
+  private static String number(Named player) {
     return player.number().isPresent() ? Integer.toString(player.number().getAsInt()) : "";
   }
 
@@ -73,19 +75,19 @@ final class NameBook {
    * All who can be meant, in roster order within each kind of name; none where nobody fits. A whole
    * id, name or number goes before a part of a name.
    */
-  List<Player> called(String text) {
+  List<N> called(String text) {
     String plain = plain(text);
-    List<Player> exact = whole.getOrDefault(plain, List.of());
+    List<N> exact = whole.getOrDefault(plain, List.of());
     if (!exact.isEmpty() || plain.isEmpty()) {
       return exact;
     }
-    Set<Player> composed = new LinkedHashSet<>(composed(plain));
+    Set<N> composed = new LinkedHashSet<>(composed(plain));
     return composed.isEmpty() ? words.getOrDefault(plain, List.of()) : List.copyOf(composed);
   }
 
   /** Those of whom {@code plain} is made up: a name and what follows it. */
-  private List<Player> composed(String plain) {
-    List<Player> found = new ArrayList<>();
+  private List<N> composed(String plain) {
+    List<N> found = new ArrayList<>();
     for (int cut = plain.indexOf('-'); cut > 0; cut = plain.indexOf('-', cut + 1)) {
       String head = plain.substring(0, cut);
       String tail = plain.substring(cut + 1);
@@ -102,7 +104,7 @@ final class NameBook {
     return isNumber(text) ? text.replaceFirst("^0+(?=.)", "") : text;
   }
 
-  private static boolean fits(Player player, String head, String tail) {
+  private static boolean fits(Named player, String head, String tail) {
     boolean byFirst = isPart(head, first(player));
     boolean byLast = isPart(head, last(player));
     boolean byTag = tags(player).contains(unpadded(head));
@@ -112,14 +114,14 @@ final class NameBook {
   }
 
   /** The shirt number and the id. */
-  private static List<String> tags(Player player) {
+  private static List<String> tags(Named player) {
     return Stream.of(number(player), plain(player.id())).filter(t -> !t.isEmpty()).toList();
   }
 
   /**
    * Whether {@code tail} is a tag of the player, with the beginning of {@code other} or without.
    */
-  private static boolean tagged(Player player, String tail, String other) {
+  private static boolean tagged(Named player, String tail, String other) {
     for (String tag : tags(player)) {
       if (unpadded(tail).equals(tag)) {
         return true;
@@ -137,7 +139,7 @@ final class NameBook {
     return false;
   }
 
-  private static boolean isName(Player player, String text) {
+  private static boolean isName(Named player, String text) {
     String first = first(player);
     String last = last(player);
     if (isPart(text, first) || isPart(text, last)) {
@@ -172,11 +174,11 @@ final class NameBook {
                     || near(plain, fullNames(player))
                     || Stream.concat(wholeNames(player), partNames(player))
                         .anyMatch(name -> parts.contains(name)))
-        .map(Player::id)
+        .map(Named::id)
         .toList();
   }
 
-  private static Stream<String> fullNames(Player player) {
+  private static Stream<String> fullNames(Named player) {
     String first = first(player);
     String last = last(player);
     return last.isEmpty()
@@ -198,12 +200,12 @@ final class NameBook {
         : players.stream()
             .filter(
                 p -> Stream.concat(wholeNames(p), fullNames(p)).anyMatch(n -> n.startsWith(plain)))
-            .map(Player::id)
+            .map(Named::id)
             .toList();
   }
 
   /** The one whose name resembles {@code text} most, where one alone bears that name. */
-  List<Player> nearest(String text) {
+  List<N> nearest(String text) {
     return Nearest.to(plain(text), whole.keySet()).map(whole::get).orElse(List.of());
   }
 }

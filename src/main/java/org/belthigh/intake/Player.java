@@ -39,7 +39,8 @@ public record Player(
     Set<DayOfWeek> homeDays,
     Optional<String> needs,
     boolean guest,
-    Home home) {
+    Home home)
+    implements Named {
   public Player {
     homeDays = Set.copyOf(homeDays);
   }

@@ -3,8 +3,9 @@ package org.belthigh.intake;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Period;
+import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,9 +37,9 @@ final class RosterRows {
   private static final int MOST_OFF_GROUP = 1;
 
   private final Club club;
-  private final Map<String, Origin> read = new LinkedHashMap<>();
+  private final Map<String, RosterRow> read = new HashMap<>();
   private final Map<String, Origin> setAside = new LinkedHashMap<>();
-  private final Set<String> setAsideNames = new HashSet<>();
+  private final List<RosterRow> rows = new ArrayList<>();
 
   RosterRows(Club club) {
     this.club = club;
@@ -49,24 +50,33 @@ final class RosterRows {
     return setAside;
   }
 
-  /** First names and shirt numbers of players whose row could not be used, plain. */
-  Set<String> setAsideNames() {
-    return setAsideNames;
+  /** Every row, in the order of reading. */
+  List<RosterRow> rows() {
+    return rows;
+  }
+
+  /** The rows of those who have no plan; not a second row of a child who has one. */
+  List<RosterRow> absent() {
+    Map<String, RosterRow> used =
+        rows.stream()
+            .filter(RosterRow::used)
+            .collect(Collectors.toMap(RosterRow::key, row -> row, (a, b) -> a));
+    return rows.stream()
+        .filter(row -> !row.used())
+        .filter(row -> !used.containsKey(row.key()) || !used.get(row.key()).sameChild(row))
+        .toList();
   }
 
   Optional<Player> row(Cells cells) {
     Optional<String> id = id(cells);
     Optional<Player> player = player(cells, id.orElse(""));
-    if (player.isPresent()) {
-      read.put(player.get().id(), cells.origin());
-      setAside.remove(player.get().id());
-    } else if (cells.has("id") && !read.containsKey(cells.text("id"))) {
-      setAside.putIfAbsent(cells.text("id"), cells.origin());
-    }
-    if (player.isEmpty()) {
-      setAsideNames.add(Vocabulary.plain(cells.text("first_name"), '-'));
-      setAsideNames.add(Vocabulary.plain(cells.text("number"), '-'));
-      setAsideNames.remove("");
+    RosterRow row = RosterRow.of(cells, player.isPresent());
+    rows.add(row);
+    if (row.used()) {
+      read.put(row.key(), row);
+      setAside.remove(row.id());
+    } else if (!row.id().isEmpty() && !read.containsKey(row.key())) {
+      setAside.putIfAbsent(row.id(), cells.origin());
     }
     return player;
   }
@@ -76,14 +86,26 @@ final class RosterRows {
     if (!id.isEmpty() && !ID.matcher(id).matches()) {
       cells.fault(
           "id", "'" + id + "' cannot name a file", "id must be " + ID_ALLOWED, "Maybe p01.");
-    } else if (read.containsKey(id)) {
-      cells.fault(
-          "id",
-          "'" + id + "' stands already on line " + read.get(id).line(),
-          "each id must stand once",
-          "Maybe the row was copied and its id not changed.");
+    } else {
+      refuseAgain(cells, RosterRow.of(cells, false));
     }
     return cells.sound() ? Optional.of(id) : Optional.empty();
+  }
+
+  private void refuseAgain(Cells cells, RosterRow row) {
+    RosterRow before = read.get(row.key());
+    if (before != null) {
+      cells.fault(
+          "id",
+          "'"
+              + row.id()
+              + "' stands already on line "
+              + before.origin().line()
+              + ", so this row has no plan",
+          "each id must stand once, capitals or not"
+              + (before.sameChild(row) ? "" : "; until then ask before " + before.id() + " plays"),
+          "Maybe the row was copied and its id not changed.");
+    }
   }
 
   private Optional<Player> player(Cells cells, String id) {

@@ -6,9 +6,9 @@ import org.belthigh.model.Bats;
 import org.belthigh.model.Side;
 
 /**
- * How sheets name a player: never with the last name.
+ * How sheets name a player: with no more of the last name than tells two of a group apart.
  *
- * @param name the first name; with the initial of the last name where two in the group share it
+ * @param name the first name; and what tells two of a group apart
  * @param number the shirt's
  * @param language of the family
  * @param age calendar age in whole years on the day the plan is made for

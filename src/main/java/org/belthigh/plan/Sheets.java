@@ -28,6 +28,7 @@ final class Sheets {
   private final List<Hold> holds;
   private final Map<String, Comeback> comebacks;
   private final List<LaterRow> later;
+  private final LabelNames names;
   private final ArmSheets arms;
   private final TossLists lists;
   private final Optional<SeasonReports> seasons;
@@ -50,6 +51,7 @@ final class Sheets {
     this.holds = List.copyOf(holds);
     this.comebacks = Map.copyOf(comebacks);
     this.later = List.copyOf(later);
+    this.names = new LabelNames(record.players());
     this.arms = new ArmSheets(catalogue, record, foreseen, request, comebacks, arms);
     this.lists = lists;
     this.seasons =
@@ -226,31 +228,13 @@ final class Sheets {
   Label label(Player player) {
     return new Label(
         player.id(),
-        name(player),
+        names.of(player),
         player.number(),
         player.group(),
         player.ageOn(request.from()),
         player.bats(),
         player.throwsWith(),
         request.language().orElse(player.language()));
-  }
-
-  /** The first name; with the initial of the last name where two in the group share it. */
-  private String name(Player player) {
-    boolean shared =
-        record.players().stream()
-            .anyMatch(
-                p ->
-                    !p.id().equals(player.id())
-                        && p.group().equals(player.group())
-                        && p.firstName().equals(player.firstName()));
-    return shared
-        ? player
-            .lastName()
-            .filter(l -> !l.isEmpty())
-            .map(l -> player.firstName() + " " + l.substring(0, l.offsetByCodePoints(0, 1)) + ".")
-            .orElse(player.firstName())
-        : player.firstName();
   }
 
   static DecisionLine line(SkillDecision decision) {

@@ -316,6 +316,7 @@ class SchemasTest {
             "name-with-escape",
             "nested-deep",
             "nested-deep-keys",
+            "other-holds-keys",
             "tag-of-a-class",
             "two-documents",
             "rule-book-unknown",

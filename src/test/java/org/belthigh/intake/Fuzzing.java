@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -125,7 +124,7 @@ final class Fuzzing {
             new Bearings.Drills(small.curricula().get("small")),
             RosterRows.byId(club.players()),
             Map.of(),
-            Set.of());
+            List.of());
     addReaders();
     for (String name : readers.keySet()) {
       samples.put(name, List.copyOf(samplesOf(name)));
