@@ -3,6 +3,8 @@ package org.belthigh;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -75,7 +77,15 @@ class ArchitectureTest {
           .whereLayer("handout")
           .mayOnlyAccessLayers("model", "words", "plan", "decide")
           .whereLayer("audit")
-          .mayOnlyAccessLayers("model", "files", "catalogue", "intake")
+          .mayOnlyAccessLayers("model", "files", "words", "catalogue", "intake", "decide")
+          .ignoreDependency(
+              JavaClass.Predicates.resideInAPackage("org.belthigh.audit.."),
+              new DescribedPredicate<>("the reader of prints") {
+                @Override
+                public boolean test(JavaClass other) {
+                  return other.getName().startsWith("org.belthigh.handout.PrintedPages");
+                }
+              })
           .whereLayer("heat")
           .mayOnlyAccessLayers("model", "catalogue")
           .whereLayer("history")
@@ -92,6 +102,18 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("model", "catalogue")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
+
+  /** Safety has its own reading; the decider is asked again for progress alone. */
+  @ArchTest
+  static final ArchRule audit_asks_the_decider_for_progress_alone =
+      noClasses()
+          .that()
+          .resideInAPackage("org.belthigh.audit..")
+          .and()
+          .doNotHaveSimpleName("DecisionCheck")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.belthigh.decide..");
 
   @ArchTest
   static final ArchRule only_decide_knows_drools =

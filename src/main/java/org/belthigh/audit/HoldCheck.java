@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Unread;
-import org.belthigh.intake.Wellness;
 
 /**
  * Nothing that a hold of the plan forbids is planned, and every hold that the club folder calls for
@@ -16,6 +15,7 @@ final class HoldCheck {
   static final String EVERYTHING = "everything";
   private static final String SWINGING = "swinging";
   private static final String THROWING = "throwing";
+  private static final String COMMON = "common-practice";
   private static final Set<String> KINDS = Set.of(EVERYTHING, SWINGING, THROWING);
 
   private final Findings findings;
@@ -64,88 +64,77 @@ final class HoldCheck {
     }
   }
 
+  /** Lost reports, and complaints that are open on the first day or begin inside the weeks. */
   private void complaints(FinishedPlan plan, FinishedPlan.Person person, ClubRecord known) {
-    boolean lost =
-        known.unread().stream()
-            .anyMatch(
-                u ->
-                    u.what() == Unread.What.WELLNESS
-                        && u.player().filter(person.id()::equals).isPresent());
-    if (lost) {
-      wanted(plan, person, "a health report that cannot be read", EVERYTHING, "common-practice");
+    known.unread().stream()
+        .filter(u -> u.what() == Unread.What.WELLNESS && u.concerns(person.id()))
+        .map(u -> u.date().filter(plan.from()::isBefore).orElse(plan.from()))
+        .filter(day -> !day.isAfter(plan.last()))
+        .min(LocalDate::compareTo)
+        .ifPresent(
+            day -> {
+              String lost = "a health report that cannot be read";
+              wanted(person, day, lost, SWINGING, COMMON);
+              wanted(person, day, lost, THROWING, COMMON);
+            });
+    HealthDays health = health(person, known);
+    for (HealthDays.Open open : health.openAt(plan.from())) {
+      stops(person, plan.from(), open);
     }
-    List<Wellness> rows =
-        known.wellness().stream().filter(w -> w.player().equals(person.id())).toList();
-    for (Wellness row : rows) {
-      boolean open =
-          row.kind().holds()
-              && row.kind() != Wellness.Kind.OTHER_PAIN
-              && rows.stream().noneMatch(r -> !r.date().isBefore(row.date()) && ends(r, row));
-      if (open) {
-        stops(plan, person, row);
-      }
-      if (row.kind() == Wellness.Kind.OTHER_PAIN && row.date().equals(plan.from())) {
-        restOfDay(plan, person, row);
-      }
+    for (HealthDays.Open open : health.begunAfter(plan.from(), plan.last())) {
+      stops(person, open.since(), open);
     }
+    health.endedUpTo(plan.from()).forEach(ended -> gently(person, ended));
   }
 
-  /**
-   * The day of the clearance belongs to it; whoever may give it stands in the club folder's page.
-   */
-  private static boolean ends(Wellness row, Wellness complaint) {
-    boolean mild =
-        complaint.kind() == Wellness.Kind.ILLNESS || complaint.kind() == Wellness.Kind.OTHER_PAIN;
-    return (row.kind() == Wellness.Kind.SYMPTOM_FREE && mild)
-        || (row.kind() == Wellness.Kind.CLEARED
-            && row.clears().filter(k -> k == complaint.kind()).isPresent()
-            && row.by().filter(r -> may(r, complaint.kind())).isPresent());
+  private static HealthDays health(FinishedPlan.Person person, ClubRecord known) {
+    return new HealthDays(
+        known.wellness().stream().filter(w -> w.player().equals(person.id())).toList());
   }
 
-  private static boolean may(Wellness.Role role, Wellness.Kind kind) {
-    boolean clinician =
-        switch (role) {
-          case PHYSICIAN, PHYSICIAN_ASSISTANT, NURSE_PRACTITIONER, ATHLETIC_TRAINER -> true;
-          default -> false;
-        };
-    return switch (kind) {
-      case HEAD_INJURY -> clinician;
-      case ARM_PAIN, BACK_PAIN -> clinician || role == Wellness.Role.PHYSICAL_THERAPIST;
-      default -> true;
-    };
-  }
-
-  private void stops(FinishedPlan plan, FinishedPlan.Person person, Wellness row) {
-    String what = row.kind().id() + " of " + row.date();
-    switch (row.kind()) {
+  private void stops(FinishedPlan.Person person, LocalDate day, HealthDays.Open open) {
+    String what = open.kind().id() + " of " + open.since();
+    switch (open.kind()) {
       case ARM_PAIN, BACK_PAIN -> {
-        wanted(plan, person, what, THROWING, "s20");
-        wanted(plan, person, what, SWINGING, "common-practice");
+        wanted(person, day, what, THROWING, "s20");
+        wanted(person, day, what, SWINGING, COMMON);
       }
-      default -> wanted(plan, person, what, EVERYTHING, "common-practice");
-    }
-  }
-
-  private void restOfDay(FinishedPlan plan, FinishedPlan.Person person, Wellness row) {
-    if (person.holds().stream()
-        .noneMatch(h -> h.stops(EVERYTHING) && h.covers(plan.from(), plan.from()))) {
-      findings.broken(
-          person.id() + " " + plan.from(),
-          "no hold for " + row.kind().id() + " of that day",
-          "it stops the day",
-          limits.name("common-practice"));
+      case OTHER_PAIN -> {
+        wanted(person, day, what, THROWING, COMMON);
+        wanted(person, day, what, SWINGING, COMMON);
+      }
+      default -> wanted(person, day, what, EVERYTHING, COMMON);
     }
   }
 
   private void wanted(
-      FinishedPlan plan, FinishedPlan.Person person, String cause, String kind, String source) {
-    if (person.holds().stream()
-        .noneMatch(h -> h.stops(kind) && h.covers(plan.from(), LocalDate.MAX))) {
+      FinishedPlan.Person person, LocalDate day, String cause, String kind, String source) {
+    if (person.holds().stream().noneMatch(h -> h.stops(kind) && h.covers(day, LocalDate.MAX))) {
       findings.broken(
-          person.id() + " " + plan.from(),
+          person.id() + " " + day,
           "no open hold on " + kind + " for " + cause,
           "it stops until a person who may end it ends it",
           limits.name(source));
+    }
+  }
+
+  /** The week from a clearance on has no more than a day of a lighter week. */
+  private void gently(FinishedPlan.Person person, HealthDays.Ended ended) {
+    LocalDate end = ended.on().plusDays(Week.DAYS);
+    person.days().stream()
+        .filter(d -> !d.date().isBefore(ended.on()) && d.date().isBefore(end))
+        .forEach(d -> gently(person, ended, d));
+  }
+
+  private void gently(FinishedPlan.Person person, HealthDays.Ended ended, FinishedPlan.Dated day) {
+    double share = limits.at("lighter-share", person.age());
+    int swings = (int) (share * limits.whole("swings-per-session", person.age() + 1));
+    if (day.allSwings() > swings) {
+      findings.broken(
+          person.id() + " " + day.date(),
+          day.allSwings() + " swings in the week after " + ended.kind().id() + " was cleared",
+          "at most " + swings + ", a lighter week's share",
+          limits.name(COMMON));
     }
   }
 

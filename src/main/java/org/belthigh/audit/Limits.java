@@ -42,4 +42,9 @@ final class Limits {
     Source source = catalogue.source(sourceId);
     return source.sureness().equals(OURS) ? "ours, common practice" : source.shortName();
   }
+
+  /** The same as plans name it. */
+  String plainName(String sourceId) {
+    return catalogue.source(sourceId).shortName();
+  }
 }

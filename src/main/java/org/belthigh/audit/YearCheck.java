@@ -1,5 +1,6 @@
 package org.belthigh.audit;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Set;
@@ -46,6 +47,26 @@ final class YearCheck {
           months + " months of the sport are known, and nothing is said of it",
           "at most " + most + " months in twelve",
           limits.source("sport-months-per-year"));
+    }
+  }
+
+  /** Whether the months that the plan says are those that the club folder knows of. */
+  void said(FinishedPlan.Person person, JsonNode said) {
+    YearMonth end = YearMonth.from(plan.last());
+    YearMonth start = end.minusMonths(MONTHS - 1L);
+    long known = months(person).stream().filter(m -> !m.isBefore(start)).count();
+    same(person, said, "from", start.toString());
+    same(person, said, "to", end.toString());
+    same(person, said, "known", known + "");
+    same(person, said, "most", limits.whole("sport-months-per-year", person.age()) + "");
+  }
+
+  private void same(FinishedPlan.Person person, JsonNode said, String key, String wanted) {
+    if (!said.path(key).asText().equals(wanted)) {
+      findings.fault(
+          person.id() + ", sport_months",
+          key + " is '" + said.path(key).asText() + "'",
+          "by the club folder it is " + wanted);
     }
   }
 

@@ -98,6 +98,16 @@ public record Drill(
   /** An easier or a harder form: another drill, or just words. */
   public record Variant(Optional<String> drill, LocalText text) {}
 
+  /** Whether a ball comes through the air, from a hand or a machine. */
+  public boolean tossed() {
+    return feed != Feed.NONE && feed != Feed.TEE;
+  }
+
+  /** Whether it is done by watching the tosses to another hitter: without gear, and not at home. */
+  public boolean watchesOthers() {
+    return feed == Feed.NONE && adults == 0 && !swing && !at(Place.HOME);
+  }
+
   /** Whether it may be done at {@code place}. */
   public boolean at(Place place) {
     return balls.containsKey(place);

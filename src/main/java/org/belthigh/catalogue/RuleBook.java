@@ -254,19 +254,21 @@ public record RuleBook(
    * @param pitchesThatBarCatching this many pitches in a day end catching for that day (41)
    * @param inningsThatBarPitching caught in this many innings, no pitching that day (4)
    * @param returnPitches caught, then pitched this many: no return to catcher that day (21)
-   * @param returnPitchesOlder the same for ages 15 and 16 (31)
+   * @param returnPitchesOlder the same for the ages {@code olderFrom} to {@code olderTo} (31)
+   * @param olderFrom first age of the higher figure (15)
+   * @param olderTo last age of it (16); any other age goes by the stricter one
    */
   public record CatcherRules(
       int pitchesThatBarCatching,
       int inningsThatBarPitching,
       int returnPitches,
       int returnPitchesOlder,
+      int olderFrom,
+      int olderTo,
       String source) {
-    private static final int OLDER_FROM = 15;
-
     /** The return figure for {@code age} in whole years. */
     public int returnBar(int age) {
-      return age < OLDER_FROM ? returnPitches : returnPitchesOlder;
+      return age >= olderFrom && age <= olderTo ? returnPitchesOlder : returnPitches;
     }
   }
 

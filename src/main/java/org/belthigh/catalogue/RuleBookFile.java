@@ -2,6 +2,7 @@ package org.belthigh.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.belthigh.files.Fields;
 import org.belthigh.model.Coded;
@@ -67,11 +68,15 @@ final class RuleBookFile {
   }
 
   private static RuleBook.CatcherRules catcher(Fields f) {
+    int[] older =
+        ages(f, "return_ages_older", 1, "the first and the last age of the higher figure");
     return new RuleBook.CatcherRules(
         f.whole("pitches_that_bar_catching", 1, MOST_PITCHES),
         f.whole("innings_that_bar_pitching", 1, 20),
         f.whole("return_pitches", 1, MOST_PITCHES),
         f.whole("return_pitches_older", 1, MOST_PITCHES),
+        older[0],
+        older[1],
         f.text("source"));
   }
 
@@ -103,18 +108,16 @@ final class RuleBookFile {
   }
 
   private static int[] ages(Fields f, int youngest) {
-    return f.pair("ages", youngest, OLDEST).orElseGet(() -> missingAges(f));
+    return ages(f, "ages", youngest, "the youngest and the oldest age of the band");
   }
 
-  private static int[] missingAges(Fields f) {
-    if (!f.has("ages")) {
+  private static int[] ages(Fields f, String key, int youngest, String what) {
+    Optional<int[]> ages = f.pair(key, youngest, OLDEST);
+    if (ages.isEmpty() && !f.has(key)) {
       f.refuse(
-          "ages",
-          "the key is missing or empty",
-          "ages must be the youngest and the oldest age of the band",
-          "Write it as [9, 10].");
+          key, "the key is missing or empty", key + " must be " + what, "Write it as [9, 10].");
     }
-    return new int[] {1, OLDEST};
+    return ages.orElse(new int[] {1, OLDEST});
   }
 
   private static RuleBook.RestRow row(Fields f) {

@@ -3,6 +3,7 @@ package org.belthigh.cli;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import org.belthigh.files.Unwritable;
@@ -86,6 +87,8 @@ public final class Belthigh implements Runnable {
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
+    line.registerConverter(LocalDate.class, new DayConverter());
+    line.setParameterExceptionHandler(new UsageMistakes());
     line.setExecutionStrategy(parsed -> belthigh.quietly(parsed, err));
     line.setExecutionExceptionHandler((fault, at, parsed) -> tell(fault, at.getErr()));
     return line;

@@ -10,6 +10,7 @@ import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.files.Folder;
+import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
 import org.belthigh.intake.Unusable;
 import org.belthigh.model.Problem;
@@ -127,8 +128,14 @@ final class CheckCommand implements Callable<Integer> {
 
   private List<Problem> plan(String file, String text, Catalogue catalogue) {
     Audit audit = new Audit(catalogue);
-    return club == null
-        ? audit.alone(file, text)
-        : audit.beside(file, text, new ClubReading(club, catalogue, false).record());
+    Optional<ClubRecord> record =
+        Optional.ofNullable(club).map(c -> new ClubReading(c, catalogue, false).record());
+    List<Problem> problems =
+        new ArrayList<>(
+            record.map(r -> audit.beside(file, text, r)).orElseGet(() -> audit.alone(file, text)));
+    if (Files.isDirectory(path)) {
+      problems.addAll(audit.papers(file, text, new PaperFolder(path), record));
+    }
+    return problems;
   }
 }

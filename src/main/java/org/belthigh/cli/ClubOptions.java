@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Problem;
 import org.belthigh.words.Words;
@@ -123,6 +125,13 @@ final class ClubOptions {
    */
   Set<String> named(ClubRecord record, Collection<String> ids) {
     return reading().named(record, ids);
+  }
+
+  /** Says what is wrong in the input, and what is dated after {@code day}, which was asked for. */
+  static int report(ClubRecord record, LocalDate day, PrintWriter err) {
+    List<Problem> problems = new ArrayList<>(record.problems());
+    problems.addAll(LaterRow.remarks(record, day));
+    return report(problems, err);
   }
 
   /** Says what is wrong in the input, and how much was set aside. */

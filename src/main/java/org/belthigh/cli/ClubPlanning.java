@@ -1,5 +1,7 @@
 package org.belthigh.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -16,11 +18,12 @@ import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Output;
 import org.belthigh.files.Unwritable;
+import org.belthigh.handout.Filed;
 import org.belthigh.handout.Handouts;
 import org.belthigh.handout.Preview;
 import org.belthigh.history.History;
-import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.Planner;
@@ -113,30 +116,46 @@ final class ClubPlanning {
   Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
     ClubReading reading = new ClubReading(folder, catalogue, order.redact());
     ClubRecord record = held(reading.record());
-    refuseUnknownGroups(record);
+    Set<String> groups = Groups.named(record, order.groups());
     Set<String> named = reading.named(record, order.players());
     List<Problem> problems = new ArrayList<>(record.problems());
+    problems.addAll(LaterRow.remarks(record, order.from()));
     try (Output output = Output.into(out);
         Output diary = diary(folder, problems)) {
       History history =
           order.history() ? reading.history(order.from(), problems::add) : History.none();
-      Plan plan = new Planner(catalogue).plan(record, order.request(named), history);
-      Handouts.Tray tray =
-          (path, bytes) -> {
-            output.put(path, bytes);
-            witness.take(path, bytes);
-          };
+      Plan plan = new Planner(catalogue).plan(record, order.request(groups, named), history);
+      PrintedFiles files = new PrintedFiles();
+      Handouts.Tray tray = tray(output, files, witness);
       Audited audited = printedAndAudited(plan, out.resolve("plan.json").toString(), record, tray);
       if (!audited.broken().isEmpty()) {
         return new Planned(audited.broken(), problems);
       }
-      tray.take("plan.json", audited.json().getBytes(StandardCharsets.UTF_8));
+      files.into(audited.json(), order.prints());
+      tray.take("plan.json", Json.text(audited.json()).getBytes(StandardCharsets.UTF_8));
       output.commit();
       if (diary != null) {
         keep(plan, diary).ifPresent(problems::add);
       }
       return new Planned(List.of(), problems);
     }
+  }
+
+  /** Puts each file aside for the move, and notes each print for the list of {@code plan.json}. */
+  private static Handouts.Tray tray(Output output, PrintedFiles files, Handouts.Tray witness) {
+    return new Handouts.Tray() {
+      @Override
+      public void take(String path, byte[] bytes) {
+        output.put(path, bytes);
+        witness.take(path, bytes);
+      }
+
+      @Override
+      public void take(Filed filed, byte[] pdf) {
+        take(filed.path(), pdf);
+        files.note(filed, pdf);
+      }
+    };
   }
 
   /** The folder by its own rule books and by those that the order adds. */
@@ -151,7 +170,7 @@ final class ClubPlanning {
    *
    * @param broken limits that it does not keep
    */
-  private record Audited(String json, List<Problem> broken) {}
+  private record Audited(ObjectNode json, List<Problem> broken) {}
 
   /** Prints the plan, and has it read by a second pair of eyes meanwhile. */
   private Audited printedAndAudited(Plan plan, String file, ClubRecord record, Handouts.Tray tray) {
@@ -183,8 +202,15 @@ final class ClubPlanning {
   }
 
   private Audited audited(Plan plan, String file, ClubRecord record) {
-    String json = Json.text(PlanJson.of(plan, words));
-    return new Audited(json, audit.broken(file, json, record));
+    ObjectNode json = PlanJson.of(plan, words);
+    ObjectNode asked = json.putObject("asked");
+    ArrayNode groups = asked.putArray("groups");
+    order.groups().forEach(groups::add);
+    ArrayNode players = asked.putArray("players");
+    if (!order.players().isEmpty()) {
+      plan.players().forEach(p -> players.add(p.who().id()));
+    }
+    return new Audited(json, audit.broken(file, Json.text(json), record));
   }
 
   private void print(Plan plan, Handouts.Tray tray) {
@@ -192,10 +218,18 @@ final class ClubPlanning {
     handouts.print(
         plan,
         order.prints(),
-        (path, pdf) -> {
-          tray.take(path, pdf);
-          if (order.preview()) {
-            tray.take(path.replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
+        new Handouts.Tray() {
+          @Override
+          public void take(String path, byte[] bytes) {
+            tray.take(path, bytes);
+          }
+
+          @Override
+          public void take(Filed filed, byte[] pdf) {
+            tray.take(filed, pdf);
+            if (order.preview()) {
+              take(filed.path().replaceFirst("\\.pdf$", ".png"), Preview.png(pdf));
+            }
           }
         });
   }
@@ -237,19 +271,5 @@ final class ClubPlanning {
         "what was handed out could not be kept: " + why.problem().found(),
         "the next plan looks back at what is kept in history",
         why.problem().maybe());
-  }
-
-  private void refuseUnknownGroups(ClubRecord record) {
-    List<String> known = record.club().groups().stream().map(Club.Group::id).toList();
-    for (String group : order.groups()) {
-      if (!known.contains(group)) {
-        throw new NothingDone(
-            "group '"
-                + group
-                + "' is not in club.yaml; the groups there are "
-                + String.join(", ", known)
-                + ".\nMaybe the name was given in place of the id.");
-      }
-    }
   }
 }

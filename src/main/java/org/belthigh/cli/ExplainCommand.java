@@ -52,6 +52,6 @@ final class ExplainCommand implements Callable<Integer> {
     } else {
       explanation.text(id, decisions, holds).forEach(out::println);
     }
-    return ClubOptions.report(record.problems(), spec.commandLine().getErr());
+    return ClubOptions.report(record, day, spec.commandLine().getErr());
   }
 }

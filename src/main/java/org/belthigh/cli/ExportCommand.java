@@ -113,7 +113,7 @@ final class ExportCommand implements Callable<Integer> {
       output.put("tables.xlsx", Spreadsheet.xlsx(tables));
       output.commit();
     }
-    return ClubOptions.report(record.problems(), spec.commandLine().getErr());
+    return ClubOptions.report(record, first, spec.commandLine().getErr());
   }
 
   /** A row a player; as on the overview, no cause of a hold. */

@@ -1,6 +1,8 @@
 package org.belthigh.cli;
 
 import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -42,6 +44,9 @@ final class HeatCommand implements Callable<Integer> {
   private static final double COLDEST = -40;
   private static final double HOTTEST = 140;
 
+  /** Nobody asks about heat below that many degrees Fahrenheit, which is more than any Celsius. */
+  private static final double FAHRENHEIT_FROM = 60;
+
   private final Clock clock;
 
   @Spec private CommandSpec spec;
@@ -61,8 +66,13 @@ final class HeatCommand implements Callable<Integer> {
       description = "Relative humidity, 0 to 100.")
   private Double humidity;
 
-  @Option(names = "--celsius", description = "Degrees are Celsius; else Fahrenheit.")
+  @Option(names = "--celsius", description = "Degrees are Celsius.")
   private boolean celsius;
+
+  @Option(
+      names = "--fahrenheit",
+      description = "Degrees are Fahrenheit; needed only where a number could be either.")
+  private boolean fahrenheit;
 
   @Option(names = "--sun", description = "The field lies in the sun.")
   private boolean sun;
@@ -218,6 +228,8 @@ final class HeatCommand implements Callable<Integer> {
   }
 
   private void refuseOddOptions() {
+    askWhichDegrees(wbgt);
+    askWhichDegrees(temperature);
     boolean air = temperature != null && humidity != null;
     if (wbgt != null && (temperature != null || humidity != null)) {
       refuse("give --wbgt, or --temp with --humidity, not both; the two are never compared");
@@ -231,6 +243,30 @@ final class HeatCommand implements Callable<Integer> {
     between("--region", region == null ? null : region.doubleValue(), 1, 3);
     between("--age", age == null ? null : age.doubleValue(), 4, 99);
     between("--acclimatised", daysInHeat == null ? null : daysInHeat.doubleValue(), 0, 366);
+  }
+
+  private void askWhichDegrees(Double given) {
+    if (celsius && fahrenheit) {
+      refuse("give --celsius or --fahrenheit, not both");
+    }
+    if (given != null && !celsius && !fahrenheit && given < FAHRENHEIT_FROM) {
+      refuse(
+          "which degrees are the "
+              + number(given)
+              + "? Say --celsius or --fahrenheit."
+              + "\n"
+              + number(given)
+              + " °C are "
+              + number(HeatIndex.fahrenheit(given))
+              + " °F.");
+    }
+  }
+
+  private static String number(double degrees) {
+    return BigDecimal.valueOf(degrees)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private void between(String option, Double value, double least, double most) {

@@ -58,6 +58,6 @@ final class MeasureCommand implements Callable<Integer> {
       measures.forEach(m -> MeasureText.print(record.player(m.player()).firstName(), m, out));
       MeasureText.print(marks, out);
     }
-    return ClubOptions.report(record.problems(), spec.commandLine().getErr());
+    return ClubOptions.report(record, day, spec.commandLine().getErr());
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -57,6 +58,7 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    paper = paper.toLowerCase(Locale.ROOT);
     if (!List.of("letter", "a4").contains(paper)) {
       throw new ParameterException(
           spec.commandLine(), "--paper must be letter or a4, not '" + paper + "'");
@@ -73,7 +75,8 @@ final class NewCommand implements Callable<Integer> {
     out.println("Made " + club + ":");
     files.keySet().forEach(file -> out.println("  " + file));
     out.println("Begin with READ-ME.txt, or try it as it is:");
-    out.println("  belthigh plan " + club + " --out next-week");
+    out.println(
+        "  belthigh plan " + club + " --out next-week" + (from == null ? "" : " --from " + from));
     return Belthigh.OK;
   }
 

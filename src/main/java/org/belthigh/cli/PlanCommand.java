@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -211,6 +212,8 @@ final class PlanCommand implements Callable<Integer> {
 
   private void refuseOddOptions() {
     refuseOddLeague();
+    paper = paper == null ? null : paper.toLowerCase(Locale.ROOT);
+    lang = lang == null ? null : lang.toLowerCase(Locale.ROOT);
     if (weeks < 1 || weeks > PlanRequest.MOST_WEEKS) {
       refuse("--weeks must be 1 to " + PlanRequest.MOST_WEEKS + ", not " + weeks);
     }

@@ -55,9 +55,10 @@ record PlanOrder(
   /**
    * The same as the planner takes it.
    *
+   * @param groups by their ids in the club's record
    * @param named the players by their ids in the club's record
    */
-  PlanRequest request(Set<String> named) {
+  PlanRequest request(Set<String> groups, Set<String> named) {
     return new PlanRequest(
         from, weeks, groups, named, paper, language, prints.contains(Print.SEASON));
   }

@@ -63,28 +63,30 @@ final class RestCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
+  /** The day of which everything is whole. */
+  private LocalDate first;
+
   @Override
   public Integer call() {
     if (days < 1 || days > MOST_DAYS) {
       refuse("--days must be 1 to " + MOST_DAYS + ", not " + days);
     }
     Books.refuseUnknown(spec, club.catalogue(), books);
-    LocalDate first = on == null ? club.today() : on;
+    first = on == null ? club.today() : on;
     ClubRecord record = club.read();
-    ClubRecord known = record.upTo(first);
     Arms arms = new Arms(club.catalogue());
     Words words = club.words();
     PrintWriter out = spec.commandLine().getOut();
     List<LocalDate> asked = first.datesUntil(first.plusDays(days)).toList();
     if (json) {
-      json(known, asked, arms, words, out);
+      json(record, asked, arms, words, out);
     } else {
-      asked.forEach(day -> print(known, day, arms, words, out));
+      asked.forEach(day -> print(record, day, arms, words, out));
       out.println(
           "Thrown or caught anywhere since? Then this does not count. The league's rules and a"
               + " doctor's word come first.");
     }
-    return ClubOptions.report(record.problems(), spec.commandLine().getErr());
+    return ClubOptions.report(record, first, spec.commandLine().getErr());
   }
 
   private void refuse(String message) {
@@ -92,13 +94,13 @@ final class RestCommand implements Callable<Integer> {
   }
 
   /** The folder by the books that are shown. */
-  private ClubRecord shown(ClubRecord known) {
-    return books.isEmpty() ? known : known.by(books.stream().distinct().toList());
+  private ClubRecord shown(ClubRecord whole) {
+    return books.isEmpty() ? whole : whole.by(books.stream().distinct().toList());
   }
 
   private void json(
-      ClubRecord known, List<LocalDate> asked, Arms arms, Words words, PrintWriter out) {
-    List<ObjectNode> all = asked.stream().map(day -> json(known, day, arms, words)).toList();
+      ClubRecord whole, List<LocalDate> asked, Arms arms, Words words, PrintWriter out) {
+    List<ObjectNode> all = asked.stream().map(day -> json(whole, day, arms, words)).toList();
     if (all.size() == 1) {
       Json.print(all.get(0), out);
       return;
@@ -109,39 +111,39 @@ final class RestCommand implements Callable<Integer> {
     Json.print(root, out);
   }
 
-  private ObjectNode json(ClubRecord known, LocalDate day, Arms arms, Words words) {
-    ClubRecord shown = shown(known);
+  private ObjectNode json(ClubRecord whole, LocalDate day, Arms arms, Words words) {
+    ClubRecord shown = shown(whole);
     ObjectNode node =
         RestJson.of(
             day,
             shown.club().ruleBooks(),
-            arms.on(shown, day),
+            arms.on(shown, first, day),
             p -> words.say(p, LocalText.FALLBACK));
     if (!books.isEmpty()) {
       node.set(
           "club",
           RestJson.of(
               day,
-              known.club().ruleBooks(),
-              arms.on(known, day),
+              whole.club().ruleBooks(),
+              arms.on(whole, first, day),
               p -> words.say(p, LocalText.FALLBACK)));
     }
     return node;
   }
 
-  private void print(ClubRecord known, LocalDate day, Arms arms, Words words, PrintWriter out) {
-    ClubRecord shown = shown(known);
+  private void print(ClubRecord whole, LocalDate day, Arms arms, Words words, PrintWriter out) {
+    ClubRecord shown = shown(whole);
     out.println("Throwing on " + day + ", by " + String.join(" and ", shown.club().ruleBooks()));
     if (!books.isEmpty()) {
       out.println(
-          "To compare only: the club goes by " + String.join(" and ", known.club().ruleBooks()));
+          "To compare only: the club goes by " + String.join(" and ", whole.club().ruleBooks()));
     }
     Map<String, ArmStatus> own =
         books.isEmpty()
             ? Map.of()
-            : arms.on(known, day).stream()
+            : arms.on(whole, first, day).stream()
                 .collect(Collectors.toMap(ArmStatus::player, Function.identity()));
-    for (ArmStatus status : arms.on(shown, day)) {
+    for (ArmStatus status : arms.on(shown, first, day)) {
       out.println(
           status.player()
               + " "
@@ -159,12 +161,23 @@ final class RestCommand implements Callable<Integer> {
   }
 
   private static String says(ArmStatus status) {
+    ArmStatus.Answer open = status.answer().opened();
     String pitch =
-        status.askFirst() && status.mayPitch()
-            ? "ask first"
-            : status.mayPitch()
-                ? "may pitch, " + status.pitchesLeft() + " at most"
-                : "no pitching" + status.eligibleFrom().map(from -> " before " + from).orElse("");
+        status.askFirst()
+            ? askFirst(open)
+            : open.mayPitch()
+                ? "may pitch, " + open.pitchesLeft() + " at most"
+                : "no pitching" + before(open);
     return pitch + "; " + (status.mayCatch() ? "may catch" : "no catching");
+  }
+
+  private static String askFirst(ArmStatus.Answer open) {
+    return open.mayPitch()
+        ? "no pitching until asked; if nothing was thrown, " + open.pitchesLeft() + " at most"
+        : "no pitching" + before(open) + ", and not until asked";
+  }
+
+  private static String before(ArmStatus.Answer open) {
+    return open.eligibleFrom().map(from -> " before " + from).orElse("");
   }
 }

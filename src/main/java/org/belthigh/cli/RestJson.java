@@ -11,9 +11,10 @@ import org.belthigh.decide.ArmStatus;
 import org.belthigh.model.Phrase;
 
 /**
- * What {@code rest --json} prints. Beside the fixed keys: {@code ask_first}; {@code
- * stricter_of_both_ages}, by calendar age and league age; {@code to_last_batter}, what the league
- * allows, where a rule book leaves out pitches to the last batter, else null.
+ * What {@code rest --json} prints. Beside the fixed keys: {@code ask_first}; where that is true,
+ * {@code if_nothing_thrown} beside each answer, which is a no; {@code stricter_of_both_ages}, by
+ * calendar age and league age; {@code to_last_batter}, what the league allows, where a rule book
+ * leaves out pitches to the last batter, else null.
  */
 final class RestJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -42,21 +43,31 @@ final class RestJson {
 
   private static ObjectNode player(ArmStatus status, Function<Phrase, String> words) {
     ObjectNode node = NODES.objectNode().put("player", status.player());
-    answer(node, status.answer());
+    said(node, status.answer());
     node.put("may_catch", status.mayCatch());
     date(node, "known_to", status.knownTo());
     ArrayNode because = node.putArray("because");
     status.because().forEach(reason -> because.add(words.apply(reason.phrase())));
     node.put("ask_first", status.askFirst());
-    answer(node.putObject("stricter_of_both_ages"), status.bothAges());
+    said(node.putObject("stricter_of_both_ages"), status.bothAges());
     if (status.lastBatter().isPresent()) {
-      answer(node.putObject("to_last_batter"), status.lastBatter().get());
+      said(node.putObject("to_last_batter"), status.lastBatter().get());
     } else {
       node.putNull("to_last_batter");
     }
     ArrayNode rules = node.putArray("rules");
     status.because().forEach(reason -> rules.add(reason.rule()));
     return node;
+  }
+
+  /** The answer, and beside it what a yes would allow; null where nobody has to be asked. */
+  private static void said(ObjectNode node, ArmStatus.Answer answer) {
+    answer(node, answer);
+    if (answer.ifNothingThrown().isPresent()) {
+      answer(node.putObject("if_nothing_thrown"), answer.ifNothingThrown().get());
+    } else {
+      node.putNull("if_nothing_thrown");
+    }
   }
 
   private static void answer(ObjectNode node, ArmStatus.Answer answer) {

@@ -104,7 +104,7 @@ final class WhatIfCommand implements Callable<Integer> {
       text(now, then, out);
     }
     return ClubOptions.report(
-        calendar == null ? record.problems() : other.problems(), spec.commandLine().getErr());
+        calendar == null ? record : other, first, spec.commandLine().getErr());
   }
 
   private void refuseOddOptions() {

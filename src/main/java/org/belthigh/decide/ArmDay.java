@@ -121,9 +121,14 @@ public record ArmDay(
     return thrown > 0;
   }
 
-  /** Whether the day's arm work was begun, from the mound or behind the plate. */
-  public boolean armUsed() {
-    return threw() || caughtAny();
+  /** Whether the player caught on the day, and the book advises catchers against pitching. */
+  public boolean pitchingAdvisedAgainst() {
+    return avoidCatching && caughtAny();
+  }
+
+  /** Whether the player threw on the day, and the book advises pitchers against catching. */
+  public boolean catchingAdvisedAgainst() {
+    return avoidCatching && threw();
   }
 
   /** Whether the book says anything about catching. */

@@ -4,10 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Outing;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Phrase;
 
@@ -56,6 +62,45 @@ public final class Arms {
     return run.logs().stream().map(log -> status(run, log)).toList();
   }
 
+  /**
+   * The status on {@code on} by what was known on {@code known}, made stricter by what is dated
+   * between the two: an outing or a complaint that is dated later never makes an answer a yes.
+   */
+  public List<ArmStatus> on(ClubRecord record, LocalDate known, LocalDate on) {
+    List<ArmStatus> then = on(record.upTo(known), on);
+    ClubRecord foreseen = record.foreseen(known, on);
+    if (foreseen.equals(record.upTo(known))) {
+      return then;
+    }
+    List<ArmStatus> later = on(foreseen, on);
+    return IntStream.range(0, then.size())
+        .mapToObj(i -> then.get(i).stricter(later.get(i)))
+        .toList();
+  }
+
+  /**
+   * The rest days that {@link #restHolds} finds on {@code from}, and those after outings that are
+   * dated later, up to {@code last}.
+   */
+  public List<Hold> restHolds(ClubRecord record, LocalDate from, LocalDate last) {
+    List<Hold> holds = new ArrayList<>(restHolds(record.upTo(from), from));
+    ClubRecord foreseen = record.foreseen(from, last);
+    Map<LocalDate, Set<String>> pitched =
+        foreseen.outings().stream()
+            .filter(o -> o.date().isAfter(from))
+            .collect(
+                Collectors.groupingBy(
+                    Outing::date,
+                    TreeMap::new,
+                    Collectors.mapping(Outing::player, Collectors.toSet())));
+    pitched.forEach(
+        (day, players) ->
+            restHolds(foreseen, day).stream()
+                .filter(h -> players.contains(h.player()))
+                .forEach(holds::add));
+    return holds.stream().distinct().toList();
+  }
+
   private ArmRun run(ClubRecord record, LocalDate on) {
     List<Editions> books = Editions.of(record.club(), catalogue, on);
     int askAfter = (int) catalogue.parameter("ask-after-days").on(on).at(AgeBand.AGE_7_8);
@@ -64,20 +109,20 @@ public final class Arms {
 
   private static ArmStatus status(ArmRun run, ArmLog log) {
     String player = log.player().id();
-    List<Reckoning> bothAges = List.of(Reckoning.BOOK, Reckoning.OTHER_AGE);
-    ArmStatus.Answer answer = answer(run, player, List.of(Reckoning.BOOK));
+    boolean ask = log.player().pitches() && (log.softball() || !run.reports(player).isEmpty());
+    UnaryOperator<ArmStatus.Answer> said = ask ? ArmStatus.Answer::untilAsked : a -> a;
     return new ArmStatus(
         player,
-        answer,
-        answer(run, player, bothAges),
+        said.apply(answer(run, player, List.of(Reckoning.BOOK))),
+        said.apply(answer(run, player, List.of(Reckoning.BOOK, Reckoning.OTHER_AGE))),
         run.lastBatterAsked()
-            ? Optional.of(answer(run, player, List.of(Reckoning.LAST_BATTER)))
+            ? Optional.of(said.apply(answer(run, player, List.of(Reckoning.LAST_BATTER))))
             : Optional.empty(),
         run.verdicts(player, Reckoning.BOOK, run.on()).stream()
             .noneMatch(v -> v.effect() == ArmVerdict.Effect.NO_CATCHING),
         log.knownTo(),
-        log.player().pitches() && (log.softball() || !run.reports(player).isEmpty()),
-        because(run, player));
+        ask,
+        because(run, player, ask));
   }
 
   private static ArmStatus.Answer answer(ArmRun run, String player, List<Reckoning> reckonings) {
@@ -100,9 +145,9 @@ public final class Arms {
         .noneMatch(v -> v.effect() == ArmVerdict.Effect.NO_PITCHING);
   }
 
-  private static List<Reason> because(ArmRun run, String player) {
+  private static List<Reason> because(ArmRun run, String player, boolean ask) {
     List<ArmVerdict> today = run.verdicts(player, Reckoning.BOOK, run.on());
-    boolean mayPitch = mayPitch(run, player, List.of(Reckoning.BOOK), run.on());
+    boolean mayPitch = !ask && mayPitch(run, player, List.of(Reckoning.BOOK), run.on());
     List<Reason> reasons = new ArrayList<>();
     today.stream()
         .filter(v -> mayPitch || v.effect() != ArmVerdict.Effect.MAY_PITCH)

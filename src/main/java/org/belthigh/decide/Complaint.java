@@ -11,8 +11,8 @@ import org.belthigh.intake.Wellness;
  * @param kind what was reported; never a clearance
  * @param first day of the first report
  * @param last day of the latest report of the same kind
- * @param until last day of it, where it is known; a child is held on the day of the report even if
- *     somebody clears on that day
+ * @param until that day, where only the day of the report itself is meant; else empty: a person
+ *     ends it
  * @param name first name, for the sentence
  */
 public record Complaint(
@@ -21,4 +21,9 @@ public record Complaint(
     LocalDate first,
     LocalDate last,
     Optional<LocalDate> until,
-    String name) {}
+    String name) {
+  /** Whether only the day of the report is meant. */
+  public boolean dayAlone() {
+    return until.isPresent();
+  }
+}

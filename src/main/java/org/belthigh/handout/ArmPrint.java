@@ -24,6 +24,9 @@ import org.belthigh.words.Words;
 
 /** The arm sheet: who may pitch and catch on each day of the week, and how to work it out again. */
 final class ArmPrint {
+  /** What our own rule adds to the days of rest; it stands above the table. */
+  private static final Phrase REST = Phrase.of("arm.rest");
+
   /** Pitchers side by side on the page of a tournament day. */
   private static final int ABREAST = 3;
 
@@ -55,7 +58,8 @@ final class ArmPrint {
     if (sheet.rows().isEmpty()) {
       flow.lead(page.say("arms.none"));
     } else {
-      flow.p(page.say("arms.how"));
+      String ours = sheet.cautions().contains(REST) ? " " + page.say(REST) : "";
+      flow.p(page.say("arms.how") + ours);
       flow.table(this::week);
     }
     flow.columns(
@@ -140,7 +144,10 @@ final class ArmPrint {
   }
 
   private List<Text> cautions() {
-    return page.say(sheet.cautions()).stream().map(Text::of).toList();
+    return sheet.cautions().stream()
+        .filter(c -> !c.equals(REST))
+        .map(c -> Text.of(page.say(c)))
+        .toList();
   }
 
   private void week(Table table) {

@@ -98,7 +98,9 @@ final class EvaluationPrint {
   private void safety(Flow flow) {
     flow.hatchedBox(
         page.say("evaluation.safety"),
-        box -> box.bullets(all("ask", "ring", "stop")).small(page.say("evaluation.source")));
+        box ->
+            box.bullets(all("ask", "ring." + feed(), "stop", "bring." + feed()))
+                .small(page.say("evaluation.source")));
   }
 
   private void date(Flow flow) {
@@ -111,6 +113,10 @@ final class EvaluationPrint {
 
   private void evaluator(Flow flow, int number) {
     flow.writing(page.say("evaluation.evaluator", "number", number), 1);
+  }
+
+  private String feed() {
+    return sheet.screen() ? "screen" : "open";
   }
 
   private List<Text> all(String... names) {

@@ -51,6 +51,11 @@ public final class Handouts {
      * @param path where it belongs, relative to the output folder, with forward slashes
      */
     void take(String path, byte[] pdf);
+
+    /** One document, and what it is. */
+    default void take(Filed filed, byte[] pdf) {
+      take(filed.path(), pdf);
+    }
   }
 
   /** Prints what is usual; see {@link Print#usual}. */
@@ -154,7 +159,7 @@ public final class Handouts {
       List<byte[]> pdfs = documents.parallelStream().map(Document::pdf).toList();
       for (int i = 1; i <= pdfs.size(); i++) {
         int at = alone.contains(Print.PACKET) ? i % pdfs.size() : i - 1;
-        tray.take(documents.get(at).path(), pdfs.get(at));
+        tray.take(documents.get(at).filed(), pdfs.get(at));
       }
     }
 
@@ -167,7 +172,11 @@ public final class Handouts {
       List<Section> sections = new ArrayList<>();
       sections.add(PacketCover.of(plan, group, contents, words, Handouts.this::sized));
       drawn.forEach(d -> sections.addAll(d.bound()));
-      return document("packet", club.say("packet.title"), plan.from(), sections);
+      return document(
+          filed("packet", Print.PACKET.id(), Optional.empty()),
+          club.say("packet.title"),
+          plan.from(),
+          sections);
     }
 
     /** Sheets of the whole group, named in the footer and in the packet by {@code kind}. */
@@ -180,7 +189,14 @@ public final class Handouts {
                   sheets.get().stream()
                       .map(section -> sized(section.labelled(what + " ")))
                       .toList();
-              return drawn(print, print.id(), what, what, "", plan.from(), sections);
+              return drawn(
+                  print,
+                  filed(print.id(), print.id(), Optional.empty()),
+                  what,
+                  what,
+                  "",
+                  plan.from(),
+                  sections);
             });
       }
     }
@@ -188,13 +204,13 @@ public final class Handouts {
     /**
      * Sheets of the whole group.
      *
-     * @param name of the file
+     * @param filed where the file belongs
      * @param title of the document
      * @param what line of the packet's contents, with {@code detail}
      */
     private Drawn drawn(
         Print print,
-        String name,
+        Filed filed,
         String title,
         String what,
         String detail,
@@ -202,7 +218,7 @@ public final class Handouts {
         List<Section> sections) {
       return new Drawn(
           alone.contains(print) && !sections.isEmpty()
-              ? Optional.of(document(name, title, day, sections))
+              ? Optional.of(document(filed, title, day, sections))
               : Optional.empty(),
           what,
           detail,
@@ -243,8 +259,8 @@ public final class Handouts {
                     .filedUnder(club.say("packet.practices"), day, club.say("practice.other.what"))
                     .labelled(club.say("practice.other.what") + " ")));
       }
-      String name = "practice-" + sheet.date();
-      return drawn(Print.PRACTICE, name, what + ", " + day, what, day, sheet.date(), sections);
+      Filed filed = filed("practice-" + sheet.date(), "practice", Optional.of(sheet.date()));
+      return drawn(Print.PRACTICE, filed, what + ", " + day, what, day, sheet.date(), sections);
     }
 
     private Drawn tosses(PracticeSheet sheet, String day) {
@@ -253,9 +269,9 @@ public final class Handouts {
           TossPrint.of(plan, group, sheet, words, large)
               .filedUnder(club.say("packet.practices"), day, what)
               .labelled(what + " ");
-      String name = "tosses-" + sheet.date();
+      Filed filed = filed("tosses-" + sheet.date(), "tosses", Optional.of(sheet.date()));
       List<Section> sections = List.of(sized(section));
-      return drawn(Print.PRACTICE, name, what + ", " + day, what, day, sheet.date(), sections);
+      return drawn(Print.PRACTICE, filed, what + ", " + day, what, day, sheet.date(), sections);
     }
 
     private Drawn player(PlayerPlan player) {
@@ -276,11 +292,12 @@ public final class Handouts {
       own.addAll(home);
       String title =
           family.say("packet.card", "player", family.name(player.who()), "week", plan.from());
-      String path = group.id() + "/cards/" + player.who().id() + "-week-" + plan.from() + ".pdf";
+      Print kind = bound.contains(Print.CARD) ? Print.CARD : Print.HOME;
+      Filed filed = filed("cards", player.who().id() + "-week-" + plan.from(), kind, player);
       boolean asked = alone.contains(Print.CARD) || alone.contains(Print.HOME);
       return new Drawn(
           asked && !own.isEmpty()
-              ? Optional.of(new Document(path, title, family, plan.from(), own))
+              ? Optional.of(new Document(filed, title, family, plan.from(), own))
               : Optional.empty(),
           club.say("packet.cards"),
           family.name(player.who()),
@@ -290,12 +307,12 @@ public final class Handouts {
     /** All cards on half sheets; they are seen by others, so no card says why there is a hold. */
     private Drawn clipboard(List<PlayerPlan> players) {
       String what = club.say("footer.clipboard");
-      String path = group.id() + "/" + Print.CLIPBOARD.id() + ".pdf";
+      Filed filed = filed(Print.CLIPBOARD.id(), Print.CLIPBOARD.id(), Optional.empty());
       List<Section> cards = players.stream().map(this::halfCard).toList();
       return new Drawn(
           Optional.of(
               new Document(
-                  path, named(what), club, plan.from(), pdf -> pdf.addTwoUp(what + " ", cards))),
+                  filed, named(what), club, plan.from(), pdf -> pdf.addTwoUp(what + " ", cards))),
           what,
           "",
           List.of());
@@ -321,12 +338,11 @@ public final class Handouts {
                   .of(plan, player, family, footer(family, what, plan.from()))
                   .filedUnder(club.say("footer." + kind), name)
                   .labelled(name + ", " + what + " "));
-      String path =
-          group.id() + "/" + print.id() + "/" + player.who().id() + "-" + plan.from() + ".pdf";
+      Filed filed = filed(print.id(), player.who().id() + "-" + plan.from(), print, player);
       String title = family.say("packet.named", "group", name, "what", what);
       return new Drawn(
           alone.contains(print)
-              ? Optional.of(new Document(path, title, family, plan.from(), section))
+              ? Optional.of(new Document(filed, title, family, plan.from(), section))
               : Optional.empty(),
           club.say("footer." + kind),
           name,
@@ -379,8 +395,21 @@ public final class Handouts {
       return club.say("packet.named", "group", group.name(), "what", what);
     }
 
-    private Document document(String name, String what, LocalDate day, List<Section> sections) {
-      return new Document(group.id() + "/" + name + ".pdf", named(what), club, day, sections);
+    private Document document(Filed filed, String what, LocalDate day, List<Section> sections) {
+      return new Document(filed, named(what), club, day, sections);
+    }
+
+    /** A document of the whole group. */
+    private Filed filed(String name, String sheet, Optional<LocalDate> date) {
+      String path = group.id() + "/" + name + ".pdf";
+      return new Filed(path, sheet, group.id(), Optional.empty(), date);
+    }
+
+    /** A document of one player, with others of its kind in a folder. */
+    private Filed filed(String folder, String name, Print print, PlayerPlan player) {
+      String path = group.id() + "/" + folder + "/" + name + ".pdf";
+      Optional<String> id = Optional.of(player.who().id());
+      return new Filed(path, print.id(), group.id(), id, Optional.of(plan.from()));
     }
   }
 
@@ -397,20 +426,20 @@ public final class Handouts {
   /**
    * What is bound into one file.
    *
-   * @param path where it belongs, which also tells it from others of the same title and day
+   * @param filed where it belongs, which also tells it from others of the same title and day
    */
   private record Document(
-      String path, String title, Voice voice, LocalDate day, Consumer<Pdf> content) {
-    Document(String path, String title, Voice voice, LocalDate day, List<Section> sections) {
-      this(path, title, voice, day, pdf -> sections.forEach(pdf::add));
+      Filed filed, String title, Voice voice, LocalDate day, Consumer<Pdf> content) {
+    Document(Filed filed, String title, Voice voice, LocalDate day, List<Section> sections) {
+      this(filed, title, voice, day, pdf -> sections.forEach(pdf::add));
     }
 
-    Document(String path, String title, Voice voice, LocalDate day, Section section) {
-      this(path, title, voice, day, List.of(section));
+    Document(Filed filed, String title, Voice voice, LocalDate day, Section section) {
+      this(filed, title, voice, day, List.of(section));
     }
 
     byte[] pdf() {
-      try (Pdf pdf = Pdf.of(title, voice.locale(), day, path)) {
+      try (Pdf pdf = Pdf.of(title, voice.locale(), day, filed.path())) {
         content.accept(pdf);
         return pdf.bytes();
       }

@@ -13,6 +13,7 @@ import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.handout.kit.Tick;
+import org.belthigh.model.Feed;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
 import org.belthigh.plan.Plan;
@@ -79,22 +80,31 @@ final class HomePrint {
     if (!sheet.script().isEmpty()) {
       script(flow);
     }
+    Optional<Text> smaller =
+        Optional.of(sheet.smaller())
+            .filter(lines -> !lines.isEmpty())
+            .map(
+                lines ->
+                    runIn(
+                        "home.smaller", String.join(" ", lines.stream().map(voice::say).toList())));
     Text stop = runIn("home.stop", sheet.stop().stream().map(voice::say).collect(joining(" ")));
     Text after = runIn("home.after", voice.say(sheet.afterwards()));
     Optional<Text> easier = sheet.easier().map(e -> runIn("home.easier", voice.say(e)));
     if (fit.tight()) {
       Text notes = Text.of(picture().notes(who.bats()));
-      Text must = stop.and("  ").and(after);
+      Text ends = stop.and("  ").and(after);
+      Text must = smaller.map(s -> s.and("  ").and(ends)).orElse(ends);
       Text all = easier.filter(e -> fit != Fit.BARE).map(must.and("  ")::and).orElse(must);
       flow.p(all.and("  ").and(notes));
     } else {
+      smaller.ifPresent(flow::p);
       flow.p(stop).p(after);
       easier.ifPresent(flow::p);
     }
   }
 
   private Text gear() {
-    String things = sheet.drill().gear().stream().map(voice::say).collect(joining(" · "));
+    String things = sheet.needs().stream().map(g -> voice.say(g.says())).collect(joining(" · "));
     return runIn("home.need.line", things + ".");
   }
 
@@ -181,15 +191,16 @@ final class HomePrint {
 
   /** A drill that nobody tosses for: its own way of writing down in place of a script. */
   private void unscripted(Flow flow, String minutes) {
-    List<Text> gear =
-        sheet.drill().gear().stream().map(thing -> Text.of(voice.say(thing))).toList();
+    List<Text> gear = sheet.needs().stream().map(g -> Text.of(voice.say(g.says()))).toList();
     flow.h2(voice.say("home.need"))
         .bullets(gear)
         .bullets(voice.all(sheet.howTo()))
         .h2(voice.say("home.say", "minutes", minutes))
         .p(Text.bold(voice.say(sheet.drill().cue())))
         .h2(voice.say("home.write"))
-        .p(voice.say(sheet.drill().write()))
+        .p(
+            voice.say(sheet.drill().write())
+                + (sheet.drill().feed() == Feed.TEE ? " " + voice.say("home.write.pause") : ""))
         .writing(voice.say("home.result"), 3);
   }
 }

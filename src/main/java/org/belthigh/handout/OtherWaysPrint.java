@@ -13,6 +13,7 @@ import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.Plan;
@@ -71,8 +72,7 @@ final class OtherWaysPrint {
               s -> byLine.computeIfAbsent(s, k -> new ArrayList<>()).add(page.say(drill.name())));
     }
     List<Text> lines = new ArrayList<>();
-    lines.add(Text.of(page.say("practice.safety.adult")));
-    lines.add(Text.of(page.say("practice.safety.ring", "ring", sheet.ring())));
+    sheet.safety().forEach(s -> lines.add(Text.of(page.say(s))));
     byLine.forEach(
         (line, which) ->
             lines.add(
@@ -118,17 +118,19 @@ final class OtherWaysPrint {
           rotation.posts().stream()
               .filter(p -> p.station() == station.number())
               .findFirst()
-              .map(p -> Cell.of(post(p)))
+              .map(p -> Cell.of(post(p, way.place())))
               .orElse(Cell.blank()));
     }
     return cells;
   }
 
-  private Text post(PracticeSheet.Post post) {
+  private Text post(PracticeSheet.Post post, Place place) {
     Text squad = Text.bold(page.say("practice.post", "squad", post.squad()) + " ");
     DrillText drill = drills.get(post.drill());
     if (drill == null) {
-      return squad.and(page.say("practice.timetable.fields"));
+      return squad.and(
+          page.say(
+              place == Place.CAGE ? "practice.timetable.writes" : "practice.timetable.fields"));
     }
     Text does = squad.and(page.say(drill.name()));
     return post.swingsEach() == 0

@@ -48,6 +48,7 @@ final class OverviewPrint {
 
   private void write(Flow flow) {
     flow.h1(page.say("overview.title", "group", page.group().name()));
+    later(flow);
     flow.lead(page.say("overview.totals") + ": " + totals()).space(BELOW);
     flow.columns(
         columns ->
@@ -69,6 +70,13 @@ final class OverviewPrint {
       why(flow);
     }
     setAside(flow);
+  }
+
+  /** What is dated after the plan's day, before anything else. */
+  private void later(Flow flow) {
+    if (!overview.later().isEmpty()) {
+      flow.bullets(overview.later().stream().map(line -> Text.bold(page.say(line))).toList());
+    }
   }
 
   private String totals() {

@@ -18,6 +18,7 @@ import org.belthigh.handout.kit.Text;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Phrase;
+import org.belthigh.model.Place;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HeatBox;
@@ -265,8 +266,9 @@ final class PracticePrint {
     line(
         lines,
         "practice.held.throwing",
-        sheet.noThrowing(),
+        sheet.noThrowing().stream().filter(l -> !sheet.armRests().contains(l)).toList(),
         page.say("practice.held.throwing.how"));
+    line(lines, "practice.held.rests", sheet.armRests(), page.say("practice.held.rests.how"));
     line(lines, "practice.held.pitch", sheet.askFirst(), page.say("practice.held.pitch.how"));
     line(lines, "practice.held.swinging", sheet.noSwinging(), helping());
     line(lines, "practice.held.resting", sheet.resting(), page.say("practice.held.resting.how"));
@@ -401,7 +403,12 @@ final class PracticePrint {
     Text squad = Text.bold(page.say("practice.post", "squad", post.squad()));
     DrillText drill = drills.get(post.drill());
     return drill == null
-        ? squad.and(" " + page.say("practice.timetable.fields"))
+        ? squad.and(
+            " "
+                + page.say(
+                    sheet.ground() == Place.CAGE
+                        ? "practice.timetable.writes"
+                        : "practice.timetable.fields"))
         : squad
             .and(" " + numbers.get(drill.id()) + " " + page.say(drill.name()))
             .and("\n" + dose(post, drill));
@@ -449,10 +456,7 @@ final class PracticePrint {
 
   private void safety(Flow box) {
     List<Text> lines = new ArrayList<>();
-    lines.add(Text.of(page.say("practice.safety.adult")));
-    if (sheet.stations().stream().anyMatch(PracticeSheet.Station::swings)) {
-      lines.add(Text.of(page.say("practice.safety.ring", "ring", sheet.ring())));
-    }
+    sheet.safety().forEach(s -> lines.add(Text.of(page.say(s))));
     Map<Phrase, List<Integer>> byLine = new LinkedHashMap<>();
     for (DrillText drill : sheet.usualDrills()) {
       drill
@@ -501,8 +505,17 @@ final class PracticePrint {
             .and(" " + page.say(drill.cue()) + "  ")
             .and(Text.bold(page.say("practice.drill.write")))
             .and(" " + marks(drill));
-    Text easier = Text.bold(page.say("practice.drill.easier")).and(" " + page.say(drill.easier()));
-    Text all = fit == Fit.BARE ? words : words.and("  ").and(easier);
+    Text all =
+        drill
+            .easier()
+            .filter(e -> fit != Fit.BARE)
+            .map(
+                e ->
+                    words
+                        .and("  ")
+                        .and(Text.bold(page.say("practice.drill.easier")))
+                        .and(" " + page.say(e)))
+            .orElse(words);
     return drill
         .adapt()
         .filter(a -> needs)

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.belthigh.handout.kit.Align;
 import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Pen;
+import org.belthigh.model.Ball;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Side;
 import org.belthigh.plan.HomeSheet;
@@ -45,7 +46,8 @@ final class SetUpMap {
     this.sheet = sheet;
     this.voice = voice;
     this.height = height;
-    double front = swing() ? sheet.clearFeet() : sheet.drill().feet();
+    double front =
+        swing() ? Math.max(sheet.clearFeet(), 2 * sheet.ringFeet()) : sheet.drill().feet();
     double back = swing() ? sheet.ringFeet() : BEHIND;
     this.scale = (height - 2 * EDGE) / (front + back);
     this.plateX = swing() ? sheet.ringFeet() * scale + 1 : STILL;
@@ -64,6 +66,11 @@ final class SetUpMap {
 
   private boolean tossed() {
     return sheet.drill().feet() > 0;
+  }
+
+  /** Whether a ball is hit, and not the air. */
+  private boolean hit() {
+    return sheet.drill().ball() != Ball.NONE;
   }
 
   private boolean swing() {
@@ -124,14 +131,10 @@ final class SetUpMap {
 
   private void ring(Pen pen, List<Note> notes) {
     double radius = sheet.ringFeet() * scale;
-    double end = EDGE;
     pen.circle(plateX, plateY, radius, Pen.Stroke.DASHED);
-    pen.line(plateX - radius, plateY, plateX - radius, end, Pen.Stroke.THIN);
-    pen.line(plateX + radius, plateY, plateX + radius, end, Pen.Stroke.THIN);
-    pen.line(plateX - radius, end, plateX + radius, end, Pen.Stroke.THIN);
-    notes.add(
-        new Note(
-            plateX + radius, end, voice.say("home.map.free"), voice.distance(sheet.clearFeet())));
+    if (hit()) {
+      free(pen, notes, radius);
+    }
     double slant = radius * Math.sqrt(0.5);
     notes.add(
         new Note(
@@ -139,6 +142,17 @@ final class SetUpMap {
             plateY + slant,
             voice.say("home.map.ring"),
             voice.distance(sheet.ringFeet())));
+  }
+
+  /** The ground in front that a ball needs. */
+  private void free(Pen pen, List<Note> notes, double radius) {
+    double end = plateY - sheet.clearFeet() * scale;
+    pen.line(plateX - radius, plateY, plateX - radius, end, Pen.Stroke.THIN);
+    pen.line(plateX + radius, plateY, plateX + radius, end, Pen.Stroke.THIN);
+    pen.line(plateX - radius, end, plateX + radius, end, Pen.Stroke.THIN);
+    notes.add(
+        new Note(
+            plateX + radius, end, voice.say("home.map.free"), voice.distance(sheet.clearFeet())));
   }
 
   /** Home plate, its point to the back; drawn at least so large that it is seen. */
@@ -178,16 +192,13 @@ final class SetUpMap {
     double y = plateY - (side ? feet / 2 : feet);
     pen.arrow(x, y, plateX + across * 0.2, plateY - (plateY - y) * 0.2, Pen.Stroke.THIN);
     pen.dot(x, y, 5);
-    if (sheet.screen()) {
-      pen.line(x - 10, y + 8, x + 10, y + 8, Pen.Stroke.THICK);
-    }
     notes.add(
         new Note(
             x + 7,
             y,
             voice.say("home.map.tosser"),
             voice.distance(sheet.drill().feet()),
-            sheet.screen() ? voice.say("home.map.screen") : ""));
+            sheet.eyes() ? voice.say("home.map.screen") : ""));
   }
 
   private String alternate() {
@@ -196,17 +207,14 @@ final class SetUpMap {
     if (tossed()) {
       parts.add(voice.say("home.alt.tosser", "distance", voice.distance(sheet.drill().feet())));
     }
-    if (sheet.screen()) {
+    if (sheet.eyes()) {
       parts.add(voice.say("home.alt.screen"));
     }
     if (swing()) {
-      parts.add(
-          voice.say(
-              "home.alt.ring",
-              "ring",
-              voice.distance(sheet.ringFeet()),
-              "free",
-              voice.distance(sheet.clearFeet())));
+      parts.add(voice.say("home.alt.ring", "ring", voice.distance(sheet.ringFeet())));
+    }
+    if (swing() && hit()) {
+      parts.add(voice.say("home.alt.free", "free", voice.distance(sheet.clearFeet())));
     }
     return String.join(" ", parts);
   }

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.belthigh.handout.kit.Align;
 import org.belthigh.handout.kit.Flow;
 import org.belthigh.handout.kit.Pen;
+import org.belthigh.model.Place;
 import org.belthigh.plan.PracticeSheet;
 
 /** The stations of a practice seen from above: rings, screens, who stands where. Not to scale. */
@@ -52,9 +53,11 @@ final class StationPicture {
 
   private String inWords(PracticeSheet.Station station) {
     if (station.adult().isEmpty()) {
-      return page.say("practice.setup.alt.alone", "number", station.number());
+      String where = station.fields() ? ".fields" : cage() ? ".alone.cage" : ".alone";
+      return page.say("practice.setup.alt" + where, "number", station.number());
     }
-    String key = !station.swings() ? "calls" : station.screen() ? "swings" : "open";
+    String key =
+        !station.swings() ? "calls" : station.screen() ? "swings" : near(station) ? "near" : "open";
     return page.say(
         "practice.setup.alt." + key,
         "number",
@@ -65,11 +68,20 @@ final class StationPicture {
         sheet.ring());
   }
 
+  private boolean cage() {
+    return sheet.ground() == Place.CAGE;
+  }
+
+  /** Whether who tosses stands inside the ring. */
+  private boolean near(PracticeSheet.Station station) {
+    return station.feet() > 0 && station.feet() < sheet.ringFeet();
+  }
+
   private void station(Pen pen, PracticeSheet.Station station, double x, double y) {
     pen.boldLabel(
         x + 1, y + 8, Align.LEFT, page.say("practice.station", "number", station.number()));
     if (station.adult().isEmpty()) {
-      watching(pen, x, y);
+      watching(pen, station, x, y);
       return;
     }
     plate(pen, x + PLATE_X, y + PLATE_Y);
@@ -78,13 +90,19 @@ final class StationPicture {
       String ring = page.say("practice.setup.ring", "ring", sheet.ring());
       pen.label(x + WIDTH - 4, y + 8, Align.RIGHT, ring);
     }
+    double tosser = x + (near(station) ? PLATE_X + RING - 2 * PLAYER : 102);
     if (station.screen()) {
-      double screen = x + 90;
+      double screen = tosser - 2 * PLAYER;
       pen.line(screen, y + PLATE_Y - 13, screen, y + PLATE_Y + 13, Pen.Stroke.THICK);
-      pen.label(screen - 4, y + PLATE_Y - 22, Align.LEFT, page.say("practice.setup.screen"));
+      pen.label(
+          x + (near(station) ? 60 : 86),
+          y + PLATE_Y - 22,
+          Align.LEFT,
+          page.say("practice.setup.screen"));
     }
-    pen.dot(x + 102, y + PLATE_Y, PLAYER);
-    pen.label(x + 110, y + PLATE_Y, Align.LEFT, page.say(station.adult().get()));
+    pen.dot(tosser, y + PLATE_Y, PLAYER);
+    pen.label(
+        x + (near(station) ? 74 : 110), y + PLATE_Y, Align.LEFT, page.say(station.adult().get()));
     pen.circle(x + PLATE_X - 6, y + WAITING_Y, PLAYER, Pen.Stroke.MEDIUM);
     pen.circle(x + PLATE_X + 6, y + WAITING_Y, PLAYER, Pen.Stroke.MEDIUM);
     pen.label(x + PLATE_X + 16, y + WAITING_Y, Align.LEFT, page.say("practice.setup.waits"));
@@ -109,12 +127,28 @@ final class StationPicture {
     pen.circle(x, y + 13, PLAYER, Pen.Stroke.MEDIUM);
   }
 
-  private void watching(Pen pen, double x, double y) {
+  private void watching(Pen pen, PracticeSheet.Station station, double x, double y) {
+    if (station.fields()) {
+      fielding(pen, x, y);
+      return;
+    }
     pen.line(x + 8, y + PLATE_Y, x + 86, y + PLATE_Y, Pen.Stroke.THICK);
-    pen.label(x + 92, y + PLATE_Y, Align.LEFT, page.say("practice.setup.fence"));
+    pen.label(
+        x + 92,
+        y + PLATE_Y,
+        Align.LEFT,
+        page.say(cage() ? "practice.setup.cage" : "practice.setup.fence"));
     for (int i = 0; i < 4; i++) {
       pen.circle(x + 14 + 14 * i, y + PLATE_Y + 16, PLAYER, Pen.Stroke.MEDIUM);
     }
     pen.label(x + 70, y + PLATE_Y + 16, Align.LEFT, page.say("practice.setup.watch"));
+  }
+
+  private void fielding(Pen pen, double x, double y) {
+    for (int i = 0; i < 4; i++) {
+      pen.circle(x + 14 + 20 * i, y + PLATE_Y + (i % 2 == 0 ? 0 : 14), PLAYER, Pen.Stroke.MEDIUM);
+    }
+    String does = cage() ? "practice.setup.writes" : "practice.setup.fields";
+    pen.label(x + 92, y + PLATE_Y, Align.LEFT, page.say(does));
   }
 }

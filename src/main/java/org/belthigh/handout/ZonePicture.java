@@ -282,7 +282,9 @@ final class ZonePicture {
         y(0.9 * top()),
         x(hand),
         y(1.02 * top()));
-    pen.line(x(hand), y(1.02 * top()), x(hand - 5), y(1.34 * top()), Pen.Stroke.THICK);
+    if (picture.bat()) {
+      pen.line(x(hand), y(1.02 * top()), x(hand - 5), y(1.34 * top()), Pen.Stroke.THICK);
+    }
     pen.circle(x(FIGURE + 2), y(1.23 * top()), 0.13 * top() * scale, Pen.Stroke.THICK);
   }
 
@@ -290,6 +292,9 @@ final class ZonePicture {
     List<String> parts = new ArrayList<>();
     parts.add(voice.say(view.key));
     parts.add(voice.say(hitterLeft() ? "picture.alt.left" : "picture.alt.right"));
+    if (!picture.bat()) {
+      parts.add(voice.say("picture.alt.no-bat"));
+    }
     parts.add(
         voice.say(
             "picture.alt.zone",

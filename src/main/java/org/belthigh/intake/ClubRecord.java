@@ -121,6 +121,39 @@ public record ClubRecord(
         problems);
   }
 
+  /**
+   * What was known at the end of {@code first}, and beside it what can only make an answer
+   * stricter: complaints, outings and lost reports dated after it, up to {@code last}. Clearances
+   * after {@code first} are left out, since they loosen.
+   */
+  public ClubRecord foreseen(LocalDate first, LocalDate last) {
+    ClubRecord reported = upTo(last);
+    return upTo(first)
+        .withReports(
+            reported.outings,
+            reported.wellness.stream()
+                .filter(w -> w.kind().holds() || !w.date().isAfter(first))
+                .toList(),
+            reported.unread);
+  }
+
+  /** The same folder with other reports that matter for safety. */
+  public ClubRecord withReports(
+      List<Outing> outings, List<Wellness> wellness, List<Unread> unread) {
+    return new ClubRecord(
+        club,
+        players,
+        events,
+        tosses,
+        tallies,
+        outings,
+        wellness,
+        otherSports,
+        placements,
+        unread,
+        problems);
+  }
+
   /** The same folder by other rule books: to compare. */
   public ClubRecord by(List<String> ruleBooks) {
     return withClub(club.by(ruleBooks));

@@ -87,6 +87,7 @@ final class FolderReading {
     List<Toss> tosses = logs.tosses();
     List<Tally> tallies = logs.tallies(problems);
     problems.addAll(logs.remarks());
+    problems.addAll(OpenComplaints.remarks(wellness));
     return new ClubRecord(
         club,
         List.copyOf(bearings.players().values()),

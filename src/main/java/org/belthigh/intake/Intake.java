@@ -1,12 +1,23 @@
 package org.belthigh.intake;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Folder;
 
 /** Reads club folders. */
 public final class Intake {
   private Intake() {}
+
+  /**
+   * The days that {@code text} can mean, as people write them: one where it is clear, two where the
+   * day or the month may stand first (the month first, then the day first), none where it is no
+   * day.
+   */
+  public static List<LocalDate> days(String text) {
+    return Dates.clear().parse(text).map(List::of).orElseGet(() -> Dates.meanings(text));
+  }
 
   /** Whether a file of that name, right in a club folder, is read as a part of it. */
   public static boolean reads(String name) {

@@ -1,7 +1,11 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
 
@@ -19,6 +23,25 @@ public record Wellness(
     Optional<Role> by,
     String note,
     Origin origin) {
+  /** Whether this row ends a complaint of {@code complaint} that is dated before it. */
+  public boolean ends(Kind complaint) {
+    return switch (kind) {
+      case SYMPTOM_FREE -> complaint == Kind.OTHER_PAIN || complaint == Kind.ILLNESS;
+      case CLEARED -> meantFor(complaint) && by.filter(complaint::endedBy).isPresent();
+      default -> false;
+    };
+  }
+
+  /** Whether this row ends a complaint of any kind. */
+  public boolean endsAny() {
+    return Arrays.stream(Kind.values()).anyMatch(this::ends);
+  }
+
+  /** Whether this is a clearance that names {@code complaint}, by whomever. */
+  public boolean meantFor(Kind complaint) {
+    return kind == Kind.CLEARED && clears.filter(k -> k == complaint).isPresent();
+  }
+
   /** What was reported. */
   public enum Kind implements Coded {
     ARM_PAIN,
@@ -42,8 +65,8 @@ public record Wellness(
      */
     public boolean endedBy(Role role) {
       return switch (this) {
-        case HEAD_INJURY -> role.ordinal() <= Role.ATHLETIC_TRAINER.ordinal();
-        case ARM_PAIN, BACK_PAIN -> role.ordinal() <= Role.PHYSICAL_THERAPIST.ordinal();
+        case HEAD_INJURY -> Role.HEADS.contains(role);
+        case ARM_PAIN, BACK_PAIN -> Role.HEADS.contains(role) || role == Role.PHYSICAL_THERAPIST;
         case OTHER_PAIN, ILLNESS -> true;
         case CLEARED, SYMPTOM_FREE -> false;
       };
@@ -58,6 +81,11 @@ public record Wellness(
     ATHLETIC_TRAINER,
     PHYSICAL_THERAPIST,
     PARENT,
-    COACH
+    COACH;
+
+    /** Who may end a head injury. Named one by one, so that no new role slips in between. */
+    private static final Set<Role> HEADS =
+        Collections.unmodifiableSet(
+            EnumSet.of(PHYSICIAN, PHYSICIAN_ASSISTANT, NURSE_PRACTITIONER, ATHLETIC_TRAINER));
   }
 }

@@ -12,6 +12,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.decide.ArmStatus;
 import org.belthigh.decide.Arms;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.Hold;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
@@ -29,16 +30,24 @@ final class ArmSheets {
   private final Catalogue catalogue;
   private final ClubRecord record;
   private final LocalDate first;
+  private final Map<String, Comeback> comebacks;
   private final Map<LocalDate, Map<String, ArmStatus>> byDay = new TreeMap<>();
 
-  ArmSheets(Catalogue catalogue, ClubRecord record, PlanRequest request, Arms arms) {
+  ArmSheets(
+      Catalogue catalogue,
+      ClubRecord record,
+      ClubRecord foreseen,
+      PlanRequest request,
+      Map<String, Comeback> comebacks,
+      Arms arms) {
+    this.comebacks = Map.copyOf(comebacks);
     this.catalogue = catalogue;
     this.record = record;
     this.first = request.from();
     for (LocalDate day : days()) {
       byDay.put(
           day,
-          arms.on(record, day).stream()
+          arms.on(foreseen, first, day).stream()
               .collect(
                   Collectors.toMap(ArmStatus::player, s -> s, (a, b) -> a, LinkedHashMap::new)));
     }
@@ -57,7 +66,11 @@ final class ArmSheets {
     ArmStatus today = status(player.id(), first);
     List<Phrase> lines = new ArrayList<>();
     List<Phrase> ends = new ArrayList<>();
-    boolean stopped = holds.stream().anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
+    LocalDate last = first.plusDays(WEEK - 1);
+    boolean stopped =
+        holds.stream()
+            .filter(h -> !h.from().isAfter(last))
+            .anyMatch(h -> h.cause().isPresent() && h.stopsThrowing());
     if (stopped) {
       lines.add(Phrase.of("arm.stopped"));
       holds.stream()
@@ -69,9 +82,37 @@ final class ArmSheets {
       lines.add(Phrase.of("arm.not-a-pitcher"));
     } else {
       lines.add(pitching(today));
+      if (!today.bothAges().mayPitch() && today.bothAges().eligibleFrom().isPresent()) {
+        lines.add(Phrase.of("arm.rest"));
+      }
       lines.add(Phrase.of("arm.anywhere"));
     }
     return new ArmBox(lines, ends, today.knownTo(), source());
+  }
+
+  /** What the player's arm may do, one entry a day of the week. */
+  List<ArmLine> lines(Player player, List<Hold> holds) {
+    return days().stream().map(day -> line(player, holds, day)).toList();
+  }
+
+  private ArmLine line(Player player, List<Hold> holds, LocalDate day) {
+    ArmStatus status = status(player.id(), day);
+    boolean stopped = holds.stream().anyMatch(h -> h.stopsThrowing() && h.holds(day));
+    ArmSheet.Cell cell = cell(player, status);
+    ArmLine.Answer answer =
+        stopped
+            ? ArmLine.Answer.NO_THROWING
+            : switch (cell.answer()) {
+              case MAY -> ArmLine.Answer.MAY_PITCH;
+              case ASK -> ArmLine.Answer.ASK_FIRST;
+              case NO -> ArmLine.Answer.NO_PITCHING;
+            };
+    return new ArmLine(
+        day,
+        answer,
+        answer == ArmLine.Answer.MAY_PITCH ? cell.pitches() : 0,
+        !stopped && cell.mayCatch(),
+        status.knownTo());
   }
 
   /** Pitchers to be asked first on {@code day}; by the last day known where it lies later. */
@@ -85,7 +126,7 @@ final class ArmSheets {
 
   private Phrase pitching(ArmStatus status) {
     ArmStatus.Answer answer = status.bothAges();
-    if (status.askFirst()) {
+    if (status.askFirst() && answer.opened().eligibleFrom().isPresent()) {
       return Phrase.of("arm.ask");
     }
     if (answer.mayPitch()) {
@@ -131,6 +172,7 @@ final class ArmSheets {
                 Phrase.of("arm.caution.anywhere"),
                 Phrase.of("arm.caution.first"),
                 Phrase.of("arm.caution.pain"),
+                Phrase.of("arm.rest"),
                 Phrase.of("arm.caution.catch")));
     record
         .club()
@@ -160,13 +202,18 @@ final class ArmSheets {
         player.catches(),
         days().stream().map(d -> cell(player, status(label.id(), d))).toList(),
         today.knownTo(),
-        note(player, today));
+        allowed(player, note(player, today)));
+  }
+
+  /** The note; of who comes back from a stop also that only what was allowed is done. */
+  private Phrase allowed(Player player, Phrase note) {
+    return comebacks.containsKey(player.id()) ? Phrase.of("arm.note.back", "note", note) : note;
   }
 
   private static ArmSheet.Cell cell(Player player, ArmStatus status) {
     ArmStatus.Answer answer = status.bothAges();
     ArmSheet.Answer may =
-        !player.pitches() || !answer.mayPitch()
+        !player.pitches() || !answer.opened().mayPitch()
             ? ArmSheet.Answer.NO
             : status.askFirst() ? ArmSheet.Answer.ASK : ArmSheet.Answer.MAY;
     return new ArmSheet.Cell(
@@ -180,14 +227,16 @@ final class ArmSheets {
     if (!player.pitches()) {
       return Phrase.of(status.mayCatch() ? "arm.note.catches" : "arm.note.held");
     }
-    if (!status.bothAges().mayPitch()) {
-      return status
-          .bothAges()
-          .eligibleFrom()
-          .map(from -> Phrase.of("arm.note.from", "date", from))
-          .orElse(Phrase.of("arm.note.held"));
+    ArmStatus.Answer open = status.bothAges().opened();
+    if (open.eligibleFrom().isEmpty()) {
+      return Phrase.of("arm.note.held");
     }
-    return Phrase.of(status.askFirst() ? "arm.note.ask" : "arm.note.free");
+    if (status.askFirst()) {
+      return Phrase.of("arm.note.ask");
+    }
+    return open.mayPitch()
+        ? Phrase.of("arm.note.free")
+        : Phrase.of("arm.note.from", "date", open.eligibleFrom().get());
   }
 
   /**

@@ -3,6 +3,7 @@ package org.belthigh.plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Feed;
 import org.belthigh.model.LocalText;
@@ -45,6 +46,11 @@ public record Card(
     if (things.size() > 3) {
       throw new IllegalArgumentException("A card has at most three things to do, not " + things);
     }
+  }
+
+  /** All that is said for safety, in the family's words: holds, then the arm. */
+  public List<Phrase> cautions() {
+    return Stream.of(hold, arm.lines(), arm.ends()).flatMap(List::stream).distinct().toList();
   }
 
   /** This card for the eyes of others: no cause of a hold, and not who can end it. */

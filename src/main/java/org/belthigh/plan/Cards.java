@@ -14,6 +14,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Outcome;
@@ -48,6 +49,7 @@ final class Cards {
       List<SkillDecision> focus,
       List<SkillDecision> decisions,
       List<Hold> holds,
+      Optional<Comeback> back,
       ArmBox arm,
       PlannedWeek kind,
       boolean assumed) {
@@ -62,7 +64,7 @@ final class Cards {
         last,
         idle
             ? Phrase.of(
-                holds.stream().anyMatch(Hold::stopsSwinging)
+                holds.stream().anyMatch(h -> h.stopsSwinging() && !h.from().isAfter(last))
                     ? "aim.heal"
                     : off ? "aim.time-off" : "aim.rest")
             : Phrase.of("aim", "aim", Focus.aim(lead)),
@@ -71,24 +73,30 @@ final class Cards {
             : Focus.cue(lead),
         kind.says().filter(says -> off || !idle),
         things,
-        idle ? Optional.empty() : Optional.of(picture(player, lead)),
+        idle ? Optional.empty() : Optional.of(picture(player, lead, things)),
         movesOn(focus, idle),
         wentWell(player, decisions),
         arm,
-        held(inFamily(holds), assumed && !idle),
-        held(inTheOpen(holds), assumed && !idle));
+        held(inFamily(holds), back, "hold.back", assumed && !idle),
+        held(inTheOpen(holds), back, "hold.open.back", assumed && !idle));
   }
 
-  private static List<Phrase> held(List<Phrase> holds, boolean assumed) {
+  private static List<Phrase> held(
+      List<Phrase> holds, Optional<Comeback> back, String says, boolean assumed) {
+    Stream<Phrase> allowed = back.map(b -> Phrase.of(says, "last", b.last())).stream();
     Stream<Phrase> days = assumed ? Stream.of(Phrase.of("day.assumed")) : Stream.of();
-    return Stream.concat(holds.stream(), days).distinct().toList();
+    return Stream.of(holds.stream(), allowed, days).flatMap(s -> s).distinct().toList();
   }
 
-  private static List<Phrase> inTheOpen(List<Hold> holds) {
-    return holds.stream()
-        .filter(h -> h.cause().isPresent())
-        .map(h -> Phrase.of("hold.open." + h.kind().id()))
-        .toList();
+  private List<Phrase> inTheOpen(List<Hold> holds) {
+    return holds.stream().filter(h -> h.cause().isPresent()).map(this::inTheOpen).toList();
+  }
+
+  private Phrase inTheOpen(Hold hold) {
+    Phrase what = Phrase.of("hold.open." + hold.kind().id());
+    return hold.from().isAfter(first)
+        ? Phrase.of("hold.from", "date", hold.from(), "what", what)
+        : what;
   }
 
   private static List<Phrase> inFamily(List<Hold> holds) {
@@ -105,13 +113,14 @@ final class Cards {
     return lines;
   }
 
-  private SpotPicture picture(Player player, SkillDecision lead) {
+  private SpotPicture picture(Player player, SkillDecision lead, List<Card.Thing> things) {
     return new SpotPicture(
         HomeWork.grain(lead),
         HomeWork.side(player),
         lookFor(lead),
         Body.rows(Body.stature(player, catalogue.growth(), first)),
-        player.heightCm().isEmpty());
+        player.heightCm().isEmpty(),
+        things.stream().anyMatch(t -> t.swings() > 0));
   }
 
   /** Belt-high is where a good ball to hit is; a caller of spots looks for all of them. */

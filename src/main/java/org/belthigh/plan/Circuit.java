@@ -74,6 +74,11 @@ final class Circuit {
       all = List.copyOf(all);
     }
 
+    /** The same with so many swings left at the most. */
+    Entrant withSwings(int most) {
+      return new Entrant(player, age, focus, all, used, bores, most);
+    }
+
     SkillDecision decision(Skill skill) {
       return all.stream().filter(d -> d.skill() == skill).findFirst().orElseThrow();
     }
@@ -433,7 +438,20 @@ final class Circuit {
       }
     }
     posts.sort(Comparator.comparingInt(Post::rotation).thenComparingInt(Post::station));
-    return posts;
+    return posts.stream().map(p -> seen(p, posts)).toList();
+  }
+
+  /** Who would watch tosses that nobody makes fields and writes. */
+  private static Post seen(Post post, List<Post> posts) {
+    boolean blind =
+        post.drill().filter(Drill::watchesOthers).isPresent()
+            && posts.stream()
+                .filter(p -> p.rotation() == post.rotation())
+                .flatMap(p -> p.drill().stream())
+                .noneMatch(Drill::tossed);
+    return blind
+        ? new Post(post.rotation(), post.station(), post.squad(), Optional.empty(), 0, 0)
+        : post;
   }
 
   private static List<Entrant> squad(List<Entrant> sorted, Arrangement found, int squad) {

@@ -126,6 +126,11 @@ final class Doses {
     return catalogue.parameter("lighter-share").on(on).at(AgeBand.of(ANY));
   }
 
+  /** A lighter week's share of {@code most}. */
+  int lighter(int most) {
+    return (int) Math.floor(lighterShare() * most + ROUNDING);
+  }
+
   /** Days before a tournament that are light. */
   int lighterDaysBeforeTournament() {
     return of("lighter-days-before-tournament", ANY);
@@ -169,6 +174,21 @@ final class Doses {
 
   int batRingFeet() {
     return of("bat-ring-feet", ANY);
+  }
+
+  /** Free ground in front of who hits foam balls with easy swings. */
+  int foamClearFeet() {
+    return of("foam-clear-feet", ANY);
+  }
+
+  /** How far around the hitter nothing stands that a bat could reach. */
+  int batReachFeet() {
+    return of("bat-reach-feet", ANY);
+  }
+
+  /** Nearest that somebody fields to a hitter. */
+  int fieldingFeet() {
+    return of("fielding-feet", ANY);
   }
 
   int homeClearFeet() {

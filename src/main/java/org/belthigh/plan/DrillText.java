@@ -13,6 +13,8 @@ import org.belthigh.model.Skill;
  *
  * @param mix where the tosses go, as a sentence
  * @param safety what must be printed beside it
+ * @param gear what must be there, all that {@code safety} speaks of among it
+ * @param easier what to do where it is too hard; empty where that cannot be done there
  * @param adapt so that it leaves nobody out
  */
 public record DrillText(
@@ -28,8 +30,8 @@ public record DrillText(
     boolean swing,
     Phrase mix,
     List<Phrase> safety,
-    List<LocalText> gear,
-    LocalText easier,
+    List<Gear> gear,
+    Optional<LocalText> easier,
     LocalText harder,
     Optional<LocalText> adapt) {
   public DrillText {

@@ -13,8 +13,10 @@ import org.belthigh.model.Spot;
  * @param day empty where the calendar has none ahead
  * @param script where each toss goes, first to last
  * @param hitters in roster order; their numbers run from 1
+ * @param screen whether who tosses stands behind a screen; else balls are soft
  */
-public record EvaluationSheet(Optional<LocalDate> day, List<Spot> script, List<Hitter> hitters) {
+public record EvaluationSheet(
+    Optional<LocalDate> day, List<Spot> script, List<Hitter> hitters, boolean screen) {
   public EvaluationSheet {
     script = List.copyOf(script);
     hitters = List.copyOf(hitters);

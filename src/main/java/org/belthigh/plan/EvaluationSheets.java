@@ -38,8 +38,15 @@ final class EvaluationSheets {
   private final Season season;
   private final Stops stops;
   private final LocalDate from;
+  private final boolean screen;
 
-  EvaluationSheets(Season season, Stops stops, LocalDate from) {
+  /**
+   * The sheets of one group.
+   *
+   * @param screen whether the club has a screen to toss from
+   */
+  EvaluationSheets(Season season, Stops stops, LocalDate from, boolean screen) {
+    this.screen = screen;
     this.season = season;
     this.stops = stops;
     this.from = from;
@@ -53,7 +60,8 @@ final class EvaluationSheets {
         script("evaluation " + group.id() + day.map(d -> " " + d).orElse("")),
         players.stream()
             .map(p -> new EvaluationSheet.Hitter(names.get(p.id()), may(p, day.orElse(from))))
-            .toList());
+            .toList(),
+        screen);
   }
 
   /** The tosses in an order that {@code seed} shuffles. */

@@ -32,6 +32,7 @@ final class Guides {
         Side.RIGHT,
         List.of(Spot.BELT_MIDDLE.id()),
         Body.rows(growth.median(Optional.empty(), months)),
+        true,
         true);
   }
 }

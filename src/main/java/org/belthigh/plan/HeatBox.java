@@ -1,6 +1,7 @@
 package org.belthigh.plan;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.belthigh.model.Phrase;
 
 /**
@@ -16,6 +17,17 @@ public record HeatBox(List<Line> meter, List<Line> index, Phrase mind, List<Phra
     meter = List.copyOf(meter);
     index = List.copyOf(index);
     notes = List.copyOf(notes);
+  }
+
+  /** What to do at each reading, by the strictest table, and what not to mix up. */
+  List<Phrase> cautions() {
+    return Stream.of(
+            meter.stream().map(Line::strictest),
+            index.stream().map(Line::strictest),
+            Stream.of(mind))
+        .flatMap(lines -> lines)
+        .distinct()
+        .toList();
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.belthigh.plan;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.belthigh.model.Phrase;
 
@@ -12,6 +13,7 @@ import org.belthigh.model.Phrase;
  * @param because for the family: with the cause in plain words
  * @param open for sheets that others see: no cause
  * @param whoEnds who can end it
+ * @param endedBy ids of the roles whose word ends it; none where a date ends it, or a row put right
  * @param rule id of the rule
  * @param source short name and year of where the rule comes from
  */
@@ -22,5 +24,10 @@ public record HoldLine(
     Phrase because,
     Phrase open,
     Phrase whoEnds,
+    List<String> endedBy,
     String rule,
-    String source) {}
+    String source) {
+  public HoldLine {
+    endedBy = List.copyOf(endedBy);
+  }
+}

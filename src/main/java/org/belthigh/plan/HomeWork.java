@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.flight.Delivery;
 import org.belthigh.flight.Projectile;
@@ -173,27 +175,35 @@ final class HomeWork {
   }
 
   /** The sheet of a session. */
-  HomeSheet sheet(Player player, LocalDate day, Session session) {
+  HomeSheet sheet(Player player, LocalDate day, Session session, Optional<Comeback> back) {
     Drill drill = session.drill();
     Grain grain = grain(session.decision());
     Item item = session.item();
-    DrillText text = told.of(drill, item.ball(), Place.HOME, item.feet());
+    List<Caution> checks =
+        Cautions.atHome(player.home(), drill, item.ball(), item.feet(), doses.batRingFeet());
+    DrillText text = told.of(drill, item.ball(), Place.HOME, item.feet(), checks);
     double stature = Body.stature(player, growth, day);
     boolean tossed = !session.script().isEmpty();
     return new HomeSheet(
         day,
         text,
         item.minutes(),
-        checks(player.home(), drill, tossed),
+        checks(text.safety(), back),
         doses.batRingFeet(),
-        doses.homeClearFeet(),
+        item.ball() == Ball.NONE ? doses.batRingFeet() : doses.homeClearFeet(),
         tossed,
         script(session.script(), grain),
         answers(drill),
         new SpotPicture(
-            grain, side(player), List.of(), Body.rows(stature), player.heightCm().isEmpty()),
+            grain,
+            side(player),
+            List.of(),
+            Body.rows(stature),
+            player.heightCm().isEmpty(),
+            drill.swing()),
         tossed ? howTo(player, stature, session, text) : tee(drill, stature),
         easier(player, day, drill),
+        smaller(player.home(), drill, item.ball()),
         stop(),
         Phrase.of("home.afterwards"));
   }
@@ -226,18 +236,34 @@ final class HomeWork {
     return script;
   }
 
-  private static List<Phrase> checks(Home home, Drill drill, boolean tossed) {
-    return java.util.stream.Stream.of(
-            Optional.of("home.check.adult"),
-            tossed ? Optional.of("home.check.ball") : Optional.<String>empty(),
-            tossed ? Optional.of("home.check.eyes") : Optional.<String>empty(),
-            drill.swing() ? Optional.of("home.check.helmet") : Optional.<String>empty(),
-            drill.swing() ? Optional.of("home.check.ring") : Optional.<String>empty(),
-            Optional.of(home.swings() ? "home.check.ground" : "home.check.hall"),
-            Optional.of("home.check.light"),
-            Optional.of("home.check.pain"))
-        .flatMap(Optional::stream)
-        .map(Phrase::of)
+  /** Less room takes a softer ball, then the ball, then the bat. */
+  private List<Phrase> smaller(Home home, Drill drill, Ball ball) {
+    if (!drill.swing()) {
+      return List.of();
+    }
+    List<Phrase> lines = new ArrayList<>();
+    boolean soft = home.gear().contains(Home.Gear.FOAM) && ball != Ball.NONE;
+    if (soft) {
+      lines.add(
+          Phrase.of(
+              ball == Ball.FOAM ? "home.smaller.easy" : "home.smaller.foam",
+              "free",
+              Say.distance(doses.foamClearFeet())));
+    }
+    if (ball != Ball.NONE) {
+      lines.add(Phrase.of("home.smaller.dry", "reach", Say.distance(doses.batReachFeet())));
+    }
+    lines.add(
+        Phrase.of(
+            drill.feed() == Feed.TEE || ball == Ball.NONE
+                ? "home.smaller.picture"
+                : "home.smaller.watch"));
+    return lines;
+  }
+
+  /** What holds before one starts; first, for who comes back, that a clinician's word bounds it. */
+  private static List<Phrase> checks(List<Phrase> safety, Optional<Comeback> back) {
+    return Stream.concat(back.stream().map(b -> Phrase.of("home.check.back")), safety.stream())
         .toList();
   }
 

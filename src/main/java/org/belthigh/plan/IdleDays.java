@@ -13,6 +13,12 @@ final class IdleDays {
   /** What a practice is called whose hitting no longer fits the hours and days of the week. */
   static final Phrase SITS_OUT = Phrase.of("day.sits-out");
 
+  /** The same where hours and days fit, and the swings of seven days are used up. */
+  static final Phrase SWINGS_USED = Phrase.of("day.swings-used");
+
+  /** A practice of which no minutes are for hitting. */
+  static final Phrase NO_MINUTES = Phrase.of("day.no-minutes");
+
   private final Season season;
   private final Ground ground;
   private final Stops stops;
@@ -23,8 +29,12 @@ final class IdleDays {
     this.stops = stops;
   }
 
-  /** The entry of {@code day}, which says why there is no work on it. */
-  Day of(Player player, LocalDate day, boolean provisional) {
+  /**
+   * The entry of {@code day}, which says why there is no work on it.
+   *
+   * @param book what the player's days hold
+   */
+  Day of(Player player, LocalDate day, boolean provisional, LoadBook book) {
     if (stops.all(player, day)) {
       return idle(day, Place.REST, "day.held", provisional);
     }
@@ -39,7 +49,7 @@ final class IdleDays {
           ground.place(practice.get()),
           List.of(),
           provisional,
-          Optional.of(why(player, practice.get())));
+          Optional.of(why(player, practice.get(), book)));
     }
     if (season.timeOff().on(day)) {
       return idle(day, Place.REST, "day.time-off", provisional);
@@ -47,11 +57,17 @@ final class IdleDays {
     return idle(day, Place.REST, season.off(day) ? "day.off" : "day.rest", provisional);
   }
 
-  private Phrase why(Player player, Event practice) {
+  private Phrase why(Player player, Event practice, LoadBook book) {
+    if (practice.hittingMinutes() < 1) {
+      return practice.kind() == Event.Kind.EVALUATION ? Phrase.of("day.evaluation") : NO_MINUTES;
+    }
     if (ground.adults(practice) < 1) {
       return Phrase.of("day.no-adult");
     }
-    return stops.swings(player, practice.date()) ? Phrase.of("day.helps") : SITS_OUT;
+    if (stops.swings(player, practice.date())) {
+      return Phrase.of("day.helps");
+    }
+    return book.fits(practice.date(), 0) ? SWINGS_USED : SITS_OUT;
   }
 
   private static Day idle(LocalDate day, Place place, String note, boolean provisional) {

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.belthigh.decide.Comeback;
 import org.belthigh.intake.Player;
 
 /**
@@ -23,8 +25,15 @@ final class LoadBook {
   private final Set<LocalDate> hitting = new HashSet<>();
   private final WeeklyRise rise;
   private final ArmRest armRest;
+  private final Optional<Comeback> back;
 
-  LoadBook(Player player, Doses doses, WeeklyRise rise, ArmRest armRest) {
+  /**
+   * An empty book.
+   *
+   * @param back the days after a clearance, which have less; empty where nothing was cleared
+   */
+  LoadBook(Player player, Doses doses, WeeklyRise rise, ArmRest armRest, Optional<Comeback> back) {
+    this.back = back;
     this.player = player;
     this.doses = doses;
     this.rise = rise;
@@ -50,9 +59,9 @@ final class LoadBook {
     return sportMinutes.containsKey(day) || hitting.contains(day);
   }
 
-  /** Days without anything in the seven that begin on {@code first}. */
-  int freeDays(LocalDate first) {
-    return (int) first.datesUntil(first.plusDays(WINDOW)).filter(d -> !busy(d)).count();
+  /** Swings of {@code day} so far. */
+  int swings(LocalDate day) {
+    return swings.getOrDefault(day, 0);
   }
 
   /** Whether {@code day} has fewer swings, since the arm rests. */
@@ -62,7 +71,28 @@ final class LoadBook {
 
   private int perSession(LocalDate day) {
     int age = player.ageOn(day);
-    return armRests(day) ? doses.swingsPerRestedSession(age) : doses.swingsPerSession(age);
+    int most = armRests(day) ? doses.swingsPerRestedSession(age) : doses.swingsPerSession(age);
+    return comesBack(day) ? Math.min(most, doses.lighter(doses.swingsPerSession(age))) : most;
+  }
+
+  /** Whether {@code day} has less, since it is one of the first after a clearance. */
+  boolean comesBack(LocalDate day) {
+    return back.filter(b -> b.on(day)).isPresent();
+  }
+
+  /** Most swings that the days after a clearance still have room for, all together. */
+  private int leftOfComeback(LocalDate day) {
+    int most = doses.lighter(doses.swingsPerWeek(player.ageOn(day)));
+    return back.filter(b -> b.on(day)).stream()
+        .mapToInt(
+            b ->
+                most
+                    - b.cleared()
+                        .datesUntil(b.last().plusDays(1))
+                        .mapToInt(d -> swings.getOrDefault(d, 0))
+                        .sum())
+        .findFirst()
+        .orElse(Integer.MAX_VALUE);
   }
 
   /** Most swings that still fit on {@code day}; 0 where a day with swings does not fit. */
@@ -71,6 +101,7 @@ final class LoadBook {
         Math.min(
             perSession(day) - swings.getOrDefault(day, 0),
             rise.left(day, d -> swings.getOrDefault(d, 0)));
+    left = Math.min(left, leftOfComeback(day));
     for (LocalDate first = day.minusDays(WINDOW - 1); !first.isAfter(day); first = next(first)) {
       int age = player.ageOn(first);
       int taken = 0;

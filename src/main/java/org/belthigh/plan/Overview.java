@@ -10,6 +10,7 @@ import org.belthigh.model.Phrase;
 /**
  * One coordinator, one age group.
  *
+ * @param later who has reports dated after the plan's day, without a cause; the first thing said
  * @param rows a row a player
  * @param ahead what is other than usual in the weeks ahead, for the whole group
  * @param provisional from when on the weeks are provisional; empty where nothing follows the first
@@ -18,6 +19,7 @@ import org.belthigh.model.Phrase;
  * @param setAside what was wrong in the input, as messages say it
  */
 public record Overview(
+    List<Phrase> later,
     List<Row> rows,
     List<Phrase> ahead,
     Optional<Phrase> provisional,
@@ -25,6 +27,7 @@ public record Overview(
     Optional<Phrase> marks,
     List<String> setAside) {
   public Overview {
+    later = List.copyOf(later);
     ahead = List.copyOf(ahead);
     rows = List.copyOf(rows);
     totals = Map.copyOf(totals);

@@ -1,6 +1,7 @@
 package org.belthigh.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
 import org.belthigh.decide.Evidence;
 import org.belthigh.decide.Outcome;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.Toss;
 import org.belthigh.measure.MarkAgreement;
 import org.belthigh.measure.Marks;
@@ -24,7 +26,12 @@ final class Overviews {
 
   private Overviews() {}
 
-  static Overview of(List<PlayerPlan> players, ClubRecord record, Doses doses, LocalDate on) {
+  static Overview of(
+      List<PlayerPlan> players,
+      ClubRecord record,
+      Doses doses,
+      LocalDate on,
+      List<LaterRow> later) {
     Map<Outcome, Integer> totals = new EnumMap<>(Outcome.class);
     for (Outcome outcome : Outcome.values()) {
       totals.put(outcome, 0);
@@ -33,12 +40,36 @@ final class Overviews {
         .flatMap(p -> p.decisions().stream())
         .forEach(d -> totals.merge(d.outcome(), 1, Integer::sum));
     return new Overview(
+        later(players, on, later),
         players.stream().map(p -> row(p, on)).toList(),
         ahead(players, doses),
         players.stream().flatMap(p -> p.depends().stream()).findFirst().map(Checkpoint::since),
         totals,
         marks(players, record, on),
         record.problems().stream().filter(Problem::isFault).map(Problem::text).toList());
+  }
+
+  /** One line for each player and kind of report that is dated after the plan's day. */
+  private static List<Phrase> later(List<PlayerPlan> players, LocalDate on, List<LaterRow> later) {
+    List<Phrase> lines = new ArrayList<>();
+    for (LaterRow.What what : LaterRow.What.values()) {
+      List<LaterRow> rows = later.stream().filter(r -> r.what() == what).toList();
+      for (PlayerPlan player : players) {
+        Optional<String> id = Optional.of(player.who().id());
+        List<LaterRow> own = rows.stream().filter(r -> r.player().equals(id)).toList();
+        line(Phrase.of("later." + what.id(), "player", player.who().name()), on, own)
+            .ifPresent(lines::add);
+      }
+      List<LaterRow> anyone = rows.stream().filter(r -> r.player().isEmpty()).toList();
+      line(Phrase.of("later.anyone." + what.id()), on, anyone).ifPresent(lines::add);
+    }
+    return lines;
+  }
+
+  private static Optional<Phrase> line(Phrase says, LocalDate on, List<LaterRow> rows) {
+    return rows.stream()
+        .findFirst()
+        .map(row -> says.with("day", on).with("date", row.date()).with("rows", rows.size()));
   }
 
   private static List<Phrase> ahead(List<PlayerPlan> players, Doses doses) {
@@ -50,18 +81,24 @@ final class Overviews {
     return Stream.concat(weeks, full(players, doses.hoursSource())).toList();
   }
 
-  /** The practices that come on top of a full week, which only the calendar can mend. */
+  /** The practices without hitting for some, which only the calendar can mend, and why. */
   private static Stream<Phrase> full(List<PlayerPlan> players, String source) {
-    Map<LocalDate, Integer> sitting = new TreeMap<>();
+    return Stream.of(
+            idle(players, IdleDays.SITS_OUT, "ahead.full"),
+            idle(players, IdleDays.SWINGS_USED, "ahead.swings-used"),
+            idle(players, IdleDays.NO_MINUTES, "ahead.no-minutes"))
+        .flatMap(s -> s)
+        .map(p -> p.with("source", source));
+  }
+
+  private static Stream<Phrase> idle(List<PlayerPlan> players, Phrase why, String says) {
+    Map<LocalDate, Integer> idle = new TreeMap<>();
     players.stream()
         .flatMap(p -> p.days().stream())
-        .filter(d -> d.note().filter(IdleDays.SITS_OUT::equals).isPresent())
-        .forEach(d -> sitting.merge(d.date(), 1, Integer::sum));
-    return sitting.entrySet().stream()
-        .map(
-            s ->
-                Phrase.of(
-                    "ahead.full", "date", s.getKey(), "players", s.getValue(), "source", source));
+        .filter(d -> d.note().filter(why::equals).isPresent())
+        .forEach(d -> idle.merge(d.date(), 1, Integer::sum));
+    return idle.entrySet().stream()
+        .map(s -> Phrase.of(says, "date", s.getKey(), "players", s.getValue()));
   }
 
   private static Optional<Phrase> marks(List<PlayerPlan> players, ClubRecord record, LocalDate on) {
@@ -139,6 +176,10 @@ final class Overviews {
     if (open) {
       return Optional.of(Phrase.of("look.hold"));
     }
+    Optional<Phrase> back = week(player, PlannedWeek.Kind.BACK, "look.back");
+    if (back.isPresent()) {
+      return back;
+    }
     Optional<LocalDate> last =
         player.decisions().stream().flatMap(d -> d.lastSeen().stream()).max(LocalDate::compareTo);
     if (last.isEmpty()) {
@@ -147,12 +188,7 @@ final class Overviews {
     if (last.get().isBefore(on.minusDays(STALE_DAYS))) {
       return Optional.of(Phrase.of("look.stale", "date", last.get()));
     }
-    Optional<Phrase> easy =
-        player.weeks().stream()
-            .filter(w -> w.kind() == PlannedWeek.Kind.EASY)
-            .flatMap(w -> w.says().stream())
-            .map(says -> new Phrase("look.easy", says.values()))
-            .findFirst();
+    Optional<Phrase> easy = week(player, PlannedWeek.Kind.EASY, "look.easy");
     if (easy.isPresent()) {
       return easy;
     }
@@ -160,5 +196,14 @@ final class Overviews {
         .filter(d -> d.outcome() == Outcome.FIRM_UP)
         .findFirst()
         .map(d -> Phrase.of("look.firm-up", "step", d.stepName()));
+  }
+
+  /** What a week of that kind says to the coordinator; empty where the player has none. */
+  private static Optional<Phrase> week(PlayerPlan player, PlannedWeek.Kind kind, String says) {
+    return player.weeks().stream()
+        .filter(w -> w.kind() == kind)
+        .flatMap(w -> w.says().stream())
+        .map(phrase -> new Phrase(says, phrase.values()))
+        .findFirst();
   }
 }

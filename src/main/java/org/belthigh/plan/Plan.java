@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.belthigh.history.Handed;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.model.Problem;
 
 /**
@@ -18,6 +19,7 @@ import org.belthigh.model.Problem;
  *     pitch-smart-2018}
  * @param players in roster order
  * @param groups in the club's order
+ * @param laterRows reports dated after {@code from}, by date and place
  * @param setAside what was wrong in the input
  */
 public record Plan(
@@ -30,12 +32,24 @@ public record Plan(
     List<String> ruleBooks,
     List<PlayerPlan> players,
     List<GroupPlan> groups,
+    List<LaterRow> laterRows,
     List<Problem> setAside) {
   public Plan {
+    laterRows = List.copyOf(laterRows);
     ruleBooks = List.copyOf(ruleBooks);
     players = List.copyOf(players);
     groups = List.copyOf(groups);
     setAside = List.copyOf(setAside);
+  }
+
+  /** How sheets name that player; the id where the player is not in this plan. */
+  public String name(String id) {
+    return players.stream()
+        .map(PlayerPlan::who)
+        .filter(who -> who.id().equals(id))
+        .findFirst()
+        .map(Label::name)
+        .orElse(id);
   }
 
   /** The first week as it is handed out, to be looked back at when the next plan is made. */

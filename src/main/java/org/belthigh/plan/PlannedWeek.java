@@ -16,6 +16,8 @@ public record PlannedWeek(LocalDate first, Kind kind, Optional<Phrase> says) {
   public enum Kind implements Coded {
     /** No work at all: the season is over, or has not begun. */
     TIME_OFF,
+    /** The first days after a clearance: fewer tosses, and only what was allowed. */
+    BACK,
     /** After a dip: one skill, fewer and easier tosses. */
     EASY,
     /** Days before a tournament: fewer tosses, to play fresh. */
@@ -33,7 +35,7 @@ public record PlannedWeek(LocalDate first, Kind kind, Optional<Phrase> says) {
 
   /** The same for the coordinator; empty where it is no matter of the whole group. */
   Optional<Phrase> ahead() {
-    return says.filter(p -> kind != Kind.EASY)
+    return says.filter(p -> kind != Kind.EASY && kind != Kind.BACK)
         .map(p -> new Phrase("ahead." + kind.id(), p.values()));
   }
 }

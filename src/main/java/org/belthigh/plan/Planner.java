@@ -21,6 +21,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.Arms;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
 import org.belthigh.decide.Progress;
@@ -29,6 +30,7 @@ import org.belthigh.history.History;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.OtherSport;
 import org.belthigh.intake.Player;
 import org.belthigh.model.Ball;
@@ -81,7 +83,7 @@ public final class Planner {
    * @param history plans handed out before {@code request.from()}
    */
   public Plan plan(ClubRecord record, PlanRequest request, History history) {
-    Map<String, ClubRecord> byGroup = record.upTo(request.from()).byGroup();
+    Map<String, ClubRecord> byGroup = record.byGroup();
     List<Planned> planned =
         asked(record, request).parallelStream()
             .map(group -> plan(byGroup.get(group.id()), group, request, history))
@@ -122,17 +124,26 @@ public final class Planner {
   /** What one group's planning comes to. */
   private record Planned(List<PlayerPlan> players, GroupPlan group) {}
 
-  private Planned plan(ClubRecord known, Club.Group group, PlanRequest request, History history) {
+  private Planned plan(ClubRecord whole, Club.Group group, PlanRequest request, History history) {
+    ClubRecord known = whole.upTo(request.from());
+    ClubRecord foreseen = whole.foreseen(request.from(), request.last());
     Map<String, List<SkillDecision>> decisions =
         new Progress(catalogue).decide(known, request.from());
     Arms arms = new Arms(catalogue);
-    List<Hold> restHolds = arms.restHolds(known, request.from());
-    List<Hold> holds = new ArrayList<>(new Holds(catalogue).of(known, request.from()));
+    List<Hold> restHolds = arms.restHolds(foreseen, request.from(), request.last());
+    List<Hold> holds =
+        new ArrayList<>(new Holds(catalogue).within(foreseen, request.from(), request.last()));
     holds.addAll(restHolds);
+    Map<String, Comeback> comebacks = new Holds(catalogue).comebacks(known, request.from());
     TossLists lists = TossLists.of(known);
-    Sheets sheets = new Sheets(catalogue, known, request, decisions, holds, arms, lists);
+    List<LaterRow> later = LaterRow.after(whole, request.from());
+    Sheets sheets =
+        new Sheets(
+            catalogue, known, foreseen, later, request, decisions, holds, comebacks, arms, lists);
     GroupWeeks weeks =
-        new GroupWeeks(known, group, request, decisions, holds, restHolds, history, lists);
+        new GroupWeeks(
+            known, foreseen, group, request, decisions, holds, restHolds, comebacks, history,
+            lists);
     weeks.plan();
     List<PlayerPlan> all = weeks.players(sheets);
     return new Planned(
@@ -154,11 +165,16 @@ public final class Planner {
   private final class GroupWeeks {
     private final History history;
     private final ClubRecord record;
+
+    /** The same with what is dated in the planned weeks and makes them stricter. */
+    private final ClubRecord foreseen;
+
     private final PlanRequest request;
     private final List<Player> players;
     private final Map<String, List<SkillDecision>> decisions;
     private final Stops stops;
     private final List<Hold> restHolds;
+    private final Map<String, Comeback> comebacks;
     private final Season season;
     private final Ground ground;
     private final IdleDays idle;
@@ -183,19 +199,23 @@ public final class Planner {
 
     GroupWeeks(
         ClubRecord record,
+        ClubRecord foreseen,
         Club.Group group,
         PlanRequest request,
         Map<String, List<SkillDecision>> decisions,
         List<Hold> holds,
         List<Hold> restHolds,
+        Map<String, Comeback> comebacks,
         History history,
         TossLists lists) {
       this.history = history;
       this.record = record;
+      this.foreseen = foreseen;
       this.request = request;
       this.decisions = decisions;
       this.stops = new Stops(holds);
       this.restHolds = restHolds;
+      this.comebacks = comebacks;
       this.players = record.players().stream().sorted(Comparator.comparing(Player::id)).toList();
       this.season =
           Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
@@ -221,6 +241,7 @@ public final class Planner {
     void plan() {
       for (Player player : players) {
         books.put(player.id(), book(player));
+        weekBefore(player, books.get(player.id()));
         familiar.put(
             player.id(),
             Familiar.of(history, player.id(), request.from(), choice, doses.sameDrillSessions()));
@@ -258,7 +279,12 @@ public final class Planner {
       WeeklyRise rise = WeeklyRise.of(record, season, player, doses, from);
       rises.put(player.id(), rise);
       LoadBook book =
-          new LoadBook(player, doses, rise, ArmRest.of(record, player, restHolds, doses));
+          new LoadBook(
+              player,
+              doses,
+              rise,
+              ArmRest.of(foreseen, player, restHolds, doses),
+              Optional.ofNullable(comebacks.get(player.id())));
       LocalDate last = request.last().plusDays(7);
       for (LocalDate d = from.minusDays(7); !d.isAfter(last); d = d.plusDays(1)) {
         book.sport(d, season.minutes(d));
@@ -267,7 +293,6 @@ public final class Planner {
           .filter(o -> o.player().equals(player.id()))
           .filter(o -> o.date().isAfter(from.minusDays(7)))
           .forEach(o -> repeat(book, o, last));
-      weekBefore(player, book);
       return book;
     }
 
@@ -286,17 +311,18 @@ public final class Planner {
           .filter(d -> hittingMinutes(d) > 0)
           .forEach(d -> book.work(d, doses.swingsPerSession(player.ageOn(d)), 0));
       int sessions = days.isEmpty() ? 0 : doses.homeDaysPerWeek(player.ageOn(first));
-      int withSwings = homeSwingDays(player, first);
       for (int i = days.size() - 1; i >= 0 && sessions > 0; i--) {
         LocalDate day = days.get(i);
         int age = player.ageOn(day);
         boolean already = book.busy(day);
-        if (openForHome(player, day)
-            && (already || book.freeDays(first) > doses.freeDaysPerWeek(age))) {
-          book.work(day, withSwings > 0 ? doses.homeTosses(age) : 0, doses.homeMinutes(age));
+        // no plan put work on a day that left too little rest before the events of this week
+        if (openForHome(player, day) && (already || book.fits(day, doses.homeMinutes(age)))) {
+          book.work(
+              day,
+              roomForHomeSwings(player, day) ? doses.homeTosses(age) : 0,
+              doses.homeMinutes(age));
           // a session beside other sport takes no free day, so it may as well have been elsewhere
           sessions -= already ? 0 : 1;
-          withSwings -= already ? 0 : 1;
         }
       }
     }
@@ -307,13 +333,22 @@ public final class Planner {
     }
 
     /**
-     * Home sessions with swings that the week from {@code first} leaves room for. A practice counts
-     * whether or not the child swings there: what is missed is not made up at home.
+     * Whether a home session of {@code day} may have swings. In each seven days with it, practices
+     * come first, those of the next week too, so that none of them is left without swings. A
+     * practice counts whether or not the child swings there: what is missed is not made up at home.
      */
-    private int homeSwingDays(Player player, LocalDate first) {
-      long practised =
-          first.datesUntil(first.plusDays(7)).filter(d -> hittingMinutes(d) > 0).count();
-      return Math.max(0, doses.swingDaysPerWeek(player.ageOn(first)) - (int) practised);
+    private boolean roomForHomeSwings(Player player, LocalDate day) {
+      LoadBook book = books.get(player.id());
+      return day.minusDays(6)
+          .datesUntil(day.plusDays(1))
+          .allMatch(
+              first ->
+                  first
+                          .datesUntil(first.plusDays(7))
+                          .filter(d -> !d.equals(day))
+                          .filter(d -> hittingMinutes(d) > 0 || book.swings(d) > 0)
+                          .count()
+                      < doses.swingDaysPerWeek(player.ageOn(first)));
     }
 
     private void repeat(LoadBook book, OtherSport sport, LocalDate last) {
@@ -356,7 +391,19 @@ public final class Planner {
 
     /** Part of the usual tosses that a home session of {@code day} has. */
     private double share(Player player, LocalDate day) {
-      return easy(player, day).isPresent() ? doses.lighterShare() : rhythm.share(day);
+      return easy(player, day).isPresent() || comesBack(player, day)
+          ? doses.lighterShare()
+          : rhythm.share(day);
+    }
+
+    /** Whether {@code day} is one of the first after a clearance. */
+    private boolean comesBack(Player player, LocalDate day) {
+      return Optional.ofNullable(comebacks.get(player.id())).filter(c -> c.on(day)).isPresent();
+    }
+
+    /** Whether a home session of {@code day} has less, for the group's reason or the player's. */
+    private boolean light(Player player, LocalDate day) {
+      return rhythm.light(day) || comesBack(player, day);
     }
 
     private int homeDays(Player player, LocalDate first) {
@@ -411,24 +458,40 @@ public final class Planner {
       if (entrants.isEmpty()) {
         return;
       }
-      Circuit.Layout layout =
-          circuit.lay(
-              entrants,
-              place,
-              adults,
-              ground.stations(event.get()),
-              event.get().hittingMinutes(),
-              rhythm.share(day));
+      Circuit.Layout usual = layout(entrants, event.get());
+      List<Circuit.Entrant> eased = entrants.stream().map(e -> eased(e, day, usual)).toList();
+      boolean less = entrants.stream().anyMatch(e -> comesBack(e.player(), day));
+      Circuit.Layout layout = less ? layout(eased, event.get()) : usual;
       practices.put(
           day,
           new Practice(event.get(), place, adults, rhythm.share(day), layout, practices.size()));
       PracticeItems doing = new PracticeItems(choice, layout, place);
-      for (Circuit.Entrant entrant : entrants) {
+      for (Circuit.Entrant entrant : eased) {
         List<Item> items = doing.of(entrant);
         if (!items.isEmpty()) {
           put(entrant.player(), day, place, items, note(entrant.player(), day, "day.practice"), 0);
         }
       }
+    }
+
+    private Circuit.Layout layout(List<Circuit.Entrant> entrants, Event practice) {
+      return circuit.lay(
+          entrants,
+          ground.place(practice),
+          ground.adults(practice),
+          ground.stations(practice),
+          practice.hittingMinutes(),
+          rhythm.share(practice.date()));
+    }
+
+    /** Who comes back from a stop swings a lighter week's share of what the circuit has. */
+    private Circuit.Entrant eased(Circuit.Entrant entrant, LocalDate day, Circuit.Layout layout) {
+      if (!comesBack(entrant.player(), day)) {
+        return entrant;
+      }
+      int swings = layout.of(entrant).stream().mapToInt(Circuit.Post::swings).sum();
+      int most = rhythm.light(day) ? swings : doses.lighter(swings);
+      return entrant.withSwings(Math.min(entrant.swingsLeft(), most));
     }
 
     /** Whether a player has swings enough left to go round with the others. */
@@ -438,6 +501,9 @@ public final class Planner {
     }
 
     private Phrase note(Player player, LocalDate day, String kind) {
+      if (comesBack(player, day)) {
+        return Phrase.of(kind + ".back");
+      }
       if (books.get(player.id()).armRests(day)) {
         return Phrase.of(kind + ".rested");
       }
@@ -475,7 +541,7 @@ public final class Planner {
           .filter(d -> !season.timeOff().on(d))
           .filter(d -> !firstLook.awaited(d, decisions.get(player.id())))
           .filter(d -> !days.get(player.id()).containsKey(d))
-          .filter(d -> !rhythm.light(d) || lightHomeDays(player, first) < doses.lighterHomeDays())
+          .filter(d -> !light(player, d) || lightHomeDays(player, first) < doses.lighterHomeDays())
           .filter(d -> books.get(player.id()).fits(d, doses.homeMinutes(player.ageOn(d))))
           .max(
               Comparator.<LocalDate>comparingInt(d -> distance(player, d))
@@ -487,7 +553,7 @@ public final class Planner {
       return (int)
           first
               .datesUntil(first.plusDays(7))
-              .filter(rhythm::light)
+              .filter(d -> light(player, d))
               .filter(d -> sessions.get(player.id()).containsKey(d))
               .count();
     }
@@ -517,9 +583,7 @@ public final class Planner {
 
     private boolean homeSession(Player player, LocalDate day, int turn) {
       List<SkillDecision> focus = homeFocus(player, day, turn);
-      LocalDate first = request.from().plusDays(7L * week(day));
-      boolean maySwing =
-          !stops.swings(player, day) && homeSwingDays(player, first) > swung(player, first);
+      boolean maySwing = !stops.swings(player, day) && roomForHomeSwings(player, day);
       int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
       Optional<HomeWork.Session> session =
           session(player, day, focus, familiar.get(player.id()).bores(day), swingsLeft)
@@ -578,21 +642,11 @@ public final class Planner {
           .count();
     }
 
-    /** Home sessions with swings that the week from {@code first} has already. */
-    private int swung(Player player, LocalDate first) {
-      return (int)
-          first
-              .datesUntil(first.plusDays(7))
-              .map(days.get(player.id())::get)
-              .filter(d -> d != null && d.place() == Place.HOME && d.swings() > 0)
-              .count();
-    }
-
     /** Every date gets its entry: what is not work is a game, a day off, a hold or rest. */
     private void fillUp(Player player) {
       for (LocalDate d = request.from(); !d.isAfter(request.last()); d = d.plusDays(1)) {
         if (!days.get(player.id()).containsKey(d)) {
-          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0));
+          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0, books.get(player.id())));
         }
       }
     }
@@ -604,7 +658,10 @@ public final class Planner {
                   sheets.player(
                       p,
                       List.copyOf(days.get(p.id()).values()),
-                      kinds.of(request, Optional.ofNullable(easy.get(p.id()))),
+                      kinds.of(
+                          request,
+                          Optional.ofNullable(comebacks.get(p.id())),
+                          Optional.ofNullable(easy.get(p.id()))),
                       sessions.get(p.id()),
                       home,
                       focus(p, request.from()),

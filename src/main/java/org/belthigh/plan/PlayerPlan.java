@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param depends on what the weeks after the first depend; empty where nothing follows it
  * @param card the first week's
  * @param home one sheet per home day of the first week; empty where there is none
+ * @param arms one entry for every date of the first week
  * @param log the first week's, blank
  * @param year how many months of the sport are known
  * @param back what became of the plan that was handed out before; empty where none was
@@ -26,6 +27,7 @@ public record PlayerPlan(
     Optional<Checkpoint> depends,
     Card card,
     List<HomeSheet> home,
+    List<ArmLine> arms,
     OwnLog log,
     SportYear year,
     Optional<LookBack> back,
@@ -36,6 +38,7 @@ public record PlayerPlan(
     days = List.copyOf(days);
     weeks = List.copyOf(weeks);
     home = List.copyOf(home);
+    arms = List.copyOf(arms);
   }
 
   /** This plan with a card that others may see: no cause of a hold on it. */
@@ -49,6 +52,7 @@ public record PlayerPlan(
         depends,
         card.inTheOpen(),
         home,
+        arms,
         log,
         year,
         back,

@@ -20,12 +20,15 @@ import org.belthigh.model.Side;
  * @param hittingMinutes of it
  * @param notes what the coach must know about the day itself; empty where nothing
  * @param ringFeet nobody else inside this ring around a swinging bat
+ * @param ground a field or a cage
+ * @param safety what holds for all stations; each drill has more
  * @param squads players who stay together, in the order of the stations they start at
  * @param stations the places where something happens, numbered from 1
  * @param rotations the timetable
  * @param drills every drill of the timetables, explained once: those of the usual one first
  * @param cues one per player
  * @param noThrowing who must not throw
+ * @param armRests those of them who only rest between outings
  * @param askFirst pitchers of whom too long nothing was heard
  * @param noSwinging who must not swing
  * @param fewerSwings who stops earlier than the others, since the day allows no more
@@ -37,7 +40,7 @@ import org.belthigh.model.Side;
  * @param weather heat and lightning, each with its source
  * @param heat what heat means for the practice, by the published tables
  * @param emergency place, address, whom to call, where the AED is
- * @param equipment what to bring
+ * @param gear what to bring: the most of each that are in use at one time, in any of the ways
  */
 public record PracticeSheet(
     LocalDate date,
@@ -48,12 +51,15 @@ public record PracticeSheet(
     int adults,
     List<Phrase> notes,
     int ringFeet,
+    Place ground,
+    List<Phrase> safety,
     List<Squad> squads,
     List<Station> stations,
     List<Rotation> rotations,
     List<DrillText> drills,
     List<PlayerCue> cues,
     List<Label> noThrowing,
+    List<Label> armRests,
     List<Label> askFirst,
     List<Label> noSwinging,
     List<Fewer> fewerSwings,
@@ -65,7 +71,7 @@ public record PracticeSheet(
     List<Phrase> weather,
     HeatBox heat,
     List<Phrase> emergency,
-    List<Phrase> equipment) {
+    List<Gear> gear) {
   public PracticeSheet {
     squads = List.copyOf(squads);
     stations = List.copyOf(stations);
@@ -73,6 +79,8 @@ public record PracticeSheet(
     drills = List.copyOf(drills);
     cues = List.copyOf(cues);
     noThrowing = List.copyOf(noThrowing);
+    armRests = List.copyOf(armRests);
+    safety = List.copyOf(safety);
     askFirst = List.copyOf(askFirst);
     noSwinging = List.copyOf(noSwinging);
     fewerSwings = List.copyOf(fewerSwings);
@@ -81,7 +89,24 @@ public record PracticeSheet(
     guests = List.copyOf(guests);
     weather = List.copyOf(weather);
     emergency = List.copyOf(emergency);
-    equipment = List.copyOf(equipment);
+    gear = List.copyOf(gear);
+  }
+
+  /** What to bring, in words. */
+  public List<Phrase> equipment() {
+    return gear.stream().map(Gear::says).toList();
+  }
+
+  /** All that is said for safety: what holds for all stations, what each drill adds, weather. */
+  public List<Phrase> cautions() {
+    return Stream.of(
+            safety.stream(),
+            drills.stream().flatMap(d -> d.safety().stream()),
+            weather.stream(),
+            heat.cautions().stream())
+        .flatMap(lines -> lines)
+        .distinct()
+        .toList();
   }
 
   /** Whether a person tosses anywhere, so that there are lists to toss by. */
@@ -135,10 +160,27 @@ public record PracticeSheet(
    * Where something happens.
    *
    * @param swings whether bats swing here, so that a ring is marked and an adult stays
-   * @param screen whether who tosses stands behind a screen
+   * @param feet nearest that a person tosses to a bat there; 0 where nobody does
+   * @param needs what must be there, the most that any round uses
+   * @param fields whether those who are there do nothing but field or write, in every round
    * @param adult who tosses, such as "Adult 1"; empty where nobody tosses
    */
-  public record Station(int number, boolean swings, boolean screen, Optional<Phrase> adult) {}
+  public record Station(
+      int number,
+      boolean swings,
+      int feet,
+      List<Gear> needs,
+      boolean fields,
+      Optional<Phrase> adult) {
+    public Station {
+      needs = List.copyOf(needs);
+    }
+
+    /** Whether who tosses stands behind a screen, at least in one of the rounds. */
+    public boolean screen() {
+      return needs.stream().anyMatch(g -> g.id().equals(Gear.SCREEN));
+    }
+  }
 
   /** Minutes {@code from} to {@code from + minutes} of the hitting time. */
   public record Rotation(int number, int from, int minutes, List<Post> posts) {

@@ -35,7 +35,7 @@ final class PracticeSheets {
   private final List<Hold> holds;
   private final Map<String, Label> labels;
   private final Told told;
-  private final int ringFeet;
+  private final Doses doses;
   private final Function<LocalDate, List<Phrase>> notes;
   private final Function<LocalDate, List<Label>> askFirst;
   private final HeatBoxes heat;
@@ -58,7 +58,7 @@ final class PracticeSheets {
     this.heat = heat;
     this.lists = lists;
     this.record = record;
-    this.ringFeet = doses.batRingFeet();
+    this.doses = doses;
     this.notes = notes;
     this.holds = holds;
     this.labels =
@@ -83,7 +83,10 @@ final class PracticeSheets {
     rain.ifPresent(r -> drills(r.layout()).forEach(drills::putIfAbsent));
     Map<List<Circuit.Entrant>, String> letters = letters(layout);
     List<PracticeSheet.Squad> squads = squads(letters);
-    int age = labels.values().stream().mapToInt(Label::age).max().orElse(10);
+    List<PracticeSheet.Station> stations = stations(layout, practice.place());
+    List<List<Gear>> uses = new ArrayList<>(List.of(atOnce(layout, practice.place())));
+    alone.ifPresent(l -> uses.add(atOnce(l, practice.place())));
+    rain.ifPresent(r -> uses.add(atOnce(r.layout(), Place.CAGE)));
     return new PracticeSheet(
         day,
         venue(practice).map(Club.Venue::name).orElse(practice.event().place()),
@@ -92,13 +95,16 @@ final class PracticeSheets {
         practice.event().hittingMinutes(),
         practice.adults(),
         notes.apply(day),
-        ringFeet,
+        doses.batRingFeet(),
+        practice.place(),
+        safety(stations),
         squads,
-        stations(layout),
-        rotations(day, layout, letters, noSwinging),
-        drills.values().stream().map(d -> told.of(d, practice.place(), age)).toList(),
+        stations,
+        rotations(day, layout, practice.place(), letters, noSwinging),
+        drills.values().stream().map(d -> told.of(d, practice.place(), age())).toList(),
         cues(layout),
         noThrowing,
+        without(noThrowing, held(day, h -> h.stopsThrowing() && h.cause().isPresent())),
         without(without(askFirst.apply(day), noThrowing), notToday),
         noSwinging,
         fewerSwings(layout),
@@ -110,7 +116,7 @@ final class PracticeSheets {
         List.of(Phrase.of("practice.lightning"), Phrase.of("practice.heat")),
         heat.box(labels.values().stream().mapToInt(Label::age).min().orElse(YOUNGEST)),
         emergency(practice),
-        equipment(drills.values().stream().toList(), practice.place(), age));
+        most(uses));
   }
 
   /** Whose arm or week allows fewer swings than the circuit has. */
@@ -193,29 +199,81 @@ final class PracticeSheets {
     return drills;
   }
 
-  private static List<PracticeSheet.Station> stations(Circuit.Layout layout) {
+  private List<PracticeSheet.Station> stations(Circuit.Layout layout, Place place) {
     List<PracticeSheet.Station> stations = new ArrayList<>();
     for (int s = 1; s <= layout.stations(); s++) {
       int number = s;
-      List<Drill> here =
-          layout.posts().stream()
-              .filter(p -> p.station() == number)
-              .flatMap(p -> p.drill().stream())
-              .toList();
+      List<Circuit.Post> posts =
+          layout.posts().stream().filter(p -> p.station() == number).toList();
+      List<Drill> here = posts.stream().flatMap(p -> p.drill().stream()).toList();
       boolean adult = s <= layout.adultStations();
       stations.add(
           new PracticeSheet.Station(
               s,
               here.stream().anyMatch(Drill::swing),
-              here.stream().anyMatch(d -> d.gear().contains("screen")),
+              nearest(here),
+              most(here.stream().map(d -> told.of(d, place, age()).gear()).toList()),
+              here.isEmpty(),
               adult ? Optional.of(Phrase.of("adult", "number", s)) : Optional.empty()));
     }
     return stations;
   }
 
+  /** Feet from the nearest of those who toss to a bat; 0 where nobody does. */
+  private int nearest(List<Drill> drills) {
+    int youngest = labels.values().stream().mapToInt(Label::age).min().orElse(YOUNGEST);
+    return drills.stream()
+        .filter(Drill::swing)
+        .mapToInt(d -> Told.feet(d, youngest))
+        .filter(feet -> feet > 0)
+        .min()
+        .orElse(0);
+  }
+
+  private int age() {
+    return labels.values().stream().mapToInt(Label::age).max().orElse(10);
+  }
+
+  /** Of each thing the most that any of {@code uses} has. */
+  private static List<Gear> most(List<List<Gear>> uses) {
+    Map<String, Gear> most = new LinkedHashMap<>();
+    uses.stream()
+        .flatMap(List::stream)
+        .forEach(g -> most.merge(g.id(), g, (a, b) -> a.count() < b.count() ? b : a));
+    return List.copyOf(most.values());
+  }
+
+  /** What all stations of a timetable need at one time. */
+  private List<Gear> atOnce(Circuit.Layout layout, Place place) {
+    Map<Integer, Map<String, Gear>> byRotation = new TreeMap<>();
+    for (Circuit.Post post : layout.posts()) {
+      Map<String, Gear> used =
+          byRotation.computeIfAbsent(post.rotation(), r -> new LinkedHashMap<>());
+      post.drill().stream()
+          .flatMap(d -> told.of(d, place, age()).gear().stream())
+          .forEach(g -> used.merge(g.id(), g, (a, b) -> a.times(a.count() + b.count())));
+    }
+    return most(byRotation.values().stream().map(m -> List.copyOf(m.values())).toList());
+  }
+
+  /** What holds for all stations. */
+  private List<Phrase> safety(List<PracticeSheet.Station> stations) {
+    List<Phrase> lines = new ArrayList<>();
+    lines.add(Phrase.of("practice.safety.adult"));
+    if (stations.stream().anyMatch(PracticeSheet.Station::swings)) {
+      List<PracticeSheet.Station> near =
+          stations.stream().filter(s -> s.feet() > 0 && s.feet() < doses.batRingFeet()).toList();
+      String who = near.isEmpty() ? "alone" : "near";
+      lines.add(
+          Phrase.of("practice.safety.ring." + who, "ring", Say.distance(doses.batRingFeet())));
+    }
+    return lines;
+  }
+
   private List<PracticeSheet.Rotation> rotations(
       LocalDate day,
       Circuit.Layout layout,
+      Place place,
       Map<List<Circuit.Entrant>, String> letters,
       List<Label> noSwinging) {
     Map<Integer, List<Circuit.Post>> byRotation = new TreeMap<>();
@@ -231,7 +289,7 @@ final class PracticeSheets {
                     (number - 1) * (layout.rotationMinutes() + layout.change()),
                     layout.rotationMinutes(),
                     posts.stream()
-                        .map(p -> post(day, p, letters.get(p.squad()), layout, noSwinging))
+                        .map(p -> post(day, p, letters.get(p.squad()), layout, place, noSwinging))
                         .toList())));
     return rotations;
   }
@@ -241,6 +299,7 @@ final class PracticeSheets {
       Circuit.Post post,
       String squad,
       Circuit.Layout layout,
+      Place place,
       List<Label> noSwinging) {
     boolean first = post.station() == 1;
     long bats =
@@ -258,7 +317,7 @@ final class PracticeSheets {
             .toList(),
         post.reps(),
         post.swings(),
-        writes(post, layout),
+        writes(post, layout, place),
         first ? noSwinging : List.of());
   }
 
@@ -288,15 +347,28 @@ final class PracticeSheets {
     return player.bats().side().orElse(left ? Side.LEFT : Side.RIGHT);
   }
 
-  private static Phrase writes(Circuit.Post post, Circuit.Layout layout) {
+  private Phrase writes(Circuit.Post post, Circuit.Layout layout, Place place) {
+    String where = place == Place.CAGE ? ".cage" : ".field";
     if (post.drill().isEmpty()) {
-      return Phrase.of("writes.fields");
+      return fielding("writes.fields" + where);
     }
     if (post.station() > layout.adultStations()) {
       boolean watched = post.drill().filter(d -> d.balls().containsValue(Ball.NONE)).isEmpty();
-      return Phrase.of(watched ? "writes.watch" : "writes.alone");
+      return Phrase.of((watched ? "writes.watch" : "writes.alone") + where);
     }
-    return Phrase.of(post.squad().size() > 1 ? "writes.next" : "writes.adult");
+    if (post.squad().size() == 1) {
+      return Phrase.of("writes.adult");
+    }
+    boolean out =
+        place != Place.CAGE
+            && post.swings() > 0
+            && post.drill().filter(d -> d.gear().contains(Gear.NET)).isEmpty();
+    return out ? fielding("writes.next.fields") : Phrase.of("writes.next" + where);
+  }
+
+  /** A line with how far out those stand who field. */
+  private Phrase fielding(String key) {
+    return Phrase.of(key, "distance", Say.distance(doses.fieldingFeet()));
   }
 
   private List<PracticeSheet.PlayerCue> cues(Circuit.Layout layout) {
@@ -324,7 +396,10 @@ final class PracticeSheets {
             layout ->
                 otherWay(
                     practice,
-                    Phrase.of("one-adult.bats"),
+                    fielding(
+                        practice.place() == Place.CAGE
+                            ? "one-adult.bats.cage"
+                            : "one-adult.bats.field"),
                     practice.place(),
                     1,
                     layout,
@@ -369,8 +444,8 @@ final class PracticeSheets {
         place,
         adults,
         same ? List.of() : squads(letters),
-        stations(layout),
-        rotations(practice.event().date(), layout, letters, noSwinging));
+        stations(layout, place),
+        rotations(practice.event().date(), layout, place, letters, noSwinging));
   }
 
   private List<Phrase> emergency(Planner.Practice practice) {
@@ -397,12 +472,5 @@ final class PracticeSheets {
         .filter(e -> !e.note().isEmpty())
         .ifPresent(e -> lines.add(Phrase.of("emergency.note", "note", e.note())));
     return lines;
-  }
-
-  private List<Phrase> equipment(List<Drill> drills, Place place, int age) {
-    return Sheets.distinct(drills.stream().flatMap(d -> told.of(d, place, age).gear().stream()))
-        .stream()
-        .map(g -> Phrase.of("gear", "name", g))
-        .toList();
   }
 }

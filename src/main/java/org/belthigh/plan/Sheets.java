@@ -9,12 +9,14 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.decide.Arms;
+import org.belthigh.decide.Comeback;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.Player;
-import org.belthigh.model.LocalText;
+import org.belthigh.intake.Wellness;
 import org.belthigh.model.Phrase;
 
 /** Puts what was decided and planned into the records that prints are drawn from. */
@@ -24,6 +26,8 @@ final class Sheets {
   private final PlanRequest request;
   private final Map<String, List<SkillDecision>> decisions;
   private final List<Hold> holds;
+  private final Map<String, Comeback> comebacks;
+  private final List<LaterRow> later;
   private final ArmSheets arms;
   private final TossLists lists;
   private final Optional<SeasonReports> seasons;
@@ -31,9 +35,12 @@ final class Sheets {
   Sheets(
       Catalogue catalogue,
       ClubRecord record,
+      ClubRecord foreseen,
+      List<LaterRow> later,
       PlanRequest request,
       Map<String, List<SkillDecision>> decisions,
       List<Hold> holds,
+      Map<String, Comeback> comebacks,
       Arms arms,
       TossLists lists) {
     this.catalogue = catalogue;
@@ -41,7 +48,9 @@ final class Sheets {
     this.request = request;
     this.decisions = decisions;
     this.holds = List.copyOf(holds);
-    this.arms = new ArmSheets(catalogue, record, request, arms);
+    this.comebacks = Map.copyOf(comebacks);
+    this.later = List.copyOf(later);
+    this.arms = new ArmSheets(catalogue, record, foreseen, request, comebacks, arms);
     this.lists = lists;
     this.seasons =
         request.seasonReports()
@@ -72,6 +81,7 @@ final class Sheets {
         club.ruleBooks(),
         players,
         groups,
+        LaterRow.after(record, request.from()),
         record.problems());
   }
 
@@ -90,10 +100,14 @@ final class Sheets {
     List<SkillDecision> own = decisions.get(player.id());
     List<Hold> held = holds.stream().filter(h -> h.player().equals(player.id())).toList();
     LocalDate weekEnd = request.from().plusDays(6);
+    Optional<Comeback> comeback = Optional.ofNullable(comebacks.get(player.id()));
     List<HomeSheet> homeSheets =
         sessions.entrySet().stream()
             .filter(s -> !s.getKey().isAfter(weekEnd))
-            .map(s -> home.sheet(player, s.getKey(), s.getValue()))
+            .map(
+                s ->
+                    home.sheet(
+                        player, s.getKey(), s.getValue(), comeback.filter(b -> b.on(s.getKey()))))
             .toList();
     Cards cards = new Cards(catalogue, curriculum(), request.from());
     return new PlayerPlan(
@@ -104,12 +118,27 @@ final class Sheets {
         weeks,
         new Provisional(request.from(), curriculum()).of(days, focus, held),
         cards.card(
-            player, days, focus, working, held, arms.box(player, held), weeks.get(0), assumed),
+            player,
+            days,
+            focus,
+            working,
+            held,
+            comeback,
+            arms.box(player, held),
+            weeks.get(0),
+            assumed),
         homeSheets,
+        arms.lines(player, held),
         new Logs(curriculum()).own(days, request.from()),
         year,
         back,
         seasons.map(s -> s.of(player, own)));
+  }
+
+  /** Whether the club has a screen; one that counts nothing is taken to have enough. */
+  private boolean screen() {
+    Map<String, Integer> own = record.club().equipment();
+    return own.isEmpty() || own.getOrDefault("screens", 0) > 0;
   }
 
   /** An age group's sheets. */
@@ -133,7 +162,7 @@ final class Sheets {
             new HeatBoxes(catalogue, request.from()),
             new OtherWays(circuit, record.club()),
             lists,
-            day -> notes(season, rhythm, day),
+            day -> notes(season, rhythm, labels, day),
             day -> arms.askFirst(labels, day));
     List<Player> own = players.stream().map(p -> record.player(p.who().id())).toList();
     List<PracticeSheet> printed = firstWeek(practices).parallelStream().map(sheets::sheet).toList();
@@ -142,9 +171,10 @@ final class Sheets {
         group.name(),
         printed,
         arms.sheet(group, season, labels),
-        Overviews.of(players, record, doses, request.from()),
+        Overviews.of(players, record, doses, request.from(), later),
         new Logs(curriculum()).sheets(printed, labels),
-        new EvaluationSheets(season, new Stops(holds), request.from()).of(group, own, labels),
+        new EvaluationSheets(season, new Stops(holds), request.from(), screen())
+            .of(group, own, labels),
         new EmergencySheets(catalogue, record.club()).all(),
         Guides.of(group, catalogue.growth(), languages(labels)));
   }
@@ -157,7 +187,7 @@ final class Sheets {
   }
 
   /** What a coach must know about the day itself. */
-  private List<Phrase> notes(Season season, Rhythm rhythm, LocalDate day) {
+  private List<Phrase> notes(Season season, Rhythm rhythm, List<Label> labels, LocalDate day) {
     List<Phrase> notes = new ArrayList<>();
     if (season.assumed()) {
       notes.add(Phrase.of("practice.assumed"));
@@ -169,6 +199,14 @@ final class Sheets {
       notes.add(Phrase.of("practice.before-tournament"));
     } else if (rhythm.lighterWeek(day)) {
       notes.add(Phrase.of("practice.lighter"));
+    }
+    List<String> back =
+        labels.stream()
+            .filter(l -> comebacks.containsKey(l.id()) && comebacks.get(l.id()).on(day))
+            .map(l -> l.number().isPresent() ? l.name() + " " + l.number().getAsInt() : l.name())
+            .toList();
+    if (!back.isEmpty()) {
+      notes.add(Phrase.of("practice.back", "players", back));
     }
     return List.copyOf(notes);
   }
@@ -237,10 +275,27 @@ final class Sheets {
         hold.from(),
         hold.until(),
         hold.because().phrase(),
-        open(hold),
+        begun(hold, open(hold)),
         hold.whoEnds(),
+        endedBy(hold),
         hold.because().rule(),
         sourceName(hold.source()));
+  }
+
+  /** Whose word ends it; nobody's where it ends by a date, or when a row is put right. */
+  private static List<String> endedBy(Hold hold) {
+    return Stream.of(Wellness.Role.values())
+        .filter(
+            role -> hold.until().isEmpty() && hold.cause().filter(c -> c.endedBy(role)).isPresent())
+        .map(Wellness.Role::id)
+        .toList();
+  }
+
+  /** Says from when on, where a stop that a person must end has not begun on the plan's day. */
+  private Phrase begun(Hold hold, Phrase what) {
+    return hold.until().isEmpty() && hold.from().isAfter(request.from())
+        ? Phrase.of("held.from", "what", what, "date", hold.from())
+        : what;
   }
 
   private String sourceName(String id) {
@@ -252,10 +307,5 @@ final class Sheets {
     return hold.until()
         .map(until -> Phrase.of("held." + hold.kind().id() + ".until", "until", until))
         .orElse(Phrase.of("held." + hold.kind().id()));
-  }
-
-  /** Distinct texts in their order, for lists of gear. */
-  static List<LocalText> distinct(Stream<LocalText> texts) {
-    return new ArrayList<>(new java.util.LinkedHashSet<>(texts.toList()));
   }
 }

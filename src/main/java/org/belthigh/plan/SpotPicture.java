@@ -14,9 +14,15 @@ import org.belthigh.model.Side;
  * @param heightsCm bottom of the low row, bottom of the belt row, bottom of the high row, top of
  *     the high row; centimetres above the ground, in the batting stance
  * @param estimated whether the height was estimated from age, since the roster does not say it
+ * @param bat whether the hitter holds one: never on a sheet without a swing
  */
 public record SpotPicture(
-    Grain grain, Side side, List<String> lookFor, List<Double> heightsCm, boolean estimated) {
+    Grain grain,
+    Side side,
+    List<String> lookFor,
+    List<Double> heightsCm,
+    boolean estimated,
+    boolean bat) {
   public SpotPicture {
     lookFor = List.copyOf(lookFor);
     heightsCm = List.copyOf(heightsCm);

@@ -1,9 +1,9 @@
 package org.belthigh.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.AgeBand;
@@ -15,6 +15,9 @@ import org.belthigh.model.Place;
 
 /** Drills put into the words that sheets need. */
 final class Told {
+  /** How many of a thing one station needs, where it is not one: a pair of eyes at each end. */
+  private static final Map<String, Integer> COUNT = Map.of(Gear.EYEWEAR, 2);
+
   private final Curriculum curriculum;
   private final DrillChoice choice;
 
@@ -30,6 +33,11 @@ final class Told {
 
   /** {@code drill} as it is done with {@code ball} from {@code feet} away. */
   DrillText of(Drill drill, Ball ball, Place place, int feet) {
+    return of(drill, ball, place, feet, Cautions.of(drill, ball, place));
+  }
+
+  /** The same with the cautions of a place of its own, whose gear is then needed too. */
+  DrillText of(Drill drill, Ball ball, Place place, int feet, List<Caution> cautions) {
     return new DrillText(
         drill.id(),
         drill.skill(),
@@ -42,9 +50,9 @@ final class Told {
         feet,
         drill.swing(),
         mix(drill),
-        safety(drill, ball, place),
-        gear(drill, ball, place),
-        drill.easier().text(),
+        cautions.stream().map(Caution::says).toList(),
+        gear(drill, ball, place, cautions),
+        easier(drill, place),
         drill.harder().text(),
         drill.adapt());
   }
@@ -74,31 +82,25 @@ final class Told {
     return new Object[] {"low", tens[0], "belt", tens[1], "high", tens[2], "ball", tens[3]};
   }
 
-  private static List<Phrase> safety(Drill drill, Ball ball, Place place) {
-    String where = place == Place.HOME ? "home" : "field";
-    List<Phrase> lines = new ArrayList<>();
-    if (drill.swing()) {
-      lines.add(Phrase.of("safety.swing"));
-    }
-    boolean bare = !drill.swing() && ball == Ball.NONE;
-    lines.add(Phrase.of(bare ? "safety.bare" : "safety." + drill.safety().id() + "." + where));
-    return lines;
+  /** What {@code drill} needs there: its own list, and what the cautions beside it speak of. */
+  private List<Gear> gear(Drill drill, Ball ball, Place place, List<Caution> cautions) {
+    Stream<String> own =
+        drill.gear().stream().map(g -> inHand(g, ball)).filter(g -> used(g, drill, ball, place));
+    Stream<String> cautioned =
+        curriculum.gear().keySet().stream()
+            .filter(g -> cautions.stream().anyMatch(c -> c.gear().contains(g)));
+    return Stream.concat(own, cautioned)
+        .distinct()
+        .map(g -> new Gear(g, curriculum.gear().get(g), COUNT.getOrDefault(g, 1)))
+        .toList();
   }
 
-  private List<LocalText> gear(Drill drill, Ball ball, Place place) {
-    Map<String, LocalText> names = curriculum.gear();
-    // "before you start" has the helmet of who bats at home, and the sheet itself is written on
-    Set<String> said =
-        place != Place.HOME
-            ? Set.of()
-            : drill.swing() ? Set.of("helmet", "clipboard") : Set.of("clipboard");
-    return drill.gear().stream()
-        .map(g -> inHand(g, ball))
-        .distinct()
-        .filter(g -> !said.contains(g))
-        .filter(g -> used(g, ball, place))
-        .map(names::get)
-        .toList();
+  /** The easier form, unless it is another drill that cannot be done there. */
+  private Optional<LocalText> easier(Drill drill, Place place) {
+    boolean fits =
+        drill.easier().drill().map(choice::drill).stream()
+            .allMatch(d -> place == Place.HOME || choice.fits(d, place, true));
+    return fits ? Optional.of(drill.easier().text()) : Optional.empty();
   }
 
   /** Foam takes the place of plastic where a family has no plastic or no room for it. */
@@ -107,14 +109,16 @@ final class Told {
   }
 
   /** Balls that this place does not use, and the screens that no driveway has, are left out. */
-  private static boolean used(String gear, Ball ball, Place place) {
+  private static boolean used(String gear, Drill drill, Ball ball, Place place) {
     return switch (gear) {
       case "plastic-balls" -> ball == Ball.PLASTIC;
       case "foam-balls" -> ball == Ball.FOAM;
       case "tennis-balls" -> ball == Ball.TENNIS;
       case "ball-bucket" -> ball == Ball.BASEBALL || ball == Ball.SOFTBALL;
-      case "screen" -> place != Place.HOME;
-      case "eyewear" -> place == Place.HOME || ball == Ball.PLASTIC || ball == Ball.TENNIS;
+      case Gear.SCREEN -> place != Place.HOME;
+      case Gear.EYEWEAR -> !Cautions.screened(drill, place);
+      // the home sheet itself is written on
+      case "clipboard" -> place != Place.HOME;
       default -> true;
     };
   }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.belthigh.decide.Comeback;
 import org.belthigh.model.Phrase;
 
 /** Names the kind of each planned week, and says what is other than usual in it. */
@@ -21,20 +22,26 @@ final class WeekKinds {
   /**
    * The planned weeks of one player, first to last.
    *
+   * @param back the first days after a clearance; empty where there is none
    * @param easy what makes the first one easy; empty where nothing does
    */
-  List<PlannedWeek> of(PlanRequest request, Optional<EasyWeek> easy) {
+  List<PlannedWeek> of(PlanRequest request, Optional<Comeback> back, Optional<EasyWeek> easy) {
     List<PlannedWeek> weeks = new ArrayList<>();
     for (int w = 0; w < request.weeks(); w++) {
       boolean first = w == 0;
-      weeks.add(week(request.from().plusDays((long) WEEK * w), easy.filter(e -> first)));
+      LocalDate day = request.from().plusDays((long) WEEK * w);
+      weeks.add(week(day, back.filter(b -> b.on(day)), easy.filter(e -> first)));
     }
     return List.copyOf(weeks);
   }
 
-  private PlannedWeek week(LocalDate first, Optional<EasyWeek> easy) {
+  private PlannedWeek week(LocalDate first, Optional<Comeback> back, Optional<EasyWeek> easy) {
     if (timeOff.week(first)) {
       return new PlannedWeek(first, PlannedWeek.Kind.TIME_OFF, Optional.of(timeOff.says(first)));
+    }
+    if (back.isPresent()) {
+      Phrase says = Phrase.of("week.back", "last", back.get().last());
+      return new PlannedWeek(first, PlannedWeek.Kind.BACK, Optional.of(says));
     }
     if (easy.isPresent()) {
       return new PlannedWeek(first, PlannedWeek.Kind.EASY, easy.map(EasyWeek::says));

@@ -101,6 +101,7 @@ class RuleBookFileTest {
               innings_that_bar_pitching: 4
               return_pitches: 21
               return_pitches_older: 31
+              return_ages_older: [15, 16]
               source: s57
             years:
               - {ages: [0, 12], innings: 80, months_off: 4, months_in_a_row: 2, source: s05}""");
@@ -110,7 +111,7 @@ class RuleBookFileTest {
     assertThat(book.sameDay()).isEqualTo(RuleBook.SameDay.SHOULD_NOT);
     assertThat(book.avoidCatching()).isTrue();
     assertThat(book.finishTheBatter()).isEqualTo(RuleBook.LegalCount.TO_LAST_BATTER);
-    assertThat(book.catcher()).contains(new RuleBook.CatcherRules(41, 4, 21, 31, "s57"));
+    assertThat(book.catcher()).contains(new RuleBook.CatcherRules(41, 4, 21, 31, 15, 16, "s57"));
     assertThat(book.year(12)).contains(new RuleBook.Year(0, 12, OptionalInt.of(80), 4, 2, "s05"));
     assertThat(book.year(13)).isEmpty();
     assertThat(book.allSources()).containsExactly("common-practice", "s57", "s05");

@@ -258,14 +258,20 @@ class RuleBookTest {
     assertThat(basis.other()).isEqualTo(other);
   }
 
-  /** s57: 21 pitches after catching end catching for the day, 31 at ages 15 and 16. */
+  /**
+   * s57 and s07: 21 pitches after catching end catching for the day, 31 at ages 15 and 16. Neither
+   * names 17 and 18, so the stricter figure holds there.
+   */
   @Test
-  void the_bar_for_going_back_to_catcher_rises_at_15() {
+  void the_bar_for_going_back_to_catcher_rises_at_15_and_16_alone() {
     RuleBook.CatcherRules rules =
         CATALOGUE.ruleBook("little-league-reg-vi").catcher().orElseThrow();
 
     assertThat(rules.returnBar(14)).isEqualTo(21);
     assertThat(rules.returnBar(15)).isEqualTo(31);
+    assertThat(rules.returnBar(16)).isEqualTo(31);
+    assertThat(rules.returnBar(17)).isEqualTo(21);
+    assertThat(rules.returnBar(18)).isEqualTo(21);
   }
 
   @Test

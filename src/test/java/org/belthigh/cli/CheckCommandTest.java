@@ -40,7 +40,7 @@ class CheckCommandTest {
     assertThat(checked.out()).isEqualTo("demo-players: 6 faults\n");
     assertThat(checked.err())
         .contains("demo-players/logs/u10-practice-0330.csv: 6 faults\n")
-        .contains("demo-players/wellness.csv: 1 remark\n");
+        .contains("demo-players/wellness.csv: 2 remarks\n");
   }
 
   @Test
@@ -81,7 +81,7 @@ class CheckCommandTest {
     Checked checked = check("demo-players/wellness.csv");
 
     assertThat(checked.status()).isZero();
-    assertThat(checked.err()).contains("wellness.csv: 1 remark").doesNotContain("practice-0330");
+    assertThat(checked.err()).contains("wellness.csv: 2 remarks").doesNotContain("practice-0330");
     assertThat(check("demo-players/logs/u10-practice-0330.csv").out()).contains("6 faults");
   }
 

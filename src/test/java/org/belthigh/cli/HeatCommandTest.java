@@ -65,6 +65,22 @@ class HeatCommandTest {
       })
   void what_cannot_be_is_refused(String line) {
     assertThat(run(line)).isEqualTo(2);
-    assertThat(err.toString()).contains("Usage: belthigh heat");
+    assertThat(err.toString()).endsWith("'belthigh heat --help' explains every option.\n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--temp 33", "--temp 33 --humidity 50", "--wbgt 31.5"})
+  void a_number_that_could_be_celsius_is_asked_about(String line) {
+    int status = run(line);
+
+    assertThat(status).isEqualTo(2);
+    assertThat(err.toString()).contains("which degrees", "--celsius or --fahrenheit");
+  }
+
+  @Test
+  void degrees_that_are_named_are_not_asked_about() {
+    assertThat(run("--temp 33 --humidity 50 --celsius")).isEqualTo(0);
+    assertThat(run("--temp 33 --humidity 50 --fahrenheit")).isEqualTo(0);
+    assertThat(run("--temp 33 --humidity 50 --fahrenheit --celsius")).isEqualTo(2);
   }
 }

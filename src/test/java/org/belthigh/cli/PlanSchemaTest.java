@@ -57,7 +57,29 @@ class PlanSchemaTest {
         "/players/0/days/0/throws",
         "/players/0/days/0/items",
         "/practices/0/stations",
-        "/practices/0/ways/0/swings"
+        "/practices/0/ways/0/swings",
+        "/files",
+        "/files/0/sha256",
+        "/files/0/bytes",
+        "/players/0/arms",
+        "/players/0/arms/0/answer",
+        "/players/0/label",
+        "/players/0/cautions",
+        "/players/0/cautions/card",
+        "/players/0/home_gear",
+        "/practices/0/place",
+        "/practices/0/kind",
+        "/practices/0/minutes",
+        "/practices/0/start",
+        "/practices/0/gear",
+        "/practices/0/cautions",
+        "/practices/0/no_throwing",
+        "/practices/0/no_swinging",
+        "/practices/0/rotations",
+        "/practices/0/rotations/0/posts",
+        "/practices/0/logs",
+        "/practices/0/stations/0/gear",
+        "/practices/0/stations/0/uses"
       })
   void a_plan_without_one_of_the_fixed_keys_is_not(String key) throws IOException {
     JsonNode plan = plan("--from", "2027-04-05", "--weeks", "1", "--player", "p01");

@@ -458,6 +458,46 @@ class PlantedViolationsTest {
                     day(p, "p06", "2027-04-06"), "field", "zone-call", "foam", "front-toss", 15, 0),
             "a foam; the ball of this drill there is"),
         planted(
+            "a child left out",
+            p -> ((ArrayNode) p.get("players")).remove(5),
+            "p06: the child of u10 is left out"),
+        planted(
+            "a child twice",
+            p -> ((ArrayNode) p.get("players")).add(player(p, "p06").deepCopy()),
+            "p06: the child stands twice"),
+        planted(
+            "keep-going turned into move-up",
+            p -> ((ObjectNode) player(p, "p06").get("decisions").get(0)).put("decision", "move-up"),
+            "p06, see: decision is move-up"),
+        planted(
+            "a reason that is empty",
+            p -> ((ObjectNode) player(p, "p06").get("decisions").get(0)).put("because", ""),
+            "p06, see: because says ''"),
+        planted(
+            "a hold without its source",
+            p -> ((ObjectNode) player(p, "p10").get("holds").get(0)).put("source", ""),
+            "p10, hold on everything: the source is ''"),
+        planted(
+            "a practice missing",
+            p -> ((ArrayNode) p.get("practices")).remove(0),
+            "u10 2027-04-06: the practice is missing"),
+        planted(
+            "grown-ups raised above the calendar",
+            p -> ((ObjectNode) p.get("practices").get(0)).put("adults", 9),
+            "u10 2027-04-06: adults is 9"),
+        planted("another club", p -> p.put("club", "Nobody"), "club: 'Nobody' stands there"),
+        planted(
+            "what was set aside emptied",
+            p -> p.putArray("set_aside"),
+            "set_aside: nothing is said"),
+        planted(
+            "pitches for who rests",
+            p ->
+                ((ObjectNode) player(p, "p03").get("arms").get(0))
+                    .put("answer", "may-pitch")
+                    .put("pitches_left", 75),
+            "p03 2027-04-05, arm: the child may pitch"),
+        planted(
             "a player of no such club",
             p -> player(p, "p06").put("player", "nobody"),
             "nobody: the roster has no such player in that group"));

@@ -1,7 +1,10 @@
 package org.belthigh.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -34,11 +37,11 @@ class RestJsonTest {
         .isEqualTo(
             "{\"on\":\"2027-03-08\",\"rule_book\":\"little-league-reg-vi, pitch-smart-2018\","
                 + "\"players\":[{\"player\":\"p01\",\"may_pitch\":false,\"pitches_left\":0,"
-                + "\"eligible_from\":\"2027-03-12\",\"may_catch\":true,"
+                + "\"eligible_from\":\"2027-03-12\",\"if_nothing_thrown\":null,\"may_catch\":true,"
                 + "\"known_to\":\"2027-03-08\",\"because\":[\"ARM-004\"],\"ask_first\":false,"
                 + "\"stricter_of_both_ages\":{\"may_pitch\":false,\"pitches_left\":0,"
-                + "\"eligible_from\":\"2027-03-12\"},\"to_last_batter\":{\"may_pitch\":true,"
-                + "\"pitches_left\":85,\"eligible_from\":\"2027-03-08\"},"
+                + "\"eligible_from\":\"2027-03-12\",\"if_nothing_thrown\":null},\"to_last_batter\":{\"may_pitch\":true,"
+                + "\"pitches_left\":85,\"eligible_from\":\"2027-03-08\",\"if_nothing_thrown\":null},"
                 + "\"rules\":[\"ARM-004\"]}]}");
   }
 
@@ -52,8 +55,57 @@ class RestJsonTest {
                 "p01", no, no, Optional.empty(), false, Optional.empty(), true, List.of(REASON)));
 
     assertThat(json)
-        .contains("\"eligible_from\":null,\"may_catch\":false,\"known_to\":null")
+        .contains(
+            "\"eligible_from\":null,\"if_nothing_thrown\":null,\"may_catch\":false,\"known_to\":null")
         .contains("\"ask_first\":true")
         .contains("\"to_last_batter\":null");
+  }
+
+  @Test
+  void whoever_must_be_asked_may_not_pitch_under_any_key_that_is_read_alone() throws Exception {
+    ArmStatus.Answer asked = new ArmStatus.Answer(true, 75, Optional.of(DAY)).untilAsked();
+
+    JsonNode player =
+        new ObjectMapper()
+            .readTree(
+                json(
+                    new ArmStatus(
+                        "p01",
+                        asked,
+                        asked,
+                        Optional.of(asked),
+                        true,
+                        Optional.empty(),
+                        true,
+                        List.of(REASON))))
+            .at("/players/0");
+
+    for (String at : List.of("", "/stricter_of_both_ages", "/to_last_batter")) {
+      JsonNode answer = player.at(at);
+      assertThat(answer.get("may_pitch").booleanValue()).as(at).isFalse();
+      assertThat(answer.get("pitches_left").intValue()).as(at).isZero();
+      assertThat(answer.get("eligible_from").isNull()).as(at).isTrue();
+      assertThat(answer.at("/if_nothing_thrown").toString())
+          .as(at)
+          .isEqualTo("{\"may_pitch\":true,\"pitches_left\":75,\"eligible_from\":\"2027-03-08\"}");
+    }
+  }
+
+  @Test
+  void a_status_that_asks_first_and_says_yes_cannot_be_made() {
+    ArmStatus.Answer yes = new ArmStatus.Answer(true, 75, Optional.of(DAY));
+
+    assertThatThrownBy(
+            () ->
+                new ArmStatus(
+                    "p01",
+                    yes,
+                    yes,
+                    Optional.empty(),
+                    true,
+                    Optional.empty(),
+                    true,
+                    List.of(REASON)))
+        .hasMessageContaining("p01 may not pitch");
   }
 }

@@ -163,6 +163,11 @@ class ArmsTest {
     assertThat(arms.on(record(BOOKS, players, outings), MONDAY)).isEqualTo(expected);
   }
 
+  /** Whether pitching is allowed as soon as those who must be asked were asked. */
+  private static boolean opened(ArmStatus status) {
+    return status.answer().opened().mayPitch();
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void waiting_until_the_day_that_is_named_is_enough_and_a_day_less_is_not(long seed) {
@@ -172,10 +177,10 @@ class ArmsTest {
     Arms arms = new Arms(RuleCase.CATALOGUE);
 
     for (ArmStatus status : arms.on(record, MONDAY)) {
-      LocalDate from = status.eligibleFrom().orElseThrow();
-      assertThat(on(arms, record, status.player(), from).mayPitch()).isTrue();
+      LocalDate from = status.answer().opened().eligibleFrom().orElseThrow();
+      assertThat(opened(on(arms, record, status.player(), from))).isTrue();
       if (from.isAfter(MONDAY)) {
-        assertThat(on(arms, record, status.player(), from.minusDays(1)).mayPitch()).isFalse();
+        assertThat(opened(on(arms, record, status.player(), from.minusDays(1)))).isFalse();
       }
     }
   }
@@ -198,8 +203,8 @@ class ArmsTest {
     for (Hold hold : arms.restHolds(record, MONDAY)) {
       LocalDate until = hold.until().orElseThrow();
       assertThat(until).isAfterOrEqualTo(MONDAY);
-      assertThat(on(arms, record, hold.player(), until).mayPitch()).isFalse();
-      assertThat(on(arms, record, hold.player(), until.plusDays(1)).mayPitch()).isTrue();
+      assertThat(opened(on(arms, record, hold.player(), until))).isFalse();
+      assertThat(opened(on(arms, record, hold.player(), until.plusDays(1)))).isTrue();
       assertThat(hold.kind()).isEqualTo(Hold.Kind.THROWING);
       assertThat(RuleCase.CATALOGUE.source(hold.source()).id()).isEqualTo("s02");
     }

@@ -49,6 +49,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
       Optional<Boolean> mayPitch,
       OptionalInt left,
       Optional<String> from,
+      Optional<Boolean> askedMayPitch,
+      Optional<String> askedFrom,
       Optional<Boolean> mayCatch,
       Optional<Boolean> askFirst,
       Optional<String> knownTo,
@@ -202,6 +204,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         flag(f, "may_pitch"),
         f.optionalWhole("pitches_left", 0, 200),
         f.optionalText("eligible_from"),
+        flag(f, "asked_may_pitch"),
+        f.optionalText("asked_eligible_from"),
         flag(f, "may_catch"),
         flag(f, "ask_first"),
         f.optionalText("known_to"),
@@ -230,6 +234,9 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     want.mayPitch().ifPresent(w -> assertThat(status.mayPitch()).as("may_pitch").isEqualTo(w));
     want.left().ifPresent(w -> assertThat(status.pitchesLeft()).as("pitches_left").isEqualTo(w));
     want.from().ifPresent(w -> assertThat(day(status.eligibleFrom())).isEqualTo(w));
+    ArmStatus.Answer asked = status.answer().opened();
+    want.askedMayPitch().ifPresent(w -> assertThat(asked.mayPitch()).as("asked").isEqualTo(w));
+    want.askedFrom().ifPresent(w -> assertThat(day(asked.eligibleFrom())).isEqualTo(w));
     want.mayCatch().ifPresent(w -> assertThat(status.mayCatch()).as("may_catch").isEqualTo(w));
     want.askFirst().ifPresent(w -> assertThat(status.askFirst()).as("ask_first").isEqualTo(w));
     want.knownTo().ifPresent(w -> assertThat(day(status.knownTo())).isEqualTo(w));

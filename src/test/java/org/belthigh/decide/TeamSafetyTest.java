@@ -156,7 +156,7 @@ class TeamSafetyTest {
 
     assertThat(team.get(0).mayPitch()).isFalse();
     assertThat(team.get(0).mayCatch()).isFalse();
-    assertThat(team.get(1).mayPitch()).isTrue();
+    assertThat(team.get(1).answer().opened().mayPitch()).isTrue();
     assertThat(team.get(1).mayCatch()).isTrue();
     assertThat(holds).extracting(Hold::player).containsOnly("p01");
     assertThat(holds).extracting(Hold::stopsThrowing).containsExactly(true, false);

@@ -121,12 +121,13 @@ class CardAndHomeTest {
         usual.checks(),
         usual.ringFeet(),
         usual.clearFeet(),
-        usual.screen(),
+        usual.eyes(),
         usual.script(),
         usual.answers(),
         usual.picture(),
         usual.howTo(),
         usual.easier(),
+        usual.smaller(),
         Collections.nCopies(times, Phrase.of("home.stop.pain")),
         usual.afterwards());
   }

@@ -34,6 +34,7 @@ import org.belthigh.plan.Card;
 import org.belthigh.plan.Day;
 import org.belthigh.plan.DrillText;
 import org.belthigh.plan.EvaluationSheet;
+import org.belthigh.plan.Gear;
 import org.belthigh.plan.GroupPlan;
 import org.belthigh.plan.HomeSheet;
 import org.belthigh.plan.Label;
@@ -133,6 +134,7 @@ final class SamplePlans {
         List.of("Pitch Smart: pitch limits and rest, revised 2017"),
         List.of(player),
         List.of(group()),
+        List.of(),
         List.of());
   }
 
@@ -143,9 +145,16 @@ final class SamplePlans {
         "Under 10",
         List.of(),
         new ArmSheet(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
-        new Overview(List.of(), List.of(), Optional.empty(), Map.of(), Optional.empty(), List.of()),
+        new Overview(
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            Map.of(),
+            Optional.empty(),
+            List.of()),
         List.of(),
-        new EvaluationSheet(Optional.empty(), List.of(), List.of()),
+        new EvaluationSheet(Optional.empty(), List.of(), List.of(), true),
         List.of(),
         List.of());
   }
@@ -160,6 +169,7 @@ final class SamplePlans {
         Optional.empty(),
         card(amount),
         home,
+        List.of(),
         ownLog(amount),
         new SportYear(YearMonth.of(2026, 6), YearMonth.of(2027, 5), 3, 8, "NATA 2019"),
         Optional.empty(),
@@ -285,7 +295,7 @@ final class SamplePlans {
   }
 
   static SpotPicture picture(Grain grain, List<String> lookFor) {
-    return new SpotPicture(grain, Side.RIGHT, lookFor, List.of(36.2, 51.9, 67.6, 83.4), true);
+    return new SpotPicture(grain, Side.RIGHT, lookFor, List.of(36.2, 51.9, 67.6, 83.4), true, true);
   }
 
   /** A session of {@code tosses}; none for a drill that nobody tosses for. */
@@ -297,10 +307,10 @@ final class SamplePlans {
         10,
         List.of(
             Phrase.of("home.check.adult"),
-            Phrase.of("home.check.ball"),
+            Phrase.of("home.check.ball.plastic"),
             Phrase.of("home.check.eyes"),
             Phrase.of("home.check.helmet"),
-            Phrase.of("home.check.ring"),
+            Phrase.of("home.check.ring.inside"),
             Phrase.of("home.check.ground"),
             Phrase.of("home.check.pain")),
         16,
@@ -311,6 +321,7 @@ final class SamplePlans {
         picture(grain, List.of()),
         tossed ? howTo() : List.of(),
         Optional.of(LocalText.of("Toss slower.", "Lance más despacio.")),
+        swing ? List.of(Phrase.of("home.smaller.watch")) : List.of(),
         List.of(Phrase.of("home.stop.pain"), Phrase.of("home.stop.tired")),
         Phrase.of("home.afterwards"));
   }
@@ -342,8 +353,8 @@ final class SamplePlans {
         swing,
         Phrase.of("mix.none"),
         List.of(),
-        List.of(LocalText.of("Paper cards", "Tarjetas de papel")),
-        LocalText.of("Toss slower.", "Lance más despacio."),
+        List.of(new Gear("cards", LocalText.of("Paper cards", "Tarjetas de papel"), 1)),
+        Optional.of(LocalText.of("Toss slower.", "Lance más despacio.")),
         LocalText.of("Toss faster.", "Lance más rápido."),
         Optional.empty());
   }

@@ -1,0 +1,108 @@
+package org.belthigh.audit;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Event;
+import org.belthigh.intake.Player;
+
+/**
+ * What a check beside the club folder looks at.
+ *
+ * @param plan the plan as it was read
+ * @param json the same, key by key
+ * @param record the club folder, rows after the first planned day left out
+ * @param whole the club folder with every row
+ */
+record Given(
+    FinishedPlan plan,
+    JsonNode json,
+    ClubRecord record,
+    ClubRecord whole,
+    Catalogue catalogue,
+    Limits limits,
+    Findings findings) {
+
+  /** The club's curriculum; what the plan names is checked against it. */
+  Curriculum curriculum() {
+    return catalogue.curricula().get(record.club().curriculum());
+  }
+
+  /** The children of the roster, by id. */
+  Map<String, Player> roster() {
+    return record.players().stream()
+        .collect(Collectors.toMap(Player::id, Function.identity(), (a, b) -> a));
+  }
+
+  /** The entries of {@code players} whose child is on the roster. */
+  List<Child> children() {
+    Map<String, Player> roster = roster();
+    List<Child> children = new ArrayList<>();
+    for (JsonNode node : json.path("players")) {
+      Optional.ofNullable(roster.get(node.path("player").asText()))
+          .ifPresent(p -> children.add(new Child(p, node)));
+    }
+    return children;
+  }
+
+  /** A child of the roster and what the plan says of it. */
+  record Child(Player player, JsonNode said) {
+    String id() {
+      return player.id();
+    }
+
+    /** The step that is worked on in a skill by the plan's own decision; empty where unsaid. */
+    Optional<String> works(String skill) {
+      for (JsonNode decision : said.path("decisions")) {
+        if (decision.path("skill").asText().equals(skill)) {
+          return Optional.of(decision.path("next").asText(decision.path("step").asText()))
+              .map(s -> s.equals("null") ? decision.path("step").asText() : s);
+        }
+      }
+      return Optional.empty();
+    }
+  }
+
+  /** The events of a group on {@code day}, as the calendar has them. */
+  List<Event> events(String group, LocalDate day) {
+    return record.events().stream().filter(e -> e.date().equals(day) && e.concerns(group)).toList();
+  }
+
+  /** A list of words under {@code key}; empty where there is none. */
+  static List<String> words(JsonNode node, String key) {
+    List<String> words = new ArrayList<>();
+    node.path(key).forEach(w -> words.add(w.asText()));
+    return words;
+  }
+
+  /** The date under {@code key}; empty where none stands there, which the reader has told. */
+  static Optional<LocalDate> date(JsonNode node, String key) {
+    try {
+      return Optional.of(LocalDate.parse(node.path(key).asText()));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Where a day of a child is. */
+  static String at(Child child, JsonNode day) {
+    return child.id() + " " + day.path("date").asText();
+  }
+
+  void broken(String where, String found, String limit) {
+    findings.broken(where, found, limit, "ours, common practice");
+  }
+
+  void fault(String where, String found, String allowed) {
+    findings.fault(where, found, allowed);
+  }
+}

@@ -1,0 +1,136 @@
+package org.belthigh.audit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.belthigh.intake.Wellness;
+
+/**
+ * The health of one child, walked day by day: what is open at the end of each day on which
+ * something was reported.
+ *
+ * <p>A day is lived in one order whatever order its rows stand in: first the words that end
+ * complaints of earlier days, then the complaints of the day itself. So a complaint of a
+ * clearance's own day is open at its end, and only a row of a later date ends it.
+ */
+final class HealthDays {
+  private static final Set<Wellness.Role> DOCTORS =
+      EnumSet.of(
+          Wellness.Role.PHYSICIAN,
+          Wellness.Role.PHYSICIAN_ASSISTANT,
+          Wellness.Role.NURSE_PRACTITIONER,
+          Wellness.Role.ATHLETIC_TRAINER);
+
+  private static final Set<Wellness.Kind> GRAVE =
+      EnumSet.of(Wellness.Kind.HEAD_INJURY, Wellness.Kind.ARM_PAIN, Wellness.Kind.BACK_PAIN);
+
+  private final TreeMap<LocalDate, List<Wellness>> days = new TreeMap<>();
+
+  /**
+   * @param rows of one child, in any order
+   */
+  HealthDays(List<Wellness> rows) {
+    rows.forEach(r -> days.computeIfAbsent(r.date(), d -> new ArrayList<>()).add(r));
+  }
+
+  /** An open complaint: its kind, and the first of its days that nobody has ended. */
+  record Open(Wellness.Kind kind, LocalDate since) {}
+
+  /** A grave complaint that was ended, and when. */
+  record Ended(Wellness.Kind kind, LocalDate on) {}
+
+  /** What is open at the end of {@code day}. */
+  List<Open> openAt(LocalDate day) {
+    return walk(day, new ArrayList<>());
+  }
+
+  /** Complaints after {@code day} and up to {@code last}; none of them has been ended yet then. */
+  List<Open> begunAfter(LocalDate day, LocalDate last) {
+    Map<Wellness.Kind, LocalDate> first = new EnumMap<>(Wellness.Kind.class);
+    days.subMap(day, false, last, true)
+        .forEach(
+            (date, rows) ->
+                rows.stream()
+                    .map(Wellness::kind)
+                    .filter(Wellness.Kind::holds)
+                    .forEach(kind -> first.putIfAbsent(kind, date)));
+    return opened(first);
+  }
+
+  /** Injuries to head, arm or back that were ended up to {@code day} and are not open again. */
+  List<Ended> endedUpTo(LocalDate day) {
+    List<Ended> ended = new ArrayList<>();
+    List<Open> open = walk(day, ended);
+    return ended.stream()
+        .filter(e -> open.stream().noneMatch(o -> o.kind() == e.kind()))
+        .sorted(Comparator.comparing(Ended::on))
+        .toList();
+  }
+
+  /** The dates of every complaint of {@code kind}. */
+  List<LocalDate> complaints(Wellness.Kind kind) {
+    return days.values().stream()
+        .flatMap(List::stream)
+        .filter(r -> r.kind() == kind)
+        .map(Wellness::date)
+        .distinct()
+        .toList();
+  }
+
+  private List<Open> walk(LocalDate last, List<Ended> ended) {
+    Map<Wellness.Kind, LocalDate> open = new EnumMap<>(Wellness.Kind.class);
+    days.headMap(last, true)
+        .forEach(
+            (date, rows) -> {
+              for (Wellness row : rows) {
+                for (Wellness.Kind kind : Set.copyOf(open.keySet())) {
+                  if (ends(row, kind)) {
+                    end(kind, date, ended);
+                    open.remove(kind);
+                  }
+                }
+              }
+              rows.stream()
+                  .map(Wellness::kind)
+                  .filter(Wellness.Kind::holds)
+                  .forEach(kind -> open.putIfAbsent(kind, date));
+            });
+    return opened(open);
+  }
+
+  private static void end(Wellness.Kind kind, LocalDate date, List<Ended> ended) {
+    if (GRAVE.contains(kind)) {
+      ended.add(new Ended(kind, date));
+    }
+  }
+
+  private static List<Open> opened(Map<Wellness.Kind, LocalDate> open) {
+    return open.entrySet().stream().map(e -> new Open(e.getKey(), e.getValue())).toList();
+  }
+
+  private static boolean ends(Wellness row, Wellness.Kind kind) {
+    if (row.kind() == Wellness.Kind.SYMPTOM_FREE) {
+      return !GRAVE.contains(kind);
+    }
+    return row.kind() == Wellness.Kind.CLEARED
+        && row.clears().equals(Optional.of(kind))
+        && row.by().filter(mayEnd(kind)::contains).isPresent();
+  }
+
+  /** Whose word ends a complaint of {@code kind}, as the page of the club folder has it. */
+  static Set<Wellness.Role> mayEnd(Wellness.Kind kind) {
+    Set<Wellness.Role> roles =
+        GRAVE.contains(kind) ? EnumSet.copyOf(DOCTORS) : EnumSet.allOf(Wellness.Role.class);
+    if (kind == Wellness.Kind.ARM_PAIN || kind == Wellness.Kind.BACK_PAIN) {
+      roles.add(Wellness.Role.PHYSICAL_THERAPIST);
+    }
+    return roles;
+  }
+}

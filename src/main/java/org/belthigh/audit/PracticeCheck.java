@@ -1,0 +1,354 @@
+package org.belthigh.audit;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.Event;
+import org.belthigh.model.Coded;
+import org.belthigh.model.Place;
+
+/**
+ * Each practice is one of the calendar, with its minutes and grown-ups; its stations fit the place,
+ * the gear and the children; and the work of the children is what its stations have, no more and no
+ * less.
+ */
+final class PracticeCheck {
+  private static final int ASSUMED_HITTING_MINUTES = 45;
+  private static final int USUAL_STATIONS = 4;
+  private static final int MOST_AGE = 18;
+
+  /** What a station needs for itself, and the name under which a club counts it. */
+  private static final Map<String, String> STOCK =
+      Map.of("tee", "tees", "net", "nets", "screen", "screens", "machine", "machines");
+
+  private final Given given;
+  private final Map<String, List<Given.Child>> groups = new HashMap<>();
+
+  PracticeCheck(Given given) {
+    this.given = given;
+    given
+        .children()
+        .forEach(c -> groups.computeIfAbsent(c.player().group(), g -> new ArrayList<>()).add(c));
+  }
+
+  void check() {
+    Set<String> held = new HashSet<>();
+    for (JsonNode practice : given.json().path("practices")) {
+      String where = where(practice);
+      if (!held.add(where)) {
+        given.fault(where, "the practice stands twice", "each stands once");
+      }
+      Given.date(practice, "date").ifPresent(day -> practice(where, practice, day));
+    }
+    groups.values().stream().flatMap(List::stream).forEach(c -> missing(c, held));
+  }
+
+  private static String where(JsonNode practice) {
+    return practice.path("group").asText() + " " + practice.path("date").asText();
+  }
+
+  /** Work away from home belongs to a practice that the plan has. */
+  private void missing(Given.Child child, Set<String> held) {
+    for (JsonNode day : child.said().path("days")) {
+      String practice = child.player().group() + " " + day.path("date").asText();
+      boolean first =
+          Given.date(day, "date")
+              .filter(d -> d.isBefore(given.plan().from().plusDays(Week.DAYS)))
+              .isPresent();
+      if (first && away(day) && !day.path("items").isEmpty() && !held.contains(practice)) {
+        given.fault(
+            practice,
+            "the practice is missing, and " + child.id() + " has work there",
+            "each practice of the first week has its stations");
+      }
+    }
+  }
+
+  private static boolean away(JsonNode day) {
+    String place = day.path("place").asText();
+    return place.equals("field") || place.equals("cage");
+  }
+
+  private void practice(String where, JsonNode practice, LocalDate day) {
+    String id = practice.path("group").asText();
+    Optional<Club.Group> group =
+        given.record().club().groups().stream().filter(g -> g.id().equals(id)).findFirst();
+    if (group.isEmpty()) {
+      given.fault(where, "the group '" + id + "'", "the club has no such group");
+      return;
+    }
+    if (day.isBefore(given.plan().from()) || day.isAfter(given.plan().last())) {
+      given.fault(where, "the day is not planned", "practices are in the planned weeks");
+    }
+    Optional<Event> event = event(group.get(), day);
+    if (event.isEmpty() && !assumed(id, day)) {
+      given.fault(where, "the calendar has no such practice", "practices are as there");
+    } else {
+      calendar(where, practice, event, group.get());
+    }
+    Place place = event.map(this::place).orElse(Place.FIELD);
+    List<Given.Child> there = there(id, day);
+    stations(where, practice, event, there.size());
+    drills(where, practice, place, there, day);
+    gear(where, practice.path("stations"), place);
+    for (JsonNode way : practice.path("ways")) {
+      way(where + ", " + way.path("way").asText(), way, id, day);
+    }
+  }
+
+  private Optional<Event> event(Club.Group group, LocalDate day) {
+    List<Event> events = given.events(group.id(), day);
+    boolean hits =
+        events.stream()
+            .allMatch(e -> e.kind() == Event.Kind.PRACTICE || e.kind() == Event.Kind.EVALUATION);
+    return hits ? events.stream().findFirst() : Optional.empty();
+  }
+
+  private boolean assumed(String group, LocalDate day) {
+    FinishedPlan.Person anybody =
+        new FinishedPlan.Person(group, group, 0, List.of(), List.of(), List.of(), false);
+    return new Sport(given.record(), given.plan()).assumed(anybody, day);
+  }
+
+  private void calendar(String where, JsonNode practice, Optional<Event> event, Club.Group group) {
+    number(
+        where,
+        practice,
+        "hitting_minutes",
+        event.map(Event::hittingMinutes).orElse(ASSUMED_HITTING_MINUTES));
+    number(
+        where,
+        practice,
+        "adults",
+        event.map(e -> e.adults().orElse(group.tossers())).orElse(group.tossers()));
+  }
+
+  private void number(String where, JsonNode practice, String key, int wanted) {
+    if (practice.path(key).asInt(-1) != wanted) {
+      given.fault(where, key + " is " + practice.path(key), "the calendar has " + wanted);
+    }
+  }
+
+  private Place place(Event event) {
+    boolean cage =
+        venue(event)
+            .map(Club.Venue::cage)
+            .orElse(event.place().toLowerCase(Locale.ROOT).contains(Place.CAGE.id()));
+    return cage ? Place.CAGE : Place.FIELD;
+  }
+
+  private Optional<Club.Venue> venue(Event event) {
+    return given.record().club().places().stream()
+        .filter(v -> v.id().equals(event.place()))
+        .findFirst();
+  }
+
+  /** Who has work at that practice. */
+  private List<Given.Child> there(String group, LocalDate day) {
+    return groups.getOrDefault(group, List.of()).stream()
+        .filter(c -> day(c, day).filter(d -> away(d) && !d.path("items").isEmpty()).isPresent())
+        .toList();
+  }
+
+  private static Optional<JsonNode> day(Given.Child child, LocalDate date) {
+    for (JsonNode day : child.said().path("days")) {
+      if (day.path("date").asText().equals(date.toString())) {
+        return Optional.of(day);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void stations(String where, JsonNode practice, Optional<Event> event, int hitters) {
+    JsonNode stations = practice.path("stations");
+    Set<Integer> numbers = new HashSet<>();
+    int adults = adults(practice);
+    for (JsonNode station : stations) {
+      int number = station.path("station").asInt();
+      if (!numbers.add(number)) {
+        given.fault(where, "station " + number + " stands twice", "each station stands once");
+      }
+      if (number < 1 || number > stations.size()) {
+        given.fault(where, "a station " + number, "they are 1 to " + stations.size());
+      }
+    }
+    int room = event.flatMap(this::venue).map(Club.Venue::stations).orElse(USUAL_STATIONS);
+    if (adults > Math.min(room, Math.max(0, practice.path("adults").asInt()))) {
+      given.broken(
+          where,
+          adults + " stations with an adult",
+          "the place has room for "
+              + room
+              + ", and there are "
+              + practice.path("adults")
+              + " adults");
+    }
+    crowd(where, practice, room, hitters);
+  }
+
+  /** A squad is small where room, grown-ups and minutes allow another station. */
+  private void crowd(String where, JsonNode practice, int room, int hitters) {
+    int youngest =
+        given.plan().players().stream().mapToInt(FinishedPlan.Person::age).min().orElse(0);
+    int least =
+        given.limits().whole("station-minutes-least", youngest)
+            + given.limits().whole("change-minutes", youngest);
+    int stations = practice.path("stations").size();
+    int rounds = practice.path("hitting_minutes").asInt() / least;
+    int possible = Math.min(Math.min(room, practice.path("adults").asInt()), rounds);
+    int squad = given.limits().whole("squad-most", MOST_AGE);
+    if (stations == 0
+        || (hitters > stations * squad && stations < possible)
+        || stations > Math.max(hitters, 1)) {
+      given.broken(
+          where,
+          stations + " stations for " + hitters + " children",
+          "squads are of " + squad + " at most where there is room for another station");
+    }
+    int watched = stations - adults(practice);
+    if (watched > Math.max(1, rounds - adults(practice))) {
+      given.broken(
+          where,
+          watched + " stations to watch from",
+          practice.path("hitting_minutes") + " minutes allow a round of " + rounds);
+    }
+  }
+
+  private static int adults(JsonNode practice) {
+    int adults = 0;
+    for (JsonNode station : practice.path("stations")) {
+      adults += station.path("adult").asBoolean() ? 1 : 0;
+    }
+    return adults;
+  }
+
+  private void drills(
+      String where, JsonNode practice, Place place, List<Given.Child> there, LocalDate day) {
+    Set<String> listed = new LinkedHashSet<>();
+    for (JsonNode station : practice.path("stations")) {
+      listed.addAll(Given.words(station, "drills"));
+    }
+    Set<String> done = new HashSet<>();
+    for (Given.Child child : there) {
+      JsonNode said = day(child, day).orElseThrow();
+      if (!said.path("place").asText().equals(place.id())) {
+        given.fault(
+            child.id() + " " + day,
+            "the place is " + said.path("place").asText(),
+            "the practice of " + where + " is on the " + place.id());
+      }
+      for (JsonNode item : said.path("items")) {
+        String drill = item.path("drill").asText();
+        done.add(drill);
+        if (!listed.contains(drill)) {
+          given.fault(
+              child.id() + " " + day + ", " + drill,
+              "no station has it",
+              "the stations of " + where + " have " + listed);
+        }
+      }
+    }
+    listed.stream()
+        .filter(d -> !done.contains(d) && given.json().path("asked").path("players").isEmpty())
+        .forEach(
+            d -> given.fault(where + ", " + d, "nobody does it", "a station has what is done"));
+    listed.forEach(d -> known(where, d, place));
+  }
+
+  private void known(String where, String id, Place place) {
+    Optional<Drill> drill = drill(id);
+    if (drill.isEmpty()) {
+      given.fault(where + ", " + id, "the curriculum has no such drill", "drills come from it");
+    } else if (!drill.get().at(place)) {
+      given.broken(
+          where + ", " + id,
+          "done on the " + place.id(),
+          "the curriculum allows it elsewhere only");
+    }
+  }
+
+  private Optional<Drill> drill(String id) {
+    return Optional.ofNullable(given.curriculum().drills().get(id));
+  }
+
+  /** A thing that every drill of a station needs stands there from the first minute to the last. */
+  private void gear(String where, JsonNode stations, Place place) {
+    Map<String, Integer> equipment = given.record().club().equipment();
+    for (Map.Entry<String, String> thing : STOCK.entrySet()) {
+      boolean machine = thing.getKey().equals("machine");
+      if (equipment.isEmpty() && !machine) {
+        continue;
+      }
+      int have = equipment.getOrDefault(thing.getValue(), 0);
+      int needed = 0;
+      for (JsonNode station : stations) {
+        List<Drill> drills =
+            Given.words(station, "drills").stream().flatMap(d -> drill(d).stream()).toList();
+        boolean any = drills.stream().anyMatch(d -> d.gear().contains(thing.getKey()));
+        boolean all = any && drills.stream().allMatch(d -> d.gear().contains(thing.getKey()));
+        needed += all ? 1 : 0;
+        if (any && have == 0) {
+          given.broken(
+              where + ", station " + station.path("station").asText(),
+              "a drill needs a " + thing.getKey(),
+              "the club has no " + thing.getValue());
+        }
+        screen(where, station, drills, place);
+      }
+      if (needed > have && have > 0) {
+        given.broken(
+            where,
+            needed + " stations need a " + thing.getKey() + " all the time",
+            "the club has " + have);
+      }
+    }
+  }
+
+  /** A hard ball that is tossed needs its screen, and the sheet draws it. */
+  private void screen(String where, JsonNode station, List<Drill> drills, Place place) {
+    boolean needed = drills.stream().anyMatch(d -> d.at(place) && d.gear().contains("screen"));
+    if (needed && !station.path("screen").asBoolean()) {
+      given.broken(
+          where + ", station " + station.path("station").asText(),
+          "no screen is set up",
+          "a drill there is tossed from behind one");
+    }
+  }
+
+  private void way(String where, JsonNode way, String group, LocalDate day) {
+    Coded.find(Place.class, way.path("place").asText())
+        .ifPresent(place -> gear(where, way.path("stations"), place));
+    way.path("swings")
+        .properties()
+        .forEach(
+            e -> {
+              if (e.getValue().asInt() > 0) {
+                swinging(where, e.getKey(), group, day);
+              }
+            });
+  }
+
+  private void swinging(String where, String id, String group, LocalDate day) {
+    Optional<FinishedPlan.Person> person =
+        given.plan().players().stream().filter(p -> p.id().equals(id)).findFirst();
+    boolean known = given.roster().containsKey(id);
+    if (!known || !given.roster().get(id).group().equals(group)) {
+      given.fault(where + ", " + id, "swings for a child of no such group", "its own children hit");
+    }
+    if (person.stream()
+        .flatMap(p -> p.holds().stream())
+        .anyMatch(h -> h.stops("swinging") && h.on(day))) {
+      given.broken(where + ", " + id, "swings for a child who is held", "a held child has none");
+    }
+  }
+}

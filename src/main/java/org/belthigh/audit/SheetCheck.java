@@ -1,0 +1,219 @@
+package org.belthigh.audit;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.model.Ball;
+import org.belthigh.words.Words;
+
+/**
+ * What the sheets say for safety: that an adult stays, helmet and ring, eyes, lightning and heat;
+ * what must be there; and a label that no two children share.
+ *
+ * <p>The sentences are looked up under the same keys from which the sheets are made, in the
+ * language of the sheet; which of them must stand there is the auditor's own list.
+ */
+final class SheetCheck {
+  private static final List<String> HOME =
+      List.of("home.check.adult", "home.check.pain", "home.stop.pain");
+  private static final List<String> PRACTICE =
+      List.of("practice.safety.adult", "practice.lightning", "practice.heat");
+  private static final Set<String> COUNTED = Set.of("tee", "net", "screen", "machine");
+  private static final String HELMET = "helmet";
+
+  private final Given given;
+  private final Words words;
+
+  SheetCheck(Given given, Words words) {
+    this.given = given;
+    this.words = words;
+  }
+
+  void check() {
+    labels();
+    for (JsonNode practice : given.json().path("practices")) {
+      practice(practice);
+    }
+  }
+
+  private void labels() {
+    Map<String, String> seen = new HashMap<>();
+    for (Given.Child child : given.children()) {
+      String label = child.said().path("label").asText("");
+      if (!label.contains(child.player().firstName())) {
+        given.fault(
+            child.id(), "the label is '" + label + "'", "sheets call the child by its first name");
+      }
+      if (child.player().number().isPresent()
+          && !label.contains(child.player().number().getAsInt() + "")) {
+        given.fault(child.id(), "the label is '" + label + "'", "it has the number of the shirt");
+      }
+      String other = seen.put(child.player().group() + label, child.id());
+      if (other != null) {
+        given.fault(
+            child.id(), "the label is '" + label + "'", other + " of the group has the same");
+      }
+    }
+  }
+
+  void check(Given.Child child) {
+    JsonNode cautions = child.said().path("cautions");
+    List<String> card = Given.words(cautions, "card");
+    List<String> home = Given.words(cautions, "home");
+    LocalDate from = given.plan().from();
+    for (JsonNode hold : child.said().path("holds")) {
+      if (Given.date(hold, "from").filter(d -> d.isBefore(from.plusDays(Week.DAYS))).isPresent()
+          && card.isEmpty()) {
+        given.broken(child.id() + ", card", "nothing is said for safety", "a hold stands on it");
+      }
+    }
+    armBox(child, card);
+    List<Drill> drills = homeDrills(child);
+    if (!drills.isEmpty()) {
+      String language = child.said().path("language").asText();
+      says(child.id() + ", home sheet", home, HOME, language);
+      boolean tossed = drills.stream().anyMatch(d -> d.swing());
+      if (tossed) {
+        says(child.id() + ", home sheet", home, List.of("home.check.helmet"), language);
+      }
+      homeGear(child, drills);
+    }
+  }
+
+  /** Whoever pitches has an arm box. */
+  private void armBox(Given.Child child, List<String> card) {
+    if (child.player().pitches() && card.isEmpty()) {
+      given.fault(child.id() + ", card", "no arm box", "each pitcher has one");
+    }
+  }
+
+  private List<Drill> homeDrills(Given.Child child) {
+    List<Drill> drills = new ArrayList<>();
+    LocalDate end = given.plan().from().plusDays(Week.DAYS);
+    for (JsonNode day : child.said().path("days")) {
+      boolean first = Given.date(day, "date").filter(d -> d.isBefore(end)).isPresent();
+      if (first && day.path("place").asText().equals("home")) {
+        day.path("items")
+            .forEach(i -> drills.add(given.curriculum().drills().get(i.path("drill").asText())));
+      }
+    }
+    return drills.stream().filter(Objects::nonNull).toList();
+  }
+
+  private void homeGear(Given.Child child, List<Drill> drills) {
+    Map<String, Integer> things = things(child.said().path("home_gear"));
+    for (Drill drill : drills) {
+      Set<String> wanted = new HashSet<>(drill.gear());
+      wanted.retainAll(Set.of("tee", "net", "bat", HELMET));
+      wanted.stream()
+          .filter(w -> things.getOrDefault(w, 0) < 1)
+          .forEach(
+              w ->
+                  given.broken(
+                      child.id() + ", home sheet", "no " + w + " is asked for", drill.id()));
+    }
+  }
+
+  private static Map<String, Integer> things(JsonNode gear) {
+    Map<String, Integer> things = new HashMap<>();
+    gear.forEach(g -> things.merge(g.path("what").asText(), g.path("count").asInt(), Integer::sum));
+    return things;
+  }
+
+  private void practice(JsonNode practice) {
+    String where = practice.path("group").asText() + " " + practice.path("date").asText();
+    List<String> cautions = Given.words(practice, "cautions");
+    List<String> wanted = new ArrayList<>(PRACTICE);
+    Set<String> gear = new HashSet<>();
+    for (Drill drill : drills(practice)) {
+      if (drill.swing()) {
+        wanted.add("safety.swing");
+        gear.add(HELMET);
+        gear.add("bat");
+      }
+      boolean bare = !drill.swing() && drill.balls().containsValue(Ball.NONE);
+      if (!bare) {
+        wanted.add("safety." + drill.safety().id() + ".field");
+      }
+      drill.gear().stream().filter(COUNTED::contains).forEach(gear::add);
+    }
+    says(where, cautions, wanted.stream().distinct().toList(), "");
+    Map<String, Integer> things = things(practice.path("gear"));
+    gear.stream()
+        .sorted()
+        .filter(g -> things.getOrDefault(g, 0) < 1)
+        .forEach(g -> given.broken(where, "no " + g + " under what to bring", "a drill needs it"));
+    stationGear(where, practice);
+  }
+
+  private List<Drill> drills(JsonNode practice) {
+    List<Drill> drills = new ArrayList<>();
+    practice.path("stations").forEach(s -> drills.addAll(at(s)));
+    return drills;
+  }
+
+  private List<Drill> at(JsonNode station) {
+    return Given.words(station, "drills").stream()
+        .map(given.curriculum().drills()::get)
+        .filter(Objects::nonNull)
+        .toList();
+  }
+
+  private void stationGear(String where, JsonNode practice) {
+    for (JsonNode station : practice.path("stations")) {
+      Map<String, Integer> things = things(station.path("gear"));
+      String at = where + ", station " + station.path("station").asText();
+      for (Drill drill : at(station)) {
+        drill.gear().stream()
+            .filter(COUNTED::contains)
+            .filter(g -> things.getOrDefault(g, 0) < 1)
+            .forEach(g -> given.broken(at, "no " + g + " is listed", drill.id() + " needs it"));
+      }
+      uses(at, station);
+    }
+  }
+
+  /** How each drill of a station is fed and with which ball. */
+  private void uses(String at, JsonNode station) {
+    for (JsonNode use : station.path("uses")) {
+      Drill drill = given.curriculum().drills().get(use.path("drill").asText());
+      if (drill == null || !Given.words(station, "drills").contains(drill.id())) {
+        given.fault(at, "it uses " + use.path("drill").asText(), "that drill is not done there");
+      } else if (!use.path("feed").asText().equals(drill.feed().id())) {
+        given.fault(
+            at + ", " + drill.id(), "fed by " + use.path("feed").asText(), drill.feed().id());
+      }
+      same(at, use, station, "feed");
+      same(at, use, station, "ball");
+    }
+  }
+
+  /** What the station says of its first drill is what it says of the drill. */
+  private void same(String at, JsonNode use, JsonNode station, String key) {
+    String first = station.path("drills").path(0).asText();
+    if (use.path("drill").asText().equals(first)
+        && station.path("uses").size() == 1
+        && !use.path(key).equals(station.path(key))) {
+      given.fault(at, key + " is " + station.path(key), "its drill has " + use.path(key));
+    }
+  }
+
+  /** Each of the sentences stands there, in one of the languages where none is named. */
+  private void says(String where, List<String> found, List<String> keys, String language) {
+    List<String> languages =
+        Words.LANGUAGES.contains(language) ? List.of(language) : Words.LANGUAGES;
+    for (String key : keys) {
+      boolean known = languages.stream().allMatch(l -> words.keys(l).contains(key));
+      if (known && languages.stream().noneMatch(l -> found.contains(words.say(key, l)))) {
+        given.broken(where, "it does not say: " + words.say(key, "en"), "that is said for safety");
+      }
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package org.belthigh.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Intake;
+import org.belthigh.model.Phrase;
+import org.belthigh.plan.practice.Effort;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A week is called full of sport only where it is, and each other reason is the real one. */
+class FullWeekTest {
+  private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
+  private static final LocalDate MONDAY = LocalDate.of(2027, 4, 5);
+  private static final int WEEKS = 2;
+
+  @TempDir private Path folder;
+
+  /**
+   * A club of two whose practices are on some weekdays from the season's first day on.
+   *
+   * @param days 1 for Monday; none for a club without a calendar
+   */
+  private List<Day> days(LocalDate first, List<Integer> days, String minutes, int age)
+      throws Exception {
+    StringBuilder calendar = new StringBuilder("date,group,kind,minutes,adults\n");
+    first
+        .datesUntil(MONDAY.plusWeeks(WEEKS + 1))
+        .filter(d -> days.contains(d.getDayOfWeek().getValue()))
+        .forEach(d -> calendar.append(d + ",u,practice," + minutes + ",2\n"));
+    return days(first, days.isEmpty() ? "" : calendar.toString(), age);
+  }
+
+  private List<Day> days(LocalDate first, String calendar, int age) throws Exception {
+    Files.writeString(
+        folder.resolve("club.yaml"),
+        """
+        name: Fresh Start
+        rule_book: pitch-smart-2018
+        season: {first: "%s", last: "2027-07-24"}
+        groups:
+          - {id: u, name: Under, age: [%d, %d]}
+        """
+            .formatted(first, age - 1, age));
+    Files.writeString(
+        folder.resolve("roster.csv"),
+        """
+        id,first_name,born,bats,group
+        a1,Ada,%1$d-01-05,R,u
+        a2,Bo,%1$d-02-05,L,u
+        """
+            .formatted(2027 - age));
+    Files.deleteIfExists(folder.resolve("calendar.csv"));
+    if (!calendar.isEmpty()) {
+      Files.writeString(folder.resolve("calendar.csv"), calendar);
+    }
+    ClubRecord record = Intake.read(folder, CATALOGUE);
+    PlanRequest request =
+        new PlanRequest(MONDAY, WEEKS, Set.of(), Set.of(), Optional.empty(), Optional.empty());
+    return new Planner(CATALOGUE, Effort.USUAL)
+        .plan(record, request).players().stream().flatMap(p -> p.days().stream()).toList();
+  }
+
+  private static Stream<String> notes(List<Day> days) {
+    return days.stream().flatMap(d -> d.note().stream()).map(Phrase::key);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {-7, -6, -5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5, 6, 7})
+  void a_season_that_has_just_begun_fills_no_week(int start) throws Exception {
+    for (int age : List.of(8, 10, 14)) {
+      for (List<Integer> days :
+          List.of(
+              List.<Integer>of(),
+              List.of(1),
+              List.of(3),
+              List.of(5),
+              List.of(2, 4),
+              List.of(1, 3),
+              List.of(2, 5))) {
+        for (String minutes : List.of("60", "90", "120")) {
+          assertThat(notes(days(MONDAY.plusDays(start), days, minutes, age)))
+              .as("from day %d, practices on %s, %s minutes, age %d", start, days, minutes, age)
+              .doesNotContain("day.sits-out", "day.swings-used", "day.no-minutes");
+        }
+      }
+    }
+  }
+
+  /** Three practices can use up the swings of a week, which is not the same as too much sport. */
+  @ParameterizedTest
+  @ValueSource(ints = {-7, -6, -3, 0, 2})
+  void three_practices_may_run_out_of_swings_but_the_week_is_not_full_of_sport(int start)
+      throws Exception {
+    for (String minutes : List.of("60", "90", "120")) {
+      assertThat(notes(days(MONDAY.plusDays(start), List.of(1, 3, 5), minutes, 8)))
+          .doesNotContain("day.sits-out");
+    }
+    assertThat(notes(days(MONDAY.minusDays(7), List.of(1, 3, 5), "90", 8)))
+        .contains("day.swings-used");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'2027-04-06,u,practice,,2',     day.no-minutes",
+    "'2027-04-06,u,evaluation,90,2', day.evaluation",
+    "'2027-04-06,u,practice,90,0',   day.no-adult",
+    "'2027-04-06,u,off,,',           day.off",
+    "'2027-04-06,u,break,,',         day.off"
+  })
+  void a_day_without_hitting_says_why(String row, String why) throws Exception {
+    List<Day> days =
+        days(
+            MONDAY,
+            "date,group,kind,minutes,adults\n" + row + "\n2027-04-08,u,practice,90,2\n",
+            10);
+
+    assertThat(notes(days.stream().filter(d -> d.date().equals(MONDAY.plusDays(1))).toList()))
+        .containsOnly(why);
+  }
+
+  @Test
+  void hours_of_sport_in_the_calendar_do_fill_a_week() throws Exception {
+    String games = "2027-04-05,u,game,400,\n2027-04-07,u,game,200,\n2027-04-06,u,practice,90,2\n";
+
+    assertThat(notes(days(MONDAY, "date,group,kind,minutes,adults\n" + games, 10)))
+        .contains("day.sits-out");
+  }
+}
