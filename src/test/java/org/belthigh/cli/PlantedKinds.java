@@ -17,7 +17,8 @@ final class PlantedKinds {
             new PlantedDays(),
             new PlantedItems(),
             new PlantedPractices(),
-            new PlantedStations())
+            new PlantedStations(),
+            new PlantedClubs())
         .flatMap(list -> list.kinds().stream())
         .toList();
   }

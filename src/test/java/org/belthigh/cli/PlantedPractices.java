@@ -11,7 +11,7 @@ final class PlantedPractices extends KindList {
     Places practice = KindList::practices;
     kind("practice-missing", "a practice is missing", "practice|miss", practice, KindList::any, s -> s.remove("practices"));
     kind("practice-twice", "a practice stands there twice", "twice|again|more than once", practice, KindList::any, s -> s.twice("practices"));
-    kind("practice-moved", "a practice is on a day of no practice", "practice|calendar|event", practice, KindList::any, s -> s.node().put("date", moved(s.named(), 300)));
+    kind("practice-moved", "a practice is on a day of no practice", "practice|calendar|event", practice, KindList::any, s -> s.node().put("date", moved(s.text("date"), 300)));
     kind("practice-group", "a practice is of an unknown group", "group", practice, KindList::any, s -> s.node().put("group", "g9"));
     kind("practice-adults", "more adults than the calendar has", "adult", practice, KindList::any, s -> s.node().put("adults", s.number("adults") + 4));
     kind("practice-minutes", "more hitting minutes than the practice has", "minute", practice, KindList::any, s -> s.node().put("hitting_minutes", 400));
