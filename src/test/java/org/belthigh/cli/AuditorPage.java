@@ -46,7 +46,7 @@ final class AuditorPage {
             .append("Found means that a message names the child, the practice or the sheet, ")
             .append("and says what is wrong.\n\n")
             .append("Made-up clubs: seeds %d to %d. ".formatted(first, first + clubs - 1))
-            .append("The demo club: six weeks, a break, a tournament, and its prints.\n\n")
+            .append("The demo club: three weeks, a break, a tournament, and its prints.\n\n")
             .append(summary())
             .append("\n\nMade by:\n\n```sh\n")
             .append(

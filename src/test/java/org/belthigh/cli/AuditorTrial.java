@@ -24,6 +24,7 @@ import org.belthigh.plan.practice.Effort;
 /** Plants faults, kind by kind, each in a fresh copy of a plan, and counts what the auditor finds. */
 final class AuditorTrial {
   private static final int WEEKS = 2;
+  private static final int DEMO_WEEKS = 3;
   private static final double LITTLE_EFFORT = 0.05;
   private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
   private static final LocalDate FROM = LocalDate.of(2027, 4, 5);
@@ -77,7 +78,7 @@ final class AuditorTrial {
   /** The demo club in plain weeks, in a break and before a tournament. */
   void demo() {
     ClubRecord record = demoClub();
-    club("demo", record, FROM, 6, 0);
+    club("demo", record, FROM, DEMO_WEEKS, 0);
     club("demo, break", record, LocalDate.of(2027, 4, 19), WEEKS, 1);
     club("demo, tournament", record, LocalDate.of(2027, 5, 10), WEEKS, 2);
   }
@@ -95,9 +96,10 @@ final class AuditorTrial {
     Set<String> before = Set.copyOf(look(plan, record));
     sound(where, before);
     for (Planted kind : PlantedKinds.all()) {
+      long salt = seed * 31 + kind.id().hashCode();
       Planted.Stage stage = new Planted.Stage(plan.deepCopy(), record);
       kind.how()
-          .plant(stage, new SplittableRandom(seed * 31 + kind.id().hashCode()))
+          .plant(stage, new SplittableRandom(salt))
           .ifPresent(
               named -> count(where, kind, named, before, look(stage.plan, stage.record)));
     }
@@ -105,14 +107,14 @@ final class AuditorTrial {
 
   /** The demo club's prints. */
   void papers() {
-    PlanRequest request =
-        new PlanRequest(FROM, 1, Set.of(), Set.of(), Optional.empty(), Optional.empty());
-    PrintedClub printed = PrintedClub.usual(CATALOGUE, demoClub(), request);
+    ClubRecord demo = demoClub();
+    PrintedClub printed = PlantedPaper.Others.sound(CATALOGUE, demo);
+    PlantedPaper.Others others = PlantedPaper.Others.of(CATALOGUE, demo);
     Set<String> before = Set.copyOf(printed.said());
     sound("demo prints", before);
     for (PlantedPaper.Kind kind : PlantedPaper.all()) {
       PrintedClub copy = printed.copy();
-      String named = kind.how().spoil(copy);
+      String named = kind.how().spoil(copy, others);
       count("demo prints", kind.planted(), named, before, copy.said());
     }
   }

@@ -128,6 +128,12 @@ final class ClubEdit {
     }
   }
 
+  /** Nobody complained, and nobody threw. */
+  void healthy() {
+    wellness.clear();
+    outings.clear();
+  }
+
   void outing(String player, LocalDate day, int pitches) {
     outings.add(
         new Outing(

@@ -23,9 +23,9 @@ final class PlantedItems extends KindList {
     kind("item-negative", "swings below zero", "swing|negative|-5", item, swung, s -> s.node().put("swings", -5));
 
     kind("item-hard-home", "a hard ball at home", "home|ball", of(atHome(), "items"), s -> !s.is("ball", "none"), s -> s.node().put("ball", "baseball"));
-    kind("item-machine", "a drill at a machine that the club does not have", "machine", onField(), s -> s.filled("items"), s -> work(s.node(), s.text("place"), "machine-true", "baseball", "machine", 40, 6));
-    kind("item-overhand", "overhand hitting by a child under ten", "step|drill|age|overhand", KindList::children, s -> s.number("age") < 10 && worked(s), s -> older(s, "overhand-mix", "overhand"));
-    kind("item-live", "live at-bats by a child under eleven", "step|drill|age|live", KindList::children, s -> s.number("age") < 11 && worked(s), s -> older(s, "live-at-bats", "live"));
+    kind("item-machine", "a drill at a machine that the club does not have", "machine", onField(), s -> s.filled("items"), s -> work(s.node(), s.text("place"), "machine-near-and-far", "baseball", "machine", 40, 6));
+    kind("item-overhand", "overhand hitting by a child under ten", "step|drill|age|overhand", KindList::children, s -> s.number("age") < 10 && worked(s), s -> older(s, "overhand-drive", "overhand"));
+    kind("item-live", "live at-bats by a child under eleven", "step|drill|age|live", KindList::children, s -> s.number("age") < 11 && worked(s), s -> older(s, "live-at-bat", "live"));
     kind("item-older-step", "a drill for a step that the child has not reached", "step", item, s -> s.is("step", "drive-1") || s.is("step", "drive-2"), s -> s.node().put("step", "drive-6"));
     kind("item-younger-step", "a step long done", "step", item, s -> s.is("step", "drive-4") || s.is("step", "drive-3"), s -> s.node().put("step", "drive-1"));
     kind("item-twice", "one drill twice on a day", "twice|swing|minute|drill", item, swung, s -> s.twice("items"));
