@@ -69,6 +69,18 @@ final class AuditorTrial {
     return plans;
   }
 
+  /** Adds what another trial counted. */
+  void add(AuditorTrial other) {
+    other.counts.forEach(
+        (kind, count) -> {
+          counts.get(kind).planted += count.planted;
+          counts.get(kind).found += count.found;
+        });
+    missed.addAll(other.missed);
+    untrue.addAll(other.untrue);
+    plans += other.plans;
+  }
+
   /** The made-up club of {@code seed}. */
   void club(long seed) {
     ClubRecord record = RandomClub.of(seed, CATALOGUE);
