@@ -45,8 +45,9 @@ final class AuditorPage {
             .append("so that nothing but the fault itself gives it away. ")
             .append("Found means that a message names the child, the practice or the sheet, ")
             .append("and says what is wrong.\n\n")
-            .append("Made-up clubs: seeds %d to %d. ".formatted(first, first + clubs - 1))
-            .append("The demo club: three weeks, a break, a tournament, and its prints.\n\n")
+            .append("Planted in: ")
+            .append(String.join("; ", trial.where()))
+            .append(".\n\n")
             .append(summary())
             .append("\n\nMade by:\n\n```sh\n")
             .append(

@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
  * {@code -Dbelthigh.accept=true} it writes {@code docs/auditor.md}. No part of the ordinary tests.
  */
 class AuditorRun {
-  private static final int THREADS = 4;
+  private static final int THREADS = 6;
 
   @Test
   void counts_what_is_found_of_what_is_planted() throws Exception {
@@ -39,17 +40,23 @@ class AuditorRun {
   /** Side by side, and added up in their own order: the same page whatever the threads. */
   private static AuditorTrial all(int clubs, long first) throws Exception {
     List<Callable<AuditorTrial>> parts = new ArrayList<>();
-    parts.add(() -> done(AuditorTrial::papers));
     parts.add(() -> done(AuditorTrial::demo));
+    parts.add(() -> done(AuditorTrial::papers));
+    parts.add(() -> done(AuditorTrial::demoBreak));
+    parts.add(() -> done(AuditorTrial::demoTournament));
     for (int i = 0; i < clubs; i++) {
       long seed = first + i;
       parts.add(() -> done(t -> t.club(seed)));
     }
+    // what is not done by then is not counted
+    int minutes = Integer.getInteger("auditor.minutes", 60);
     AuditorTrial whole = new AuditorTrial();
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
     try {
-      for (Future<AuditorTrial> part : threads.invokeAll(parts)) {
-        whole.add(part.get());
+      for (Future<AuditorTrial> part : threads.invokeAll(parts, minutes, TimeUnit.MINUTES)) {
+        if (!part.isCancelled()) {
+          whole.add(part.get());
+        }
       }
     } finally {
       threads.shutdownNow();

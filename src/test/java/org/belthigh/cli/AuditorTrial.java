@@ -24,7 +24,6 @@ import org.belthigh.plan.practice.Effort;
 /** Plants faults, kind by kind, each in a fresh copy of a plan, and counts what the auditor finds. */
 final class AuditorTrial {
   private static final int WEEKS = 2;
-  private static final int DEMO_WEEKS = 3;
   private static final double LITTLE_EFFORT = 0.05;
   private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
   private static final LocalDate FROM = LocalDate.of(2027, 4, 5);
@@ -43,6 +42,7 @@ final class AuditorTrial {
   private final Map<String, Count> counts = new LinkedHashMap<>();
   private final List<String> missed = new ArrayList<>();
   private final List<String> untrue = new ArrayList<>();
+  private final List<String> where = new ArrayList<>();
   private int plans;
 
   AuditorTrial() {
@@ -64,6 +64,11 @@ final class AuditorTrial {
     return untrue;
   }
 
+  /** Where faults were planted. */
+  List<String> where() {
+    return where;
+  }
+
   /** How many plans were looked at before anything was planted. */
   int plans() {
     return plans;
@@ -79,6 +84,7 @@ final class AuditorTrial {
     missed.addAll(other.missed);
     untrue.addAll(other.untrue);
     plans += other.plans;
+    where.addAll(other.where);
   }
 
   /** The made-up club of {@code seed}. */
@@ -87,12 +93,20 @@ final class AuditorTrial {
     club("club " + seed, record, record.club().seasonFirst().plusDays(14), WEEKS, seed);
   }
 
-  /** The demo club in plain weeks, in a break and before a tournament. */
+  /** The demo club in plain weeks. */
   void demo() {
     ClubRecord record = demoClub();
-    club("demo", record, FROM, DEMO_WEEKS, 0);
-    club("demo, break", record, LocalDate.of(2027, 4, 19), WEEKS, 1);
-    club("demo, tournament", record, LocalDate.of(2027, 5, 10), WEEKS, 2);
+    club("demo", record, FROM, WEEKS, 0);
+  }
+
+  /** The demo club in a break. */
+  void demoBreak() {
+    club("demo, break", demoClub(), LocalDate.of(2027, 4, 19), WEEKS, 1);
+  }
+
+  /** The demo club before a tournament. */
+  void demoTournament() {
+    club("demo, tournament", demoClub(), LocalDate.of(2027, 5, 10), WEEKS, 2);
   }
 
   private static ClubRecord demoClub() {
@@ -131,9 +145,10 @@ final class AuditorTrial {
     }
   }
 
-  private void sound(String where, Set<String> before) {
+  private void sound(String place, Set<String> before) {
     plans++;
-    before.forEach(f -> untrue.add(where + ": " + f));
+    where.add(place);
+    before.forEach(f -> untrue.add(place + ": " + f));
   }
 
   private void count(
