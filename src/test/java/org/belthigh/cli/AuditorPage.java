@@ -19,7 +19,8 @@ final class AuditorPage {
 
   private static List<Planted> kinds() {
     return Stream.concat(
-            PlantedKinds.all().stream(), PlantedPaper.all().stream().map(PlantedPaper.Kind::planted))
+            PlantedKinds.all().stream(),
+            PlantedPaper.all().stream().map(PlantedPaper.Kind::planted))
         .toList();
   }
 
@@ -33,7 +34,13 @@ final class AuditorPage {
             + " had no place in these clubs. %d plans were looked at before anything was planted:"
             + " %d false findings.")
         .formatted(
-            trial.counts().size(), planted, found, whole, never, trial.plans(), trial.untrue().size());
+            trial.counts().size(),
+            planted,
+            found,
+            whole,
+            never,
+            trial.plans(),
+            trial.untrue().size());
   }
 
   String text() {
@@ -80,8 +87,7 @@ final class AuditorPage {
         .forEach(
             c ->
                 found.put(
-                    c[1].strip(),
-                    c[3].strip().equals(c[4].strip()) && !c[3].strip().equals("0")));
+                    c[1].strip(), c[3].strip().equals(c[4].strip()) && !c[3].strip().equals("0")));
     return found;
   }
 

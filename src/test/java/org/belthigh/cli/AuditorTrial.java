@@ -21,7 +21,9 @@ import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
 import org.belthigh.plan.practice.Effort;
 
-/** Plants faults, kind by kind, each in a fresh copy of a plan, and counts what the auditor finds. */
+/**
+ * Plants faults, kind by kind, each in a fresh copy of a plan, and counts what the auditor finds.
+ */
 final class AuditorTrial {
   private static final int WEEKS = 2;
   private static final double LITTLE_EFFORT = 0.05;
@@ -126,8 +128,7 @@ final class AuditorTrial {
       Planted.Stage stage = new Planted.Stage(plan.deepCopy(), record);
       kind.how()
           .plant(stage, new SplittableRandom(salt))
-          .ifPresent(
-              named -> count(where, kind, named, before, look(stage.plan, stage.record)));
+          .ifPresent(named -> count(where, kind, named, before, look(stage.plan, stage.record)));
     }
   }
 
@@ -158,8 +159,7 @@ final class AuditorTrial {
     Pattern said = Pattern.compile(kind.said());
     List<String> fresh = after.stream().filter(f -> !before.contains(f)).toList();
     if (fresh.stream()
-        .anyMatch(
-            f -> f.contains(named) && said.matcher(f.toLowerCase(Locale.ROOT)).find())) {
+        .anyMatch(f -> f.contains(named) && said.matcher(f.toLowerCase(Locale.ROOT)).find())) {
       count.found++;
     } else {
       missed.add(

@@ -11,19 +11,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.belthigh.catalogue.Stricter;
 import org.belthigh.intake.Club;
-import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.Home;
-import org.belthigh.model.Space;
 import org.belthigh.intake.Unread;
 import org.belthigh.intake.Wellness;
+import org.belthigh.model.Space;
 
 /** Clubs that changed after the plan was made: the plan stays, and is no longer theirs. */
 final class PlantedClubs extends KindList {
@@ -200,15 +199,18 @@ final class PlantedClubs extends KindList {
                   .map(Club.Group::id)
                   .filter(g -> !g.equals(child.text("group")))
                   .findFirst()
-                  .ifPresent(
-                      g -> edit.player(child.named(), p -> PlayerEdit.of(p).group(g).get()));
+                  .ifPresent(g -> edit.player(child.named(), p -> PlayerEdit.of(p).group(g).get()));
               return edit.into(stage) ? Optional.of(child.named()) : Optional.empty();
             }));
     person("roster-younger", "a child is three years younger by birth", "age", p -> p.younger(3));
     person("roster-older", "a child is three years older by birth", "age", p -> p.younger(-3));
     person("roster-name", "a child has another first name", "label|name", p -> p.name("Zephyr"));
     person("roster-number", "a child has another shirt number", "label|number", p -> p.number(98));
-    person("roster-language", "a child's sheets are in another language", "language", PlayerEdit::otherLanguage);
+    person(
+        "roster-language",
+        "a child's sheets are in another language",
+        "language",
+        PlayerEdit::otherLanguage);
     child(
         "roster-hallway",
         "a child who swings at home has a hallway only",
@@ -229,8 +231,7 @@ final class PlantedClubs extends KindList {
         "home",
         s -> s.node().path("days").toString().contains("\"place\":\"home\""),
         (edit, child, from) ->
-            edit.player(
-                child.named(), p -> PlayerEdit.of(p).days(otherDays(child)).get()));
+            edit.player(child.named(), p -> PlayerEdit.of(p).days(otherDays(child)).get()));
   }
 
   private void person(String id, String what, String said, UnaryOperator<PlayerEdit> to) {

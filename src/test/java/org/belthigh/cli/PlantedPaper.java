@@ -163,7 +163,11 @@ final class PlantedPaper {
       kind("page-" + name, "the last page is taken out: " + name, "", lastPage(path));
     }
     for (String sheet : List.of("arm", "emergency", "overview", "packet", "log", "guide")) {
-      kind("blank-" + sheet, "the first page is blank: " + sheet, "", blank("u10/" + sheet + ".pdf"));
+      kind(
+          "blank-" + sheet,
+          "the first page is blank: " + sheet,
+          "",
+          blank("u10/" + sheet + ".pdf"));
     }
     kind("blank-card", "a card's first page is blank", "", blank(card("p01")));
     kind("blank-practice", "a practice's first page is blank", "", blank(PRACTICE));
@@ -197,7 +201,11 @@ final class PlantedPaper {
           return card("p10");
         });
     kind("other-child", "a card is another child's", "p05", instead(card("p05"), card("p06")));
-    kind("other-held", "a held child has a free child's card", "", instead(card("p10"), card("p02")));
+    kind(
+        "other-held",
+        "a held child has a free child's card",
+        "",
+        instead(card("p10"), card("p02")));
     kind("other-practice", "a sheet is of another practice", "", instead(OTHER_PRACTICE, PRACTICE));
     for (String sheet : List.of("overview", "arm", "packet", "log", "guide")) {
       String path = "u10/" + sheet + ".pdf";
@@ -207,7 +215,8 @@ final class PlantedPaper {
           "",
           instead(path, path.replace("u10", "u14")));
     }
-    kind("other-sheet", "the arm sheet is the log sheet", "", instead("u10/arm.pdf", "u10/log.pdf"));
+    kind(
+        "other-sheet", "the arm sheet is the log sheet", "", instead("u10/arm.pdf", "u10/log.pdf"));
     kind(
         "page-other",
         "a page of another child's card is added",
@@ -234,30 +243,66 @@ final class PlantedPaper {
   }
 
   private void elsewhere() {
-    kind("week-card", "a card is of next week", "", (c, o) ->
-        from(c, card("p05"), o.week(), card("p05", FROM.plusDays(7))));
-    kind("week-arm", "the arm sheet is of next week", "", (c, o) ->
-        from(c, "u10/arm.pdf", o.week(), "u10/arm.pdf"));
-    kind("week-overview", "the overview is of next week", "", (c, o) ->
-        from(c, "u10/overview.pdf", o.week(), "u10/overview.pdf"));
-    kind("language-card", "a card is in another language", "", (c, o) ->
-        from(c, card("p05"), o.spanish(), card("p05")));
-    kind("language-practice", "a practice sheet is in another language", "", (c, o) ->
-        from(c, PRACTICE, o.spanish(), PRACTICE));
-    kind("language-emergency", "the emergency sheet is in another language", "", (c, o) ->
-        from(c, "u10/emergency.pdf", o.spanish(), "u10/emergency.pdf"));
-    kind("label-card", "a card has another name", "", (c, o) ->
-        from(c, card("p01"), o.changed(), card("p01")));
-    kind("healthy-card", "a hurt child's card asks for work", "", (c, o) ->
-        from(c, card("p10"), o.changed(), card("p10")));
-    kind("rested-card", "the card of a resting arm says nothing of it", "", (c, o) ->
-        from(c, card("p03"), o.changed(), card("p03")));
-    kind("rested-arm", "the arm sheet lets resting arms pitch", "", (c, o) ->
-        from(c, "u10/arm.pdf", o.changed(), "u10/arm.pdf"));
-    kind("changed-practice", "a practice sheet is that of a shorter practice", "", (c, o) ->
-        from(c, PRACTICE, o.changed(), PRACTICE));
-    kind("changed-overview", "the overview shows nobody hurt", "", (c, o) ->
-        from(c, "u10/overview.pdf", o.changed(), "u10/overview.pdf"));
+    kind(
+        "week-card",
+        "a card is of next week",
+        "",
+        (c, o) -> from(c, card("p05"), o.week(), card("p05", FROM.plusDays(7))));
+    kind(
+        "week-arm",
+        "the arm sheet is of next week",
+        "",
+        (c, o) -> from(c, "u10/arm.pdf", o.week(), "u10/arm.pdf"));
+    kind(
+        "week-overview",
+        "the overview is of next week",
+        "",
+        (c, o) -> from(c, "u10/overview.pdf", o.week(), "u10/overview.pdf"));
+    kind(
+        "language-card",
+        "a card is in another language",
+        "",
+        (c, o) -> from(c, card("p05"), o.spanish(), card("p05")));
+    kind(
+        "language-practice",
+        "a practice sheet is in another language",
+        "",
+        (c, o) -> from(c, PRACTICE, o.spanish(), PRACTICE));
+    kind(
+        "language-emergency",
+        "the emergency sheet is in another language",
+        "",
+        (c, o) -> from(c, "u10/emergency.pdf", o.spanish(), "u10/emergency.pdf"));
+    kind(
+        "label-card",
+        "a card has another name",
+        "",
+        (c, o) -> from(c, card("p01"), o.changed(), card("p01")));
+    kind(
+        "healthy-card",
+        "a hurt child's card asks for work",
+        "",
+        (c, o) -> from(c, card("p10"), o.changed(), card("p10")));
+    kind(
+        "rested-card",
+        "the card of a resting arm says nothing of it",
+        "",
+        (c, o) -> from(c, card("p03"), o.changed(), card("p03")));
+    kind(
+        "rested-arm",
+        "the arm sheet lets resting arms pitch",
+        "",
+        (c, o) -> from(c, "u10/arm.pdf", o.changed(), "u10/arm.pdf"));
+    kind(
+        "changed-practice",
+        "a practice sheet is that of a shorter practice",
+        "",
+        (c, o) -> from(c, PRACTICE, o.changed(), PRACTICE));
+    kind(
+        "changed-overview",
+        "the overview shows nobody hurt",
+        "",
+        (c, o) -> from(c, "u10/overview.pdf", o.changed(), "u10/overview.pdf"));
   }
 
   private static String from(PrintedClub club, String path, PrintedClub other, String page) {
@@ -270,7 +315,8 @@ final class PlantedPaper {
         "digest",
         "a digest is another",
         "digest",
-        (club, others) -> file(club, card("p02")).put("sha256", "0".repeat(64)).path("path").asText());
+        (club, others) ->
+            file(club, card("p02")).put("sha256", "0".repeat(64)).path("path").asText());
     kind(
         "size",
         "a size is another",
