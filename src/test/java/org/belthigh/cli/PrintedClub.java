@@ -60,6 +60,18 @@ final class PrintedClub implements Papers {
     files.into(json, prints);
   }
 
+  private PrintedClub(PrintedClub from) {
+    this.catalogue = from.catalogue;
+    this.record = from.record;
+    this.json = from.json.deepCopy();
+    this.pdfs.putAll(from.pdfs);
+  }
+
+  /** One that can be damaged without harm to this. */
+  PrintedClub copy() {
+    return new PrintedClub(this);
+  }
+
   static PrintedClub usual(Catalogue catalogue, ClubRecord record, PlanRequest request) {
     return new PrintedClub(catalogue, record, request, false, Print.usual());
   }

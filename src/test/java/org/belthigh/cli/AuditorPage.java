@@ -1,0 +1,102 @@
+package org.belthigh.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The page {@code docs/auditor.md}: kind by kind, how often it was planted and found. */
+final class AuditorPage {
+  private final AuditorTrial trial;
+  private final int clubs;
+  private final long first;
+
+  AuditorPage(AuditorTrial trial, int clubs, long first) {
+    this.trial = trial;
+    this.clubs = clubs;
+    this.first = first;
+  }
+
+  private static List<Planted> kinds() {
+    return Stream.concat(
+            PlantedKinds.all().stream(),
+            PlantedPaper.all().stream().map(PlantedPaper.Kind::planted))
+        .toList();
+  }
+
+  /** One line of figures. */
+  String summary() {
+    int planted = trial.counts().values().stream().mapToInt(c -> c.planted).sum();
+    int found = trial.counts().values().stream().mapToInt(c -> c.found).sum();
+    long whole = trial.counts().values().stream().filter(AuditorTrial.Count::whole).count();
+    long never = trial.counts().values().stream().filter(c -> c.planted == 0).count();
+    return ("%d kinds of fault, planted %d times, found %d times. %d kinds were found each time; %d"
+            + " had no place in these clubs. %d plans were looked at before anything was planted:"
+            + " %d false findings.")
+        .formatted(
+            trial.counts().size(),
+            planted,
+            found,
+            whole,
+            never,
+            trial.plans(),
+            trial.untrue().size());
+  }
+
+  String text() {
+    StringBuilder page =
+        new StringBuilder("# What the auditor finds\n\n")
+            .append("`belthigh check DIR --club CLUB` reads a finished plan and its prints again. ")
+            .append("This page counts what it finds of faults that were planted on purpose: ")
+            .append("one fault in a fresh copy of a sound plan, sums, sizes and digests renewed, ")
+            .append("so that nothing but the fault itself gives it away. ")
+            .append("Found means that a message names the child, the practice or the sheet, ")
+            .append("and says what is wrong.\n\n")
+            .append("Planted in: ")
+            .append(String.join("; ", trial.where()))
+            .append(".\n\n")
+            .append(summary())
+            .append("\n\nMade by:\n\n```sh\n")
+            .append(
+                "mvn -Pauditor test -Dauditor.clubs=%d -Dauditor.seed=%d -Dbelthigh.accept=true\n"
+                    .formatted(clubs, first))
+            .append("```\n\n| Kind | What is wrong | Planted | Found | If not always |\n")
+            .append("| --- | --- | --: | --: | --- |\n");
+    for (Planted kind : kinds()) {
+      AuditorTrial.Count count = trial.counts().get(kind.id());
+      page.append(
+          "| %s | %s | %d | %d | %s |\n"
+              .formatted(kind.id(), kind.what(), count.planted, count.found, why(kind, count)));
+    }
+    return page.toString();
+  }
+
+  private static String why(Planted kind, AuditorTrial.Count count) {
+    if (count.planted == 0) {
+      return "no place in these clubs";
+    }
+    return count.whole() ? "" : Missed.why(kind.id());
+  }
+
+  /** The kinds that a page says were found each time. */
+  static Map<String, Boolean> found(String page) {
+    Map<String, Boolean> found = new LinkedHashMap<>();
+    page.lines()
+        .map(l -> l.split("\\|"))
+        .filter(c -> c.length > 4 && c[3].strip().matches("\\d+"))
+        .forEach(
+            c ->
+                found.put(
+                    c[1].strip(), c[3].strip().equals(c[4].strip()) && !c[3].strip().equals("0")));
+    return found;
+  }
+
+  /** Why a kind is not found each time, as far as it is known. */
+  private static final class Missed {
+    private static final Map<String, String> REASONS = Map.of();
+
+    private static String why(String kind) {
+      return REASONS.getOrDefault(kind, "missed");
+    }
+  }
+}
