@@ -35,14 +35,12 @@ final class EarlierSheets {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Path folder;
-  private final ClubRecord record;
   private final PlanRequest request;
   private final Set<String> players = new HashSet<>();
   private final Set<String> groups = new HashSet<>();
 
   EarlierSheets(Path folder, ClubRecord record, PlanRequest request) {
     this.folder = folder;
-    this.record = record;
     this.request = request;
     record.players().stream().map(Player::id).forEach(players::add);
     record.club().groups().stream().map(Club.Group::id).forEach(groups::add);

@@ -31,17 +31,21 @@ final class ClubFiles {
     /** A list of groups of keys. */
     LIST(".yaml", ".yml");
 
-    private final List<String> endings;
+    private final String endings;
 
     Form(String... endings) {
-      this.endings = List.of(endings);
+      this.endings = String.join(" ", endings);
+    }
+
+    private List<String> endings() {
+      return List.of(endings.split(" "));
     }
 
     /** The form that the ending of a name says. */
     static Optional<Form> of(String name) {
       String lower = lower(name);
       for (Form form : values()) {
-        if (form.endings.stream().anyMatch(lower::endsWith)) {
+        if (form.endings().stream().anyMatch(lower::endsWith)) {
           return Optional.of(form);
         }
       }
@@ -54,18 +58,16 @@ final class ClubFiles {
     /** The children. */
     ROSTER("roster", RosterRows.COLUMNS),
     /** Their throwing. */
-    OUTINGS("throws", SafetyRows.OUTING_COLUMNS, Unread.What.OUTING),
+    OUTINGS("throws", SafetyRows.OUTING_COLUMNS),
     /** Their health. */
-    HEALTH("wellness", SafetyRows.WELLNESS_COLUMNS, Unread.What.WELLNESS);
+    HEALTH("wellness", SafetyRows.WELLNESS_COLUMNS);
 
     private final String table;
-    private final Sheet<Void> sheet;
-    private final List<Unread.What> lost;
+    private final String columns;
 
-    Kind(String table, String columns, Unread.What... lost) {
+    Kind(String table, String columns) {
       this.table = table;
-      this.sheet = Sheet.of(columns, cells -> Optional.empty());
-      this.lost = List.of(lost);
+      this.columns = columns;
     }
 
     /** The name of the table. */
@@ -75,18 +77,26 @@ final class ClubFiles {
 
     /** Its columns. */
     List<String> columns() {
-      return sheet.columns();
+      return sheet().columns();
     }
 
     /** Whether a table has the columns that it must have. */
     boolean fits(Table raw) {
       Table table = Reading.named(raw, columns());
-      return sheet.required().stream().allMatch(table::has);
+      return sheet().required().stream().allMatch(table::has);
+    }
+
+    private Sheet<Void> sheet() {
+      return Sheet.of(columns, cells -> Optional.empty());
     }
 
     /** What is lost where such a table is not read. */
     List<Unread.What> lost() {
-      return lost;
+      return switch (this) {
+        case ROSTER -> List.of();
+        case OUTINGS -> List.of(Unread.What.OUTING);
+        case HEALTH -> List.of(Unread.What.WELLNESS);
+      };
     }
   }
 
@@ -192,7 +202,7 @@ final class ClubFiles {
     String ending = dot < 0 ? "" : lower.substring(dot);
     boolean form =
         isUnreadForm(ending)
-            || List.of(Form.values()).stream().anyMatch(f -> f.endings.contains(ending));
+            || List.of(Form.values()).stream().anyMatch(f -> f.endings().contains(ending));
     return form ? lower.substring(0, dot) : lower;
   }
 

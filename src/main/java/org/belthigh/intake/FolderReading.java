@@ -38,7 +38,6 @@ final class FolderReading {
   /** The children who cannot be told apart, and the row of the roster that makes the doubt. */
   private Map<String, Origin> doubtful = Map.of();
 
-
   FolderReading(Folder folder, Catalogue catalogue) {
     this.folder = folder;
     this.catalogue = catalogue;

@@ -120,7 +120,7 @@ final class RosterDoubts {
   }
 
   private static RosterRow last(RosterRow one, RosterRow two) {
-    return first(one, two) == one ? two : one;
+    return one.origin().compareTo(two.origin()) <= 0 ? two : one;
   }
 
   private static boolean isNumberOf(RosterRow one, RosterRow two) {
@@ -129,12 +129,13 @@ final class RosterDoubts {
   }
 
   private static Optional<Problem> idAndNumber(RosterRow one, RosterRow two) {
-    RosterRow byId = isNumberOf(one, two) ? one : two;
-    RosterRow byNumber = byId == one ? two : one;
+    boolean firstById = isNumberOf(one, two);
+    RosterRow byId = firstById ? one : two;
+    RosterRow byNumber = firstById ? two : one;
     return Optional.of(
         fault(
             two,
-            byId == two ? "id" : "number",
+            firstById ? "number" : "id",
             "'"
                 + byId.id()
                 + "' is the id of one child and the shirt number of "

@@ -49,7 +49,8 @@ abstract class KindList {
       node.put(key, number(key) + by);
     }
 
-    /** Takes the place out of its owner's list. */
+    /** Takes the place out of its owner's list: itself, and none that is equal to it. */
+    @SuppressWarnings("ReferenceEquality")
     void remove(String key) {
       ArrayNode list = siblings(key);
       for (int i = 0; i < list.size(); i++) {
@@ -170,7 +171,7 @@ abstract class KindList {
       for (Spot spot : outer.in(plan)) {
         for (JsonNode node : spot.node().path(key)) {
           if (node instanceof ObjectNode inner) {
-            spots.add(new Spot(spot.named(), inner, spot.node()));
+            spots.add(new Spot(spot.named(), /* node= */ inner, /* owner= */ spot.node()));
           }
         }
       }

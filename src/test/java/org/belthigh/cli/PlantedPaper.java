@@ -1,7 +1,6 @@
 package org.belthigh.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -400,7 +399,7 @@ final class PlantedPaper {
         "who may not throw by the plan does not stand on the practice sheet",
         "",
         (club, others) -> {
-          ((ArrayNode) practice(club).withArray("no_throwing")).add("p06");
+          practice(club).withArray("no_throwing").add("p06");
           return PRACTICE;
         });
   }

@@ -456,7 +456,7 @@ class StrayFilesTest {
       return false;
     }
     String shown = club.folder() + "/" + name;
-    boolean unread = unseen(name) || (name.matches("(other|coach|calendar)[.]ya?ml"));
+    boolean unread = unseen(name) || name.matches("(other|coach|calendar)[.]ya?ml");
     List<Problem> told =
         record.problems().stream().filter(p -> p.origin().file().startsWith(shown)).toList();
     Set<Unread.What> lost =
