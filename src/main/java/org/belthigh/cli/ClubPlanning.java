@@ -216,7 +216,7 @@ final class ClubPlanning {
   private Audited audited(Plan plan, String file, ClubRecord record) {
     ObjectNode json = PlanJson.of(plan, words);
     ObjectNode asked = json.withObject("/asked");
-    order.groups().forEach(asked.withArray("groups")::add);
+    Groups.named(record, order.groups()).forEach(asked.withArray("groups")::add);
     if (!order.players().isEmpty()) {
       plan.players().forEach(p -> asked.withArray("players").add(p.who().id()));
     }

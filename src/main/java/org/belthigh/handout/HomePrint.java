@@ -95,7 +95,7 @@ final class HomePrint {
       Text ends = stop.and("  ").and(after);
       Text must = smaller.map(s -> s.and("  ").and(ends)).orElse(ends);
       Text all = easier.filter(e -> fit != Fit.BARE).map(must.and("  ")::and).orElse(must);
-      flow.p(all.and("  ").and(notes));
+      flow.p(fit == Fit.BARE ? all : all.and("  ").and(notes));
     } else {
       smaller.ifPresent(flow::p);
       flow.p(stop).p(after);

@@ -198,7 +198,7 @@ class CommandLineTest {
     run("plan", club, "--out", out.toString(), "--from", "2027-04-12", "--player", "p02");
 
     assertThat(out.resolve("notes.txt")).hasContent("bring water");
-    assertThat(out.resolve("u10/cards/p02-week-2027-04-05.pdf")).exists();
+    assertThat(out.resolve("u10/cards/p02-week-2027-04-05.pdf")).doesNotExist();
     assertThat(out.resolve("u10/cards/p02-week-2027-04-12.pdf")).exists();
     try (Stream<Path> left = Files.list(folder)) {
       assertThat(left.map(p -> p.getFileName().toString())).noneMatch(n -> n.startsWith("."));

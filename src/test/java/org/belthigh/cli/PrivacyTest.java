@@ -171,7 +171,7 @@ class PrivacyTest {
         seen++;
       }
     }
-    assertThat(seen).isEqualTo(11);
+    assertThat(seen).isEqualTo(13);
     assertThat(Path.of(club, "history")).doesNotExist();
   }
 
