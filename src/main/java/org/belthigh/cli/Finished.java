@@ -41,13 +41,20 @@ final class Finished {
     Folder folder = Folder.of(club);
     Fingerprint print = new Fingerprint().with(Belthigh.VERSION).with(order.toString());
     Stream.of(
-            folder.entries("").orElse(List.of()),
+            entered(folder),
             logs(folder),
             order.history() ? History.files(club, order.from()) : Stream.<String>empty().toList())
         .flatMap(names -> names.stream())
         .forEach(
             name -> print.with(name).with(folder.bytes(name, problem -> {}).orElse(new byte[0])));
     return print.text();
+  }
+
+  /** What people put into the club folder, and not what runs leave there. */
+  private static List<String> entered(Folder folder) {
+    return folder.entries("").orElse(List.of()).stream()
+        .filter(name -> !name.startsWith(".") && !name.equals("history"))
+        .toList();
   }
 
   private static List<String> logs(Folder folder) {

@@ -100,7 +100,8 @@ class DemoSeasonTest {
 
   @Test
   void nobody_pitches_more_than_the_tool_says() {
-    assertThat(season.pitched()).hasSizeGreaterThan(80);
+    // fewer than the games offer: whoever must be asked first does not pitch, and nobody asks here
+    assertThat(season.pitched()).hasSizeGreaterThan(60);
     assertThat(season.pitched()).allMatch(p -> p.pitches() <= p.allowed());
   }
 

@@ -43,7 +43,7 @@ class RandomWeeksTest {
   void each_child_who_is_there_meets_every_skill_within_three_weeks() {
     List<String> missed = new ArrayList<>();
     int looked = 0;
-    for (long seed = 1; seed <= 120; seed++) {
+    for (long seed = 1; seed <= 160; seed++) {
       ClubRecord record = RandomClub.of(seed, CATALOGUE);
       LocalDate from = record.club().seasonFirst().plusWeeks(seed % 9);
       for (JsonNode player : plan(record, from).get("players")) {
