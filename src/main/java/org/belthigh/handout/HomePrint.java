@@ -23,6 +23,7 @@ final class HomePrint {
   /** Heights in points. */
   private static final double MAP = 140;
 
+  private static final double BARE_PICTURE = 0.62;
   private static final double PICTURE = 140;
 
   /** Columns of the script: four would break "ball: away" in two. */
@@ -92,7 +93,7 @@ final class HomePrint {
     Optional<Text> easier = sheet.easier().map(e -> runIn("home.easier", voice.say(e)));
     if (fit.tight()) {
       Text notes = Text.of(picture().notes(who.bats()));
-      Text ends = stop.and("  ").and(after);
+      Text ends = fit == Fit.BARE ? stop : stop.and("  ").and(after);
       Text must = smaller.map(s -> s.and("  ").and(ends)).orElse(ends);
       Text all = easier.filter(e -> fit != Fit.BARE).map(must.and("  ")::and).orElse(must);
       flow.p(fit == Fit.BARE ? all : all.and("  ").and(notes));
@@ -129,6 +130,11 @@ final class HomePrint {
     }
   }
 
+  /** The picture gives way before any word does. */
+  private double pictureHeight() {
+    return fit == Fit.BARE ? BARE_PICTURE * PICTURE : fit.of(PICTURE);
+  }
+
   private void seeing(Flow flow) {
     SetUpMap map = new SetUpMap(sheet, fit.of(MAP), voice);
     if (!map.isEmpty()) {
@@ -144,7 +150,7 @@ final class HomePrint {
   private ZonePicture picture() {
     ZonePicture.View view =
         sheet.script().isEmpty() ? ZonePicture.View.HITTER : ZonePicture.View.TOSSER;
-    return new ZonePicture(sheet.picture(), view, ZonePicture.NARROW, fit.of(PICTURE), voice);
+    return new ZonePicture(sheet.picture(), view, ZonePicture.NARROW, pictureHeight(), voice);
   }
 
   private void script(Flow flow) {
