@@ -123,7 +123,9 @@ final class HomePrint {
     } else {
       flow.h2(voice.say("home.how", "minutes", minutes));
       if (fit.tight()) {
-        flow.p(sheet.howTo().stream().map(voice::say).collect(joining(" ")));
+        // the one thing to say stands on the card too
+        long said = fit == Fit.BARE ? sheet.howTo().size() - 1L : sheet.howTo().size();
+        flow.p(sheet.howTo().stream().limit(said).map(voice::say).collect(joining(" ")));
       } else {
         flow.bullets(voice.all(sheet.howTo()));
       }
