@@ -31,7 +31,7 @@ final class AuditorPage {
     long whole = trial.counts().values().stream().filter(AuditorTrial.Count::whole).count();
     long never = trial.counts().values().stream().filter(c -> c.planted == 0).count();
     return ("%d kinds of fault, planted %d times, found %d times. %d kinds were found each time; %d"
-            + " had no place in these clubs. %d plans were looked at before anything was planted:"
+            + " were not planted in this run. %d plans were looked at before anything was planted:"
             + " %d false findings.")
         .formatted(
             trial.counts().size(),
@@ -73,7 +73,7 @@ final class AuditorPage {
 
   private static String why(Planted kind, AuditorTrial.Count count) {
     if (count.planted == 0) {
-      return "no place in these clubs";
+      return "not planted in this run";
     }
     return count.whole() ? "" : Missed.why(kind.id());
   }
