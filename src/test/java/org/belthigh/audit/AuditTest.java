@@ -86,8 +86,14 @@ class AuditTest {
   }
 
   @Test
-  void a_plan_in_order_has_no_finding_alone_and_beside_its_club_more_is_asked() throws Exception {
+  void a_plan_in_order_has_no_finding_alone() throws Exception {
     assertThat(alone(plan())).isEmpty();
+  }
+
+  /** The plan of these tests has the keys of an older form; whole plans: PlantedViolationsTest. */
+  @Test
+  void a_plan_of_an_older_form_is_told_as_such_beside_its_club_and_breaks_no_load()
+      throws Exception {
     assertThat(beside(plan()))
         .contains("plan: it is of an older form, without files or later_rows; plan it anew")
         .noneMatch(t -> t.contains("swings in a day") || t.contains("forbids"));
@@ -220,7 +226,8 @@ class AuditTest {
     ada(plan).put("age", 9);
 
     assertThat(beside(plan))
-        .contains("a1: the age is 9; by the day of birth it is 10 on 2027-04-05");
+        .filteredOn(t -> t.contains("age"))
+        .containsExactly("a1: the age is 9; by the day of birth it is 10 on 2027-04-05");
   }
 
   @Test
@@ -257,7 +264,10 @@ class AuditTest {
                 "2026-09-06,u10,game,,,",
                 "2026-10-06,u10,game,,,",
                 "2026-11-06,u10,game,,,"))
-        .anyMatch(t -> t.startsWith("a1 2026-05 to 2027-04: 9 months of the sport are known"));
+        .filteredOn(t -> t.contains("months of the sport"))
+        .singleElement()
+        .asString()
+        .startsWith("a1 2026-05 to 2027-04: 9 months of the sport are known");
   }
 
   @Test
