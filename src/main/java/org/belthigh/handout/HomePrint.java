@@ -23,7 +23,6 @@ final class HomePrint {
   /** Heights in points. */
   private static final double MAP = 140;
 
-  private static final double BARE_PICTURE = 0.62;
   private static final double PICTURE = 140;
 
   /** Columns of the script: four would break "ball: away" in two. */
@@ -132,11 +131,6 @@ final class HomePrint {
     }
   }
 
-  /** The picture gives way before any word does. */
-  private double pictureHeight() {
-    return fit == Fit.BARE ? BARE_PICTURE * PICTURE : fit.of(PICTURE);
-  }
-
   private void seeing(Flow flow) {
     SetUpMap map = new SetUpMap(sheet, fit.of(MAP), voice);
     if (!map.isEmpty()) {
@@ -152,7 +146,7 @@ final class HomePrint {
   private ZonePicture picture() {
     ZonePicture.View view =
         sheet.script().isEmpty() ? ZonePicture.View.HITTER : ZonePicture.View.TOSSER;
-    return new ZonePicture(sheet.picture(), view, ZonePicture.NARROW, pictureHeight(), voice);
+    return new ZonePicture(sheet.picture(), view, ZonePicture.NARROW, fit.of(PICTURE), voice);
   }
 
   private void script(Flow flow) {
