@@ -31,6 +31,11 @@ final class ClubTables {
   private static final String LOGS = "logs";
   private static final String HISTORY = "history";
 
+  /** How far folders within other folders are looked into, and at how many files of each. */
+  private static final int DEEPEST = 3;
+
+  private static final int MOST_ASIDE = 1000;
+
   /**
    * A file or sheet that holds a table.
    *
@@ -305,9 +310,49 @@ final class ClubTables {
 
   /** A folder in which tables may lie; plans and the history are ours. */
   private void lookAtFolder(String name) {
-    boolean ours = name.equals(HISTORY) || folder.has(name + "/plan.json");
-    if (!ours && !isRead(name)) {
+    if (!isOurs(name) && !isRead(name)) {
       strays.found(folder.shown(name), ClubFiles.byName(name), Optional.empty());
+      within(name, DEEPEST).limit(MOST_ASIDE).forEach(this::lookAside);
+    }
+  }
+
+  private boolean isOurs(String name) {
+    return name.equals(HISTORY) || folder.has(name + "/plan.json");
+  }
+
+  /** The files in a folder and in those within it. */
+  private Stream<String> within(String name, int deeper) {
+    return folder.entries(name).orElse(List.of()).stream()
+        .flatMap(
+            file -> {
+              if (!folder.isFolder(file)) {
+                return Stream.of(file);
+              }
+              return deeper > 0 && !isOurs(file) ? within(file, deeper - 1) : Stream.empty();
+            });
+  }
+
+  /** In a folder that has been told of, only tables on which safety rests are told one by one. */
+  private void lookAside(String name) {
+    Set<ClubFiles.Kind> kinds = ClubFiles.byName(name.substring(name.lastIndexOf('/') + 1));
+    if (ClubFiles.isUnreadForm(name)) {
+      lookAside(name, kinds, Optional.empty());
+    } else if (ClubFiles.Form.of(name).filter(f -> f == ClubFiles.Form.BOOK).isPresent()) {
+      Optional<Workbook> book = workbook(name, problem -> {});
+      book.ifPresent(b -> straySheets(b, List.of(), kinds));
+      book.or(
+          () -> {
+            lookAside(name, kinds, Optional.empty());
+            return Optional.empty();
+          });
+    } else if (!ClubFiles.isPicture(name)) {
+      lookAside(name, kinds, text(name, problem -> {}).or(() -> rows(name, problem -> {})));
+    }
+  }
+
+  private void lookAside(String name, Set<ClubFiles.Kind> kinds, Optional<Table> table) {
+    if (!kinds.isEmpty() || table.flatMap(Strays::byHeader).isPresent()) {
+      strays.found(folder.shown(name), kinds, table);
     }
   }
 

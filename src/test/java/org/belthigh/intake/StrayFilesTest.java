@@ -15,7 +15,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.belthigh.files.Timeless;
 import org.belthigh.files.Xlsx;
-import org.belthigh.model.Problem;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.BeforeEach;
@@ -323,11 +322,40 @@ class StrayFilesTest {
 
   @Test
   void folders_that_are_not_looked_into_are_named() throws IOException {
-    put("old/throws.csv", text("new-outing"));
+    put("old/notes.txt", text("prose"));
     put("logs/april/a.csv", TestClub.TOSSES);
 
     assertThat(said("old")).hasSize(1);
     assertThat(said("logs/april")).hasSize(1);
+    assertThat(lost()).isEqualTo("[]");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "old/throws.csv, new-outing, [OUTING]",
+    "old/older/april.csv, new-outing, [OUTING]",
+    "logs/april/health.csv, new-report, [WELLNESS]",
+    "from Maria/list.txt, new-report, [WELLNESS]",
+    "old/Throws.ods, prose, [OUTING]",
+    "old/throws.csv, old-outing, []",
+    "old/april.csv, other-table, []"
+  })
+  void a_table_in_a_folder_of_its_own_holds_unless_it_is_a_copy(
+      String name, String content, String lost) throws IOException {
+    put(name, text(content));
+
+    assertThat(lost()).isEqualTo(lost);
+    assertThat(said(name).stream().anyMatch(m -> m.startsWith("fault")))
+        .isEqualTo(!lost.equals("[]"));
+  }
+
+  @Test
+  void plans_and_what_was_handed_out_hold_no_one() throws IOException {
+    put("prints/plan.json", "{}");
+    put("prints/throws.csv", text("new-outing"));
+    put("history/throws.csv", text("new-outing"));
+
+    assertThat(lost()).isEqualTo("[]");
   }
 
   @ParameterizedTest(name = "{0}")
@@ -424,11 +452,12 @@ class StrayFilesTest {
             ".docx",
             "",
             ".bak");
+    List<String> places = List.of("", "", "", "logs/", "spring/", "spring/old/");
     List<String> contents =
         List.of("new-outing", "new-report", "old-outing", "other-table", "no-header", "prose");
     for (int round = 0; round < 400; round++) {
       String name = one(names, random) + one(forms, random);
-      String place = random.nextInt(6) == 0 ? "logs/" + name : name;
+      String place = one(places, random) + name;
       if (Files.exists(club.folder().resolve(place))) {
         continue;
       }
@@ -457,8 +486,11 @@ class StrayFilesTest {
     }
     String shown = club.folder() + "/" + name;
     boolean unread = unseen(name) || name.matches("(other|coach|calendar)[.]ya?ml");
-    List<Problem> told =
-        record.problems().stream().filter(p -> p.origin().file().startsWith(shown)).toList();
+    List<String> told =
+        record.problems().stream()
+            .map(p -> p.origin().file())
+            .filter(file -> file.startsWith(shown) || shown.startsWith(file + "/"))
+            .toList();
     Set<Unread.What> lost =
         record.unread().stream()
             .filter(u -> u.origin().file().startsWith(shown))
@@ -475,7 +507,8 @@ class StrayFilesTest {
   /** Of a form that cannot be looked into, the name alone can tell. */
   private static boolean unseen(String name) {
     return name.toLowerCase(Locale.ROOT)
-        .matches("(logs/)?(april|budget|other|coach|calendar|roster.*)\\.(xls|ods|numbers|xlsb)");
+        .matches(
+            "(logs/|spring/|spring/old/)?(april|budget|other|coach|calendar|roster.*)\\.(xls|ods|numbers|xlsb)");
   }
 
   private static boolean isNote(String name) {
