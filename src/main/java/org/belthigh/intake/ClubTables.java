@@ -338,13 +338,10 @@ final class ClubTables {
     if (ClubFiles.isUnreadForm(name)) {
       lookAside(name, kinds, Optional.empty());
     } else if (ClubFiles.Form.of(name).filter(f -> f == ClubFiles.Form.BOOK).isPresent()) {
-      Optional<Workbook> book = workbook(name, problem -> {});
-      book.ifPresent(b -> straySheets(b, List.of(), kinds));
-      book.or(
-          () -> {
-            lookAside(name, kinds, Optional.empty());
-            return Optional.empty();
-          });
+      workbook(name, problem -> {})
+          .ifPresentOrElse(
+              book -> straySheets(book, List.of(), kinds),
+              () -> lookAside(name, kinds, Optional.empty()));
     } else if (!ClubFiles.isPicture(name)) {
       lookAside(name, kinds, text(name, problem -> {}).or(() -> rows(name, problem -> {})));
     }
