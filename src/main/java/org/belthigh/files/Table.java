@@ -132,6 +132,11 @@ public final class Table {
     return columns.getOrDefault(column, -1);
   }
 
+  /** Whether the file ends in its header, without a line end. */
+  public boolean endsInHeader() {
+    return rows.isEmpty() && places.breaksOff(headerLine);
+  }
+
   /** Whether the file ends as it should; false where a quote swallowed its last rows. */
   public boolean complete() {
     return complete;
@@ -210,9 +215,28 @@ public final class Table {
       return size < width && index(column) == size - 1;
     }
 
+    /** The cells from the left, however many there are. */
+    public List<String> cells() {
+      return line.cells;
+    }
+
+    /** The column of the last cell that is written; empty where it stands under none. */
+    public String lastColumn() {
+      return columns.entrySet().stream()
+          .filter(column -> column.getValue() == line.cells.size() - 1)
+          .map(Map.Entry::getKey)
+          .findFirst()
+          .orElse("");
+    }
+
+    /** Whether the file ends on this line, without a line end. */
+    public boolean endsFile() {
+      return places.breaksOff(line.number);
+    }
+
     /** Whether the file breaks off in this row before the last column, perhaps inside a number. */
     public boolean breaksOff() {
-      return line.cells.size() < width && places.breaksOff(line.number);
+      return line.cells.size() < width && endsFile();
     }
 
     /** Why the row as a whole cannot be trusted: more cells than columns, or an open quote. */

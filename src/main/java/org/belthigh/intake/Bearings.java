@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.files.Nearest;
@@ -16,6 +17,9 @@ import org.belthigh.model.Problem;
 
 /** What rows are checked against. */
 final class Bearings {
+  /** Cells in which other days and names may stand. */
+  private static final List<String> OF_WORDS = List.of("date", "player", "note", "team", "game");
+
   private final Club club;
   private final Curriculum curriculum;
   private final Drills drills;
@@ -164,7 +168,30 @@ final class Bearings {
     if (cells.endsAt("player")) {
       ids.addAll(names().beginningWith(text));
     }
+    List<String> swallowed = swallowed(cells);
+    if (swallowed.isEmpty() && swallowsRow(cells)) {
+      return List.of();
+    }
+    ids.addAll(swallowed);
     return List.copyOf(ids);
+  }
+
+  /** The ids of all whose row may have run into this one: who is named in its other cells. */
+  List<String> swallowed(Cells cells) {
+    return besides(cells)
+        .filter(text -> !cells.intact() || text.chars().anyMatch(Character::isLetter))
+        .flatMap(text -> called(text, "").stream())
+        .map(Player::id)
+        .toList();
+  }
+
+  /** Whether another row may have run into this one: a day stands where none belongs. */
+  boolean swallowsRow(Cells cells) {
+    return besides(cells).anyMatch(text -> Dates.LIKE_DAY.matcher(text).matches());
+  }
+
+  private static Stream<String> besides(Cells cells) {
+    return cells.besides(cells.intact() ? OF_WORDS : List.of("date", "player")).stream();
   }
 
   /** Whether a child may be meant whose roster row could not be used. */

@@ -3,6 +3,7 @@ package org.belthigh.intake;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -98,6 +99,23 @@ final class Cells {
   /** Whether the row has no cell after that column, though the header has. */
   boolean endsAt(String column) {
     return row.endsAt(column);
+  }
+
+  /** What stands elsewhere than under {@code columns}, cell by cell. */
+  List<String> besides(List<String> columns) {
+    List<String> all = new ArrayList<>(row.cells());
+    columns.stream().map(this::text).forEach(all::remove);
+    return all;
+  }
+
+  /** The column of the last cell that is written. */
+  String lastColumn() {
+    return row.lastColumn();
+  }
+
+  /** Whether the file ends on this line, without a line end. */
+  boolean endsFile() {
+    return row.endsFile();
   }
 
   /** Whether the file breaks off in this row. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.belthigh.model.Coded;
 
@@ -17,6 +18,9 @@ import org.belthigh.model.Coded;
  * none where neither tells.
  */
 final class Dates {
+  /** What has the form of a day in numbers, whole or cut. */
+  static final Pattern LIKE_DAY = Pattern.compile("\\d+[-/.]\\d+[-/.]\\d+");
+
   private static final int LAST_MONTH = 12;
   private static final int CENTURY = 2000;
   private static final Map<String, Integer> MONTHS = months();

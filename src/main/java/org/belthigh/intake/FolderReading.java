@@ -232,11 +232,21 @@ final class FolderReading {
       Optional<Table> table = source.table();
       Optional<List<T>> rows = table.flatMap(t -> rows(t, Sheet.of(columns, row)));
       rows.ifPresent(all::addAll);
-      if (rows.isEmpty() || !table.orElseThrow().complete()) {
+      if (rows.isEmpty() || isCut(table.orElseThrow(), columns)) {
         problems.add(safety.lost(what, source.shown()));
       }
     }
     return all;
+  }
+
+  /** Whether the file ends inside a quoted cell or its header, or a row ran into the header. */
+  private static boolean isCut(Table raw, String columns) {
+    List<String> known = Sheet.of(columns, cells -> Optional.empty()).columns();
+    List<String> unknown =
+        Reading.named(raw, known).columns().stream().filter(c -> !known.contains(c)).toList();
+    boolean inHeader = raw.endsInHeader() && !unknown.isEmpty();
+    boolean swallowed = unknown.stream().anyMatch(c -> Dates.LIKE_DAY.matcher(c).find());
+    return inHeader || swallowed || !raw.complete();
   }
 
   /** An unknown column is a remark, unless it would set a limit. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
 
@@ -57,6 +58,7 @@ final class SafetyRows {
     OptionalInt caught = cells.whole("innings_caught", 0, MOST_INNINGS);
     if (!cells.sound()) {
       note(Unread.What.OUTING, cells);
+      noteCut(Unread.What.OUTING, cells);
       return Optional.empty();
     }
     compareRoster(cells, player.orElseThrow(), pitches.getAsInt());
@@ -150,7 +152,10 @@ final class SafetyRows {
     if (!cells.sound()) {
       if (kind.map(Wellness.Kind::holds).orElse(true)) {
         note(Unread.What.WELLNESS, cells);
+      } else {
+        noteSwallowed(Unread.What.WELLNESS, cells);
       }
+      noteCut(Unread.What.WELLNESS, cells);
       return Optional.empty();
     }
     checkRole(cells, kind.orElseThrow(), clears, by);
@@ -192,6 +197,46 @@ final class SafetyRows {
         what == Unread.What.OUTING ? bearings::inReachOfOutings : bearings::inReach;
     Optional<LocalDate> date = cells.clearDate("date").filter(possible);
     note(what, bearings.meant(cells), date, cells.origin());
+  }
+
+  /** Keeps what may have run into a row that matters to nobody itself. */
+  private void noteSwallowed(Unread.What what, Cells cells) {
+    List<String> about = bearings.swallowed(cells);
+    if (!about.isEmpty() || bearings.swallowsRow(cells)) {
+      note(what, about, Optional.empty(), cells.origin());
+    }
+  }
+
+  /** Where the file breaks off inside a row, rows after it may be lost: of anyone. */
+  private void noteCut(Unread.What what, Cells cells) {
+    if (cells.endsFile() && isCut(cells.lastColumn(), cells)) {
+      cells.fault(
+          cells.lastColumn(),
+          "the file breaks off in this row, so rows after it may be missing",
+          "the last row must have all its cells, or a line end",
+          "Maybe the file was not copied to its end; compare it, then save it again.");
+      note(what, List.of(), Optional.empty(), cells.origin());
+    }
+  }
+
+  /** Whether the last cell that is written is the beginning of a word, or of a row. */
+  private static boolean isCut(String last, Cells cells) {
+    String text = Vocabulary.plain(cells.text(last), '-');
+    return switch (last) {
+      case "date", "player", "clears" -> true;
+      case "kind" ->
+          begins(Outing.Kind.class, text)
+              || begins(Wellness.Kind.class, text)
+              || text.equals(Wellness.Kind.CLEARED.id());
+      case "by" -> begins(Wellness.Role.class, text);
+      default -> false;
+    };
+  }
+
+  private static <E extends Enum<E> & Coded> boolean begins(Class<E> words, String text) {
+    return Arrays.stream(words.getEnumConstants())
+        .map(Coded::id)
+        .anyMatch(word -> word.startsWith(text) && !word.equals(text));
   }
 
   private void note(Unread.What what, List<String> about, Optional<LocalDate> date, Origin origin) {

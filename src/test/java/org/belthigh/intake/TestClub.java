@@ -50,10 +50,15 @@ public final class TestClub {
 
   /** Writes a file of the folder. */
   public TestClub with(String name, List<String> lines) {
+    return withText(name, String.join("\n", lines) + "\n");
+  }
+
+  /** Writes a file of the folder to the letter, without a line end of its own. */
+  public TestClub withText(String name, String text) {
     try {
       Path file = folder.resolve(name);
       Files.createDirectories(file.getParent());
-      Files.write(file, lines);
+      Files.writeString(file, text);
       return this;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
