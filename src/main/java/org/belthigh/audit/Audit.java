@@ -119,6 +119,7 @@ public final class Audit {
     for (Given.Child child : given.children()) {
       decisions.check(child);
       new HoldSaidCheck(given).check(child);
+      new HoldDaysCheck(given).check(child);
       new ItemCheck(given).check(child);
       new ArmsCheck(given).check(child);
       new CatchCheck(given).check(child);

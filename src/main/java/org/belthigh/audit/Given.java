@@ -88,6 +88,12 @@ record Given(
     return record.club().stricter().over(edition, record.club().name());
   }
 
+  /** The health of a child, by every report of the club folder. */
+  HealthDays health(Child child) {
+    return new HealthDays(
+        whole.wellness().stream().filter(w -> w.player().equals(child.id())).toList());
+  }
+
   /** A list of words under {@code key}; empty where there is none. */
   static List<String> words(JsonNode node, String key) {
     List<String> words = new ArrayList<>();

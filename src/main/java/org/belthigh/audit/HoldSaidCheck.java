@@ -134,7 +134,7 @@ final class HoldSaidCheck {
 
   private void complaint(String where, Given.Child child, JsonNode hold, Wellness.Kind kind) {
     LocalDate from = given.plan().from();
-    HealthDays health = health(child);
+    HealthDays health = given.health(child);
     List<HealthDays.Open> open =
         Stream.concat(
                 health.openAt(from).stream(), health.begunAfter(from, given.plan().last()).stream())
@@ -181,11 +181,6 @@ final class HoldSaidCheck {
     }
   }
 
-  private HealthDays health(Given.Child child) {
-    return new HealthDays(
-        given.whole().wellness().stream().filter(w -> w.player().equals(child.id())).toList());
-  }
-
   private void rest(String where, Given.Child child, JsonNode hold) {
     boolean threw =
         given.whole().outings().stream()
@@ -217,7 +212,7 @@ final class HoldSaidCheck {
 
   private Collection<LocalDate> days(Given.Child child, String rule) {
     return Optional.ofNullable(COMPLAINTS.get(rule))
-        .map(health(child)::complaints)
+        .map(given.health(child)::complaints)
         .orElse(List.of());
   }
 
