@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.intake.Outing;
 import org.belthigh.intake.Unread;
-import org.belthigh.intake.Wellness;
 
 /**
  * What the card and the arm sheet let a child pitch, day by day of the first week: never a pitch
@@ -39,10 +38,11 @@ final class ArmsCheck {
   }
 
   void check(Given.Child child) {
+    List<HoldDue> due = HoldDaysCheck.due(given, child);
     Set<LocalDate> dates = new HashSet<>();
     for (JsonNode arm : child.said().path("arms")) {
       Given.date(arm, "date").ifPresent(dates::add);
-      Given.date(arm, "date").ifPresent(day -> day(child, arm, day));
+      Given.date(arm, "date").ifPresent(day -> day(child, arm, day, due));
     }
     LocalDate from = given.plan().from();
     Set<LocalDate> week = Set.copyOf(from.datesUntil(from.plusDays(Week.DAYS)).toList());
@@ -54,7 +54,7 @@ final class ArmsCheck {
     }
   }
 
-  private void day(Given.Child child, JsonNode arm, LocalDate day) {
+  private void day(Given.Child child, JsonNode arm, LocalDate day, List<HoldDue> due) {
     String where = child.id() + " " + day + ", arm";
     String answer = arm.path("answer").asText();
     int left = arm.path("pitches_left").asInt();
@@ -65,10 +65,14 @@ final class ArmsCheck {
     if (!may && left != 0) {
       given.fault(where, left + " pitches beside " + answer, "who may not pitch has none left");
     }
-    if (held(child, day) && !answer.equals(NO_THROWING)) {
+    boolean held = due.stream().anyMatch(d -> d.stopsThrowing(day));
+    if (held && !answer.equals(NO_THROWING)) {
       given.broken(where, "the answer is " + answer, "a hold stops throwing on that day");
     }
-    if ((held(child, day) || answer.equals(NO_THROWING)) && arm.path("may_catch").asBoolean()) {
+    if (!held && answer.equals(NO_THROWING)) {
+      given.fault(where, "the answer is " + answer, "no hold stops throwing on that day");
+    }
+    if ((held || answer.equals(NO_THROWING)) && arm.path("may_catch").asBoolean()) {
       given.broken(where, "the child may catch", "who may not throw may not catch");
     }
     knownTo(where, child, arm);
@@ -77,20 +81,10 @@ final class ArmsCheck {
     }
   }
 
-  private boolean held(Given.Child child, LocalDate day) {
-    HealthDays health =
-        new HealthDays(
-            given.whole().wellness().stream().filter(w -> w.player().equals(child.id())).toList());
-    LocalDate from = given.plan().from();
-    return Stream.concat(health.openAt(from).stream(), health.begunAfter(from, day).stream())
-            .map(HealthDays.Open::kind)
-            .anyMatch(Wellness.Kind::holds)
-        || lost(Unread.What.WELLNESS, child);
-  }
-
-  private boolean lost(Unread.What what, Given.Child child) {
-    return given.record().unread().stream()
-        .anyMatch(u -> u.what() == what && u.concerns(child.id()));
+  private boolean lost(Given.Child child, LocalDate day) {
+    return given.whole().unread().stream()
+        .filter(u -> u.date().filter(day::isBefore).isEmpty())
+        .anyMatch(u -> u.what() == Unread.What.OUTING && u.concerns(child.id()));
   }
 
   private void knownTo(String where, Given.Child child, JsonNode arm) {
@@ -102,18 +96,22 @@ final class ArmsCheck {
   }
 
   private Optional<LocalDate> last(Given.Child child) {
-    return outings(child).map(Outing::date).max(LocalDate::compareTo);
+    return given.record().outings().stream()
+        .filter(o -> o.player().equals(child.id()))
+        .map(Outing::date)
+        .max(LocalDate::compareTo);
   }
 
+  /** Those dated inside the weeks as well: they count from their own day on. */
   private Stream<Outing> outings(Given.Child child) {
-    return given.record().outings().stream().filter(o -> o.player().equals(child.id()));
+    return given.whole().outings().stream().filter(o -> o.player().equals(child.id()));
   }
 
   private void free(String where, Given.Child child, LocalDate day, int left) {
     if (!child.player().pitches()) {
       barred(where, "the roster has the child as no pitcher");
     }
-    if (lost(Unread.What.OUTING, child)) {
+    if (lost(child, day)) {
       barred(where, "a report of throwing was lost, so ask first");
     }
     int ask = given.limits().whole("ask-after-days", child.player().ageOn(day));

@@ -83,14 +83,15 @@ public final class Audit {
       findings.unreadable(line, "this is not JSON");
       return findings.all();
     }
+    Optional<ClubRecord> whole = record.map(r -> Given.held(r, json, catalogue));
     new FinishedPlanFile(findings)
         .read(json)
         .ifPresent(
             plan -> {
-              Optional<ClubRecord> known = record.map(r -> r.upTo(plan.from()));
-              boolean ofTheClub = check(plan, findings, known, record);
+              Optional<ClubRecord> known = whole.map(r -> r.upTo(plan.from()));
+              boolean ofTheClub = check(plan, findings, known, whole);
               if (ofTheClub) {
-                known.ifPresent(r -> club(given(plan, json, r, record.get(), findings)));
+                known.ifPresent(r -> club(given(plan, json, r, whole.get(), findings)));
               }
             });
     return findings.all();

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.belthigh.intake.Club;
 import org.belthigh.model.Problem;
 
@@ -34,7 +35,7 @@ final class FrontCheck {
     }
   }
 
-  /** Another book may be added for a tournament; none of the club's own may be missing. */
+  /** The club's own, those that the plan was asked to keep as well, and no other. */
   private void books(List<String> found, List<String> wanted) {
     wanted.stream()
         .filter(book -> !found.contains(book))
@@ -43,6 +44,16 @@ final class FrontCheck {
                 given.fault(
                     "rule_books", book + " is missing in " + found, "the club plays by " + wanted));
     found.stream()
+        .filter(book -> !wanted.contains(book))
+        .filter(given.catalogue().ruleBooks()::containsKey)
+        .forEach(
+            book ->
+                given.fault(
+                    "rule_books",
+                    book + " stands in " + found,
+                    "the club plays by " + wanted + ", and no other was asked for"));
+    Stream.concat(found.stream(), Given.words(given.json().path("asked"), "books").stream())
+        .distinct()
         .filter(book -> !given.catalogue().ruleBooks().containsKey(book))
         .forEach(
             book ->

@@ -25,7 +25,7 @@ final class HoldDaysCheck {
   }
 
   void check(Given.Child child) {
-    List<HoldDue> open = new ArrayList<>(due(child));
+    List<HoldDue> open = new ArrayList<>(due(given, child));
     List<JsonNode> unexplained = new ArrayList<>();
     for (JsonNode hold : child.said().path("holds")) {
       Optional<HoldDue> same = open.stream().filter(due -> same(due, hold)).findFirst();
@@ -35,7 +35,8 @@ final class HoldDaysCheck {
     open.forEach(due -> missing(child, due));
   }
 
-  private List<HoldDue> due(Given.Child child) {
+  /** The holds that the club folder calls for in the planned weeks. */
+  static List<HoldDue> due(Given given, Given.Child child) {
     LocalDate from = given.plan().from();
     LocalDate last = given.plan().last();
     List<Outing> outings =

@@ -13,6 +13,13 @@ import java.util.Optional;
 record HoldDue(
     String kind, Optional<String> rule, LocalDate from, Optional<LocalDate> until, String why) {
 
+  /** Whether nothing is thrown on {@code day}. */
+  boolean stopsThrowing(LocalDate day) {
+    return !kind.equals("swinging")
+        && !day.isBefore(from)
+        && until.filter(day::isAfter).isEmpty();
+  }
+
   String days() {
     return "from " + from + until.map(u -> " to " + u).orElse(" until it is ended");
   }

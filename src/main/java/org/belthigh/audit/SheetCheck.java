@@ -64,6 +64,7 @@ final class SheetCheck {
   }
 
   void check(Given.Child child) {
+    language(child);
     JsonNode cautions = child.said().path("cautions");
     List<String> card = Given.words(cautions, "card");
     List<String> home = Given.words(cautions, "home");
@@ -84,6 +85,17 @@ final class SheetCheck {
         says(child.id() + ", home sheet", home, List.of("home.check.helmet"), language);
       }
       homeGear(child, drills);
+    }
+  }
+
+  /** The family's own, or the one that was asked for. */
+  private void language(Given.Child child) {
+    JsonNode asked = given.json().path("asked").path("language");
+    String wanted = asked.isTextual() ? asked.asText() : child.player().language();
+    String found = child.said().path("language").asText();
+    if (!found.equals(wanted)) {
+      given.fault(
+          child.id(), "its sheets are in the language '" + found + "'", "it is '" + wanted + "'");
     }
   }
 
