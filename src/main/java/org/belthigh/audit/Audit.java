@@ -119,7 +119,7 @@ public final class Audit {
     DecisionCheck decisions = new DecisionCheck(given, words);
     for (Given.Child child : given.children()) {
       decisions.check(child);
-      new HoldSaidCheck(given).check(child);
+      new HoldSaidCheck(given, words).check(child);
       new HoldDaysCheck(given).check(child);
       new ItemCheck(given).check(child);
       new ArmsCheck(given).check(child);

@@ -99,6 +99,12 @@ record Given(
     return record.club().stricter().over(edition, record.club().name());
   }
 
+  /** The language of a child's sheets: the family's own, or the one that was asked for. */
+  String language(Child child) {
+    JsonNode asked = json.path("asked").path("language");
+    return asked.isTextual() ? asked.asText() : child.player().language();
+  }
+
   /** The health of a child, by every report of the club folder. */
   HealthDays health(Child child) {
     return new HealthDays(

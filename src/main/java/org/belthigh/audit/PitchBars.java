@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import org.belthigh.intake.Outing;
 final class PitchBars {
   private static final int THIRDS = 3;
   private static final int TENTHS = 10;
+  private static final String INNINGS = "innings in 12 months";
 
   private final Given given;
   private final LocalDate born;
@@ -70,7 +72,42 @@ final class PitchBars {
     return new Answer(answer.bars().stream().distinct().toList(), answer.left());
   }
 
-  List<BooksOnDay.Series> books(LocalDate day) {
+  /**
+   * The first day from {@code asked} on that is free if nothing more is thrown; empty where none is
+   * within the reach of rest, weeks, appearances and twelve months' innings.
+   */
+  Optional<LocalDate> free(LocalDate asked) {
+    LocalDate last = reach(asked);
+    for (LocalDate d = asked; !d.isAfter(asked.plusYears(1)); d = d.plusDays(1)) {
+      Answer answer = on(asked, d);
+      if (answer.free()) {
+        return Optional.of(d);
+      }
+      if (!d.isBefore(last) && answer.bars().stream().noneMatch(b -> b.endsWith(INNINGS))) {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  private LocalDate reach(LocalDate asked) {
+    LocalDate reach = asked.plusDays(Week.DAYS);
+    for (BooksOnDay.Series series : books(asked)) {
+      int few = series.named().appearances().map(RuleBook.Appearances::days).orElse(0);
+      reach = later(reach, asked.plusDays(few));
+      for (LocalDate date : thrown.keySet()) {
+        int rest = Math.max(rest(series, false, date), rest(series, true, date));
+        reach = later(reach, date.plusDays(rest + 1L));
+      }
+    }
+    return reach;
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  private List<BooksOnDay.Series> books(LocalDate day) {
     return BooksOnDay.of(
         given.catalogue(), given.record().club(), given.record().club().ruleBooks(), day);
   }
@@ -154,7 +191,7 @@ final class PitchBars {
     if (year.innings().isPresent() && thirds >= THIRDS * year.innings().getAsInt()) {
       answer
           .bars()
-          .add(book.id() + " has " + year.innings().getAsInt() + " innings in 12 months");
+          .add(book.id() + " has " + year.innings().getAsInt() + " " + INNINGS);
     }
   }
 
