@@ -105,6 +105,7 @@ public final class Audit {
 
   /** What can be seen with the club folder alone. */
   private void club(Given given) {
+    new KeysCheck(given).check();
     new FrontCheck(given).check();
     new RosterCheck(given).check();
     new PracticeCheck(given).check();

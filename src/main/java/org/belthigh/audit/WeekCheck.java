@@ -31,12 +31,28 @@ final class WeekCheck {
     }
     boolean depends = !child.said().path("depends_on").asText("").isBlank();
     boolean says = depends && !child.said().path("depends_on").isNull();
-    if (later && !says) {
+    boolean due = later || (given.plan().weeks() > 1 && waits(child));
+    if (due && !says) {
       given.fault(
           child.id(),
           "nothing says on what the later weeks depend",
           "after the first week a plan is provisional, and says so");
     }
+    if (!due && says) {
+      given.fault(
+          child.id(),
+          "depends_on says '" + child.said().path("depends_on").asText() + "'",
+          "no later weeks depend on anything");
+    }
+  }
+
+  /** Whether somebody's word must end a hold before the child swings again. */
+  private static boolean waits(Given.Child child) {
+    boolean waits = false;
+    for (JsonNode hold : child.said().path("holds")) {
+      waits |= !hold.path("kind").asText().equals("throwing") && !hold.hasNonNull("until");
+    }
+    return waits;
   }
 
   private boolean second(JsonNode day) {

@@ -52,9 +52,9 @@ final class SmallClub {
     Files.writeString(
         folder.resolve("roster.csv"),
         """
-        id,first_name,born,bats,group,pitches,home_space
-        a1,Ada,2017-01-05,R,u10,yes,hallway
-        b1,Bo,2013-02-05,R,u14,yes,yard
+        id,first_name,born,bats,group,pitches,catches,home_space
+        a1,Ada,2017-01-05,R,u10,yes,yes,hallway
+        b1,Bo,2013-02-05,R,u14,yes,no,yard
         """);
   }
 

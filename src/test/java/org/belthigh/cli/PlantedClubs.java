@@ -147,6 +147,12 @@ final class PlantedClubs extends KindList {
         (edit, child, from) -> edit.noClearance(child.named(), from));
   }
 
+  /** Whether the plan lets the child pitch or catch on a day, which a lost outing bars. */
+  private static boolean throwsOrCatches(Spot child) {
+    String arms = child.node().path("arms").toString();
+    return arms.contains("\"may-pitch\"") || arms.contains("\"may_catch\":true");
+  }
+
   private void thrown() {
     child(
         "outing-added",
@@ -399,7 +405,7 @@ final class PlantedClubs extends KindList {
         "lost-outing",
         "an outing of a child can no longer be read",
         "hold|ask|read|outing|pitch",
-        PlantedClubs::free,
+        PlantedClubs::throwsOrCatches,
         (edit, child, from) -> edit.lost(Unread.What.OUTING, child.named(), from.minusDays(2)));
     club(
         "season-over",
