@@ -407,12 +407,16 @@ final class PlantedClubs extends KindList {
         "hold|ask|read|outing|pitch",
         PlantedClubs::throwsOrCatches,
         (edit, child, from) -> edit.lost(Unread.What.OUTING, child.named(), from.minusDays(2)));
-    club(
+    child(
         "season-over",
-        "the season ended before the planned weeks",
+        "the season ended before the planned weeks, and the calendar with it",
         "season",
-        KindList::any,
-        c -> ClubEdit.season(c, c.seasonFirst().minusYears(1), c.seasonFirst().minusDays(1)));
+        s -> s.node().path("days").toString().contains("\"drill\""),
+        (edit, child, from) -> {
+          LocalDate last = from.minusDays(8);
+          edit.club = ClubEdit.season(edit.club, last.minusDays(100), last);
+          edit.events(e -> e.date().isAfter(last) ? List.of() : List.of(e));
+        });
     club(
         "club-renamed",
         "the club has another name",
