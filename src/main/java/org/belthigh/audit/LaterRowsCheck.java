@@ -69,6 +69,8 @@ final class LaterRowsCheck {
 
   private static String row(String file, int line, String date, String player, String what) {
     String about = player.isEmpty() || player.equals("null") ? "" : " about " + player;
-    return file + " line " + line + " of " + date + about + ", " + what;
+    // the folder may be given in another way now than when the plan was made
+    String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+    return name + " line " + line + " of " + date + about + ", " + what;
   }
 }
