@@ -264,6 +264,18 @@ class ChildSheetsTest {
   }
 
   @Test
+  void what_was_set_aside_is_the_same_from_wherever_the_folder_is_named() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-07,a1,many,game");
+    String text = club.whole().problems().get(0).text();
+    plan.put("club", "Two Files").putArray("set_aside").add("../elsewhere/" + text);
+    Consumer<Given> front = g -> new FrontCheck(g).check();
+    assertThat(said(front)).noneMatch(t -> t.contains("set_aside"));
+
+    plan.putArray("set_aside").add(text.replace("many", "more"));
+    assertThat(said(front)).filteredOn(t -> t.contains("set_aside")).hasSize(2);
+  }
+
+  @Test
   void a_book_that_was_asked_for_binds_arms_too() throws Exception {
     club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
     ObjectNode arm = ada.putArray("arms").addObject().put("date", "2027-04-05");
