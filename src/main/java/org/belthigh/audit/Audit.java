@@ -83,14 +83,15 @@ public final class Audit {
       findings.unreadable(line, "this is not JSON");
       return findings.all();
     }
+    Optional<ClubRecord> whole = record.map(r -> Given.held(r, json, catalogue));
     new FinishedPlanFile(findings)
         .read(json)
         .ifPresent(
             plan -> {
-              Optional<ClubRecord> known = record.map(r -> r.upTo(plan.from()));
-              boolean ofTheClub = check(plan, findings, known, record);
+              Optional<ClubRecord> known = whole.map(r -> r.upTo(plan.from()));
+              boolean ofTheClub = check(plan, findings, known, whole);
               if (ofTheClub) {
-                known.ifPresent(r -> club(given(plan, json, r, record.get(), findings)));
+                known.ifPresent(r -> club(given(plan, json, r, whole.get(), findings)));
               }
             });
     return findings.all();
@@ -104,6 +105,7 @@ public final class Audit {
 
   /** What can be seen with the club folder alone. */
   private void club(Given given) {
+    new KeysCheck(given).check();
     new FrontCheck(given).check();
     new RosterCheck(given).check();
     new PracticeCheck(given).check();
@@ -118,8 +120,9 @@ public final class Audit {
     DecisionCheck decisions = new DecisionCheck(given, words);
     for (Given.Child child : given.children()) {
       decisions.check(child);
-      new HoldSaidCheck(given).check(child);
-      new ItemCheck(given).check(child);
+      new HoldSaidCheck(given, words).check(child);
+      new HoldDaysCheck(given).check(child);
+      new ItemCheck(given, decisions.of(child)).check(child);
       new ArmsCheck(given).check(child);
       new CatchCheck(given).check(child);
       sheets.check(child);

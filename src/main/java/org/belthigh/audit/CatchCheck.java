@@ -25,12 +25,16 @@ final class CatchCheck {
 
   private void catches(Given.Child child, LocalDate day) {
     String where = child.id() + " " + day + ", arm";
-    if (given.record().unread().stream()
+    if (!child.player().catches()) {
+      barred(where, "the roster has the child as no catcher");
+    }
+    if (given.whole().unread().stream()
+        .filter(u -> u.date().filter(day::isBefore).isEmpty())
         .anyMatch(u -> u.what() == Unread.What.OUTING && u.concerns(child.id()))) {
       barred(where, "a report of throwing was lost");
     }
     List<Outing> outings =
-        given.record().outings().stream()
+        given.whole().outings().stream()
             .filter(o -> o.player().equals(child.id()) && o.date().equals(day))
             .toList();
     int thrown =

@@ -36,8 +36,13 @@ final class DecisionCheck {
         .forEach(group -> decided.putAll(progress.decide(group, given.plan().from())));
   }
 
+  /** What the decider says of a child, skill by skill. */
+  List<SkillDecision> of(Given.Child child) {
+    return decided.getOrDefault(child.id(), List.of());
+  }
+
   void check(Given.Child child) {
-    List<SkillDecision> own = decided.getOrDefault(child.id(), List.of());
+    List<SkillDecision> own = of(child);
     for (JsonNode said : child.said().path("decisions")) {
       own.stream()
           .filter(d -> d.skill().id().equals(said.path("skill").asText()))

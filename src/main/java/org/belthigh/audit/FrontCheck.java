@@ -5,11 +5,16 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.belthigh.intake.Club;
 import org.belthigh.model.Problem;
 
 /** Whose plan it is and by which books: club, curriculum, rule books, and what was set aside. */
 final class FrontCheck {
+  /** All of a path but the file's own name; what is said of it follows after a comma. */
+  private static final Pattern FOLDER = Pattern.compile("^[^,\\n]*[/\\\\](?=[^,\\n]*,)");
+
   private final Given given;
 
   FrontCheck(Given given) {
@@ -34,7 +39,7 @@ final class FrontCheck {
     }
   }
 
-  /** Another book may be added for a tournament; none of the club's own may be missing. */
+  /** The club's own, those that the plan was asked to keep as well, and no other. */
   private void books(List<String> found, List<String> wanted) {
     wanted.stream()
         .filter(book -> !found.contains(book))
@@ -43,6 +48,16 @@ final class FrontCheck {
                 given.fault(
                     "rule_books", book + " is missing in " + found, "the club plays by " + wanted));
     found.stream()
+        .filter(book -> !wanted.contains(book))
+        .filter(given.catalogue().ruleBooks()::containsKey)
+        .forEach(
+            book ->
+                given.fault(
+                    "rule_books",
+                    book + " stands in " + found,
+                    "the club plays by " + wanted + ", and no other was asked for"));
+    Stream.concat(found.stream(), Given.words(given.json().path("asked"), "books").stream())
+        .distinct()
         .filter(book -> !given.catalogue().ruleBooks().containsKey(book))
         .forEach(
             book ->
@@ -52,10 +67,16 @@ final class FrontCheck {
     }
   }
 
+  /** The text without its folder, which may be given in another way than when planning. */
+  private static String inFolder(String text) {
+    return FOLDER.matcher(text).replaceFirst("");
+  }
+
   private void setAside(List<String> found) {
-    List<String> wanted = given.whole().problems().stream().map(Problem::text).toList();
+    List<String> wanted =
+        given.whole().problems().stream().map(Problem::text).map(FrontCheck::inFolder).toList();
     Set<String> missing = new HashSet<>(wanted);
-    found.forEach(missing::remove);
+    found.stream().map(FrontCheck::inFolder).forEach(missing::remove);
     new ArrayList<>(missing)
         .stream()
             .sorted()
@@ -67,7 +88,7 @@ final class FrontCheck {
                         "whatever of the club folder was set aside is told"));
     Set<String> known = new HashSet<>(wanted);
     found.stream()
-        .filter(text -> !known.contains(text))
+        .filter(text -> !known.contains(inFolder(text)))
         .forEach(
             text ->
                 given.fault(

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
@@ -36,6 +38,15 @@ record Given(
   /** The club's curriculum; what the plan names is checked against it. */
   Curriculum curriculum() {
     return catalogue.curricula().get(record.club().curriculum());
+  }
+
+  /** The club by its own rule books and by those that the plan was asked to keep as well. */
+  static ClubRecord held(ClubRecord record, JsonNode json, Catalogue catalogue) {
+    Set<String> books = new LinkedHashSet<>(record.club().ruleBooks());
+    words(json.path("asked"), "books").stream()
+        .filter(catalogue.ruleBooks()::containsKey)
+        .forEach(books::add);
+    return record.by(List.copyOf(books));
   }
 
   /** The children of the roster, by id. */
@@ -86,6 +97,18 @@ record Given(
     RuleBook edition =
         catalogue.editions(named).stream().filter(b -> b.inForce(day)).findFirst().orElse(named);
     return record.club().stricter().over(edition, record.club().name());
+  }
+
+  /** The language of a child's sheets: the family's own, or the one that was asked for. */
+  String language(Child child) {
+    JsonNode asked = json.path("asked").path("language");
+    return asked.isTextual() ? asked.asText() : child.player().language();
+  }
+
+  /** The health of a child, by every report of the club folder. */
+  HealthDays health(Child child) {
+    return new HealthDays(
+        whole.wellness().stream().filter(w -> w.player().equals(child.id())).toList());
   }
 
   /** A list of words under {@code key}; empty where there is none. */

@@ -2,6 +2,7 @@ package org.belthigh.audit;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -39,8 +40,15 @@ final class HealthDays {
     rows.forEach(r -> days.computeIfAbsent(r.date(), d -> new ArrayList<>()).add(r));
   }
 
-  /** An open complaint: its kind, and the first of its days that nobody has ended. */
-  record Open(Wellness.Kind kind, LocalDate since) {}
+  /** An open complaint: its kind, and the first and the last of its days that nobody has ended. */
+  record Open(Wellness.Kind kind, LocalDate since, LocalDate last) {
+    private Open upTo(Open later) {
+      return new Open(kind, since, later.last);
+    }
+  }
+
+  /** What ends nothing, and why the child's sheets say so: the rule, the day, and whose word. */
+  record Idle(String rule, LocalDate date, Optional<Wellness.Role> by) {}
 
   /** A grave complaint whose clearance was given, and when. */
   record Ended(Wellness.Kind kind, LocalDate on) {}
@@ -52,15 +60,15 @@ final class HealthDays {
 
   /** Complaints after {@code day} and up to {@code last}; none of them has been ended yet then. */
   List<Open> begunAfter(LocalDate day, LocalDate last) {
-    Map<Wellness.Kind, LocalDate> first = new EnumMap<>(Wellness.Kind.class);
+    Map<Wellness.Kind, Open> first = new EnumMap<>(Wellness.Kind.class);
     days.subMap(day, false, last, true)
         .forEach(
             (date, rows) ->
                 rows.stream()
                     .map(Wellness::kind)
                     .filter(Wellness.Kind::holds)
-                    .forEach(kind -> first.putIfAbsent(kind, date)));
-    return opened(first);
+                    .forEach(kind -> first.putIfAbsent(kind, new Open(kind, date, date))));
+    return List.copyOf(first.values());
   }
 
   /**
@@ -91,7 +99,7 @@ final class HealthDays {
   }
 
   private List<Open> walk(LocalDate last) {
-    Map<Wellness.Kind, LocalDate> open = new EnumMap<>(Wellness.Kind.class);
+    Map<Wellness.Kind, Open> open = new EnumMap<>(Wellness.Kind.class);
     days.headMap(last, true)
         .forEach(
             (date, rows) -> {
@@ -105,13 +113,52 @@ final class HealthDays {
               rows.stream()
                   .map(Wellness::kind)
                   .filter(Wellness.Kind::holds)
-                  .forEach(kind -> open.putIfAbsent(kind, date));
+                  .forEach(kind -> open.merge(kind, new Open(kind, date, date), Open::upTo));
             });
-    return opened(open);
+    return List.copyOf(open.values());
   }
 
-  private static List<Open> opened(Map<Wellness.Kind, LocalDate> open) {
-    return open.entrySet().stream().map(e -> new Open(e.getKey(), e.getValue())).toList();
+  /** The words up to {@code day} that were to end what is open then, and do not. */
+  List<Idle> idleAt(LocalDate day, Open open) {
+    List<Idle> idle = new ArrayList<>();
+    days.subMap(open.since(), true, day, true)
+        .forEach(
+            (date, rows) ->
+                rows.stream()
+                    .filter(r -> !r.kind().holds())
+                    .forEach(r -> idle(r, open.kind()).ifPresent(idle::add)));
+    return idle;
+  }
+
+  private Optional<Idle> idle(Wellness row, Wellness.Kind kind) {
+    if (ends(row, kind)) {
+      return reported(kind, row.date()) ? Optional.of(sameDay(row)) : Optional.empty();
+    }
+    if (row.kind() == Wellness.Kind.SYMPTOM_FREE) {
+      return Optional.of(new Idle("HLD-012", row.date(), Optional.empty()));
+    }
+    if (row.clears().equals(Optional.of(kind))) {
+      return Optional.of(new Idle("HLD-008", row.date(), row.by()));
+    }
+    boolean endsAny = Arrays.stream(Wellness.Kind.values()).anyMatch(k -> ends(row, k));
+    return endsAny && reported(kind, row.date()) ? Optional.of(sameDay(row)) : Optional.empty();
+  }
+
+  private static Idle sameDay(Wellness row) {
+    return new Idle("HLD-013", row.date(), Optional.empty());
+  }
+
+  private boolean reported(Wellness.Kind kind, LocalDate day) {
+    return days.get(day).stream().anyMatch(r -> r.kind() == kind);
+  }
+
+  /** The last of the days with less after the latest clearance up to {@code day}, if it is none. */
+  Optional<LocalDate> backUntil(LocalDate day, int days) {
+    return clearedUpTo(day).stream()
+        .map(Ended::on)
+        .max(LocalDate::compareTo)
+        .map(on -> on.plusDays(days - 1L))
+        .filter(last -> !last.isBefore(day));
   }
 
   private static boolean ends(Wellness row, Wellness.Kind kind) {

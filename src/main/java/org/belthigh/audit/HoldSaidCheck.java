@@ -2,20 +2,19 @@ package org.belthigh.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.RuleEntry;
 import org.belthigh.catalogue.Source;
 import org.belthigh.intake.Unread;
 import org.belthigh.intake.Wellness;
+import org.belthigh.model.Phrase;
+import org.belthigh.words.Words;
 
 /**
  * What a hold says of itself: a known rule of the right kind, a source of the catalogue, a reason
@@ -24,7 +23,7 @@ import org.belthigh.intake.Wellness;
  */
 final class HoldSaidCheck {
   /** Which rule speaks for which complaint; other pain may be spoken for by any other. */
-  private static final Map<String, Wellness.Kind> COMPLAINTS =
+  static final Map<String, Wellness.Kind> COMPLAINTS =
       Map.of(
           "HLD-001", Wellness.Kind.HEAD_INJURY,
           "HLD-002", Wellness.Kind.ARM_PAIN,
@@ -54,10 +53,12 @@ final class HoldSaidCheck {
   private static final String REST = "arm";
 
   private final Given given;
+  private final Words words;
   private final Set<String> sources;
 
-  HoldSaidCheck(Given given) {
+  HoldSaidCheck(Given given, Words words) {
     this.given = given;
+    this.words = words;
     this.sources =
         given.catalogue().sources().values().stream()
             .map(Source::shortName)
@@ -134,7 +135,7 @@ final class HoldSaidCheck {
 
   private void complaint(String where, Given.Child child, JsonNode hold, Wellness.Kind kind) {
     LocalDate from = given.plan().from();
-    HealthDays health = health(child);
+    HealthDays health = given.health(child);
     List<HealthDays.Open> open =
         Stream.concat(
                 health.openAt(from).stream(), health.begunAfter(from, given.plan().last()).stream())
@@ -181,11 +182,6 @@ final class HoldSaidCheck {
     }
   }
 
-  private HealthDays health(Given.Child child) {
-    return new HealthDays(
-        given.whole().wellness().stream().filter(w -> w.player().equals(child.id())).toList());
-  }
-
   private void rest(String where, Given.Child child, JsonNode hold) {
     boolean threw =
         given.whole().outings().stream()
@@ -201,28 +197,37 @@ final class HoldSaidCheck {
     }
   }
 
-  /** The reason has the child's name, and for a complaint or a rest the day of it. */
+  /**
+   * The sentence that its rule has for it: for a complaint with the last of its days, in a language
+   * of ours; for rest with the child's name.
+   */
   private void named(String where, Given.Child child, JsonNode hold) {
     String because = hold.path("because").asText("");
-    if (!because.contains(child.player().firstName())) {
-      given.fault(where, "its reason is '" + because + "'", "the reason names the child");
-      return;
-    }
-    Collection<LocalDate> days = days(child, hold.path("rule").asText());
-    if (!days.isEmpty() && days.stream().noneMatch(d -> hasDay(because, d))) {
-      given.fault(
-          where, "its reason is '" + because + "'", "it was reported on " + new TreeSet<>(days));
+    if (COMPLAINTS.containsKey(hold.path("rule").asText())) {
+      Phrase due = because(given, child, hold);
+      if (Words.LANGUAGES.stream().noneMatch(l -> words.say(due, l).equals(because))) {
+        given.fault(
+            where, "because is '" + because + "'", "it is '" + words.say(due, "en") + "'");
+      }
+    } else if (!because.contains(child.player().firstName())) {
+      given.fault(where, "because is '" + because + "'", "the reason names the child");
     }
   }
 
-  private Collection<LocalDate> days(Given.Child child, String rule) {
-    return Optional.ofNullable(COMPLAINTS.get(rule))
-        .map(health(child)::complaints)
-        .orElse(List.of());
-  }
-
-  private static boolean hasDay(String text, LocalDate day) {
-    String number = String.format(Locale.ROOT, "(?<!\\d)%d(?!\\d)", day.getDayOfMonth());
-    return Pattern.compile(number).matcher(text).find();
+  /** Why a complaint holds, as its rule says it, with the last day on which it was reported. */
+  static Phrase because(Given given, Given.Child child, JsonNode hold) {
+    String rule = hold.path("rule").asText();
+    LocalDate from = given.plan().from();
+    HealthDays health = given.health(child);
+    LocalDate begun = Given.date(hold, "from").orElse(from);
+    LocalDate day =
+        hold.hasNonNull("until")
+            ? begun
+            : health.openAt(from).stream()
+                .filter(o -> o.kind() == COMPLAINTS.get(rule))
+                .map(HealthDays.Open::last)
+                .findFirst()
+                .orElse(begun);
+    return Phrase.of(rule, "player", child.player().firstName(), "date", day);
   }
 }

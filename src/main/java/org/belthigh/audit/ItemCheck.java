@@ -2,12 +2,13 @@ package org.belthigh.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Home;
 import org.belthigh.intake.Player;
 
@@ -19,12 +20,17 @@ final class ItemCheck {
   /** Room is the same at every age. */
   private static final int ANY_AGE = 10;
 
-  /** Weeks that may go a step back; a return after a clearance hides that it is easy, too. */
-  private static final Set<String> EASED = Set.of("easy", "back");
+  /** The rule by which a hitter has dipped. */
+  private static final String DIP = "PRG-011";
 
   private final Given given;
+  private final List<SkillDecision> decided;
 
-  ItemCheck(Given given) {
+  /**
+   * @param decided of the child
+   */
+  ItemCheck(Given given, List<SkillDecision> decided) {
+    this.decided = List.copyOf(decided);
     this.given = given;
   }
 
@@ -67,20 +73,34 @@ final class ItemCheck {
     }
   }
 
-  /** The step worked on; in the easy week of a hitter who dipped, one below. */
+  /**
+   * The step worked on; in the first week of a hitter who dipped, in that skill, the last step that
+   * the log shows behind the hitter.
+   */
   private void step(String where, Given.Child child, JsonNode day, Step step, Step works) {
-    boolean easy = easyWeek(child, day) && step.rung() < works.rung();
-    if (!step.id().equals(works.id()) && !easy) {
+    boolean eased = firstWeek(day) && easier().filter(step.id()::equals).isPresent();
+    if (!step.id().equals(works.id()) && !eased) {
       given.fault(
           where, "its step is " + step.id(), child.id() + " works on " + works.id() + " now");
     }
   }
 
-  private boolean easyWeek(Given.Child child, JsonNode day) {
+  private boolean firstWeek(JsonNode day) {
     LocalDate second = given.plan().from().plusDays(Week.DAYS);
-    JsonNode first = child.said().path("weeks").path(0);
-    return EASED.contains(first.path("kind").asText())
-        && day.path("date").asText().compareTo(second.toString()) < 0;
+    return Given.date(day, "date").filter(d -> d.isBefore(second)).isPresent();
+  }
+
+  private Optional<String> easier() {
+    return decided.stream()
+        .filter(d -> d.rules().contains(DIP))
+        .min(Comparator.comparing(SkillDecision::skill))
+        .flatMap(
+            dipped ->
+                dipped.evidence().passed().stream()
+                    .flatMap(p -> given.curriculum().step(p.step()).stream())
+                    .filter(s -> s.rung() < dipped.step().rung())
+                    .max(Comparator.comparingInt(Step::rung)))
+        .map(Step::id);
   }
 
   /** At home a drill of the step; at a practice, shared by many, one of an easier step will do. */

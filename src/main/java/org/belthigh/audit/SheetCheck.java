@@ -1,7 +1,6 @@
 package org.belthigh.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,8 +20,6 @@ import org.belthigh.words.Words;
  * language of the sheet; which of them must stand there is the auditor's own list.
  */
 final class SheetCheck {
-  private static final List<String> HOME =
-      List.of("home.check.adult", "home.check.pain", "home.stop.pain");
   private static final List<String> PRACTICE =
       List.of("practice.safety.adult", "practice.lightning", "practice.heat");
   private static final Set<String> COUNTED = Set.of("tee", "net", "screen", "machine");
@@ -30,10 +27,12 @@ final class SheetCheck {
 
   private final Given given;
   private final Words words;
+  private final CautionCheck cautions;
 
   SheetCheck(Given given, Words words) {
     this.given = given;
     this.words = words;
+    this.cautions = new CautionCheck(given, words);
   }
 
   void check() {
@@ -64,60 +63,18 @@ final class SheetCheck {
   }
 
   void check(Given.Child child) {
-    JsonNode cautions = child.said().path("cautions");
-    List<String> card = Given.words(cautions, "card");
-    List<String> home = Given.words(cautions, "home");
-    LocalDate from = given.plan().from();
-    for (JsonNode hold : child.said().path("holds")) {
-      if (Given.date(hold, "from").filter(d -> d.isBefore(from.plusDays(Week.DAYS))).isPresent()
-          && card.isEmpty()) {
-        given.broken(child.id() + ", card", "nothing is said for safety", "a hold stands on it");
-      }
-    }
-    armBox(child, card);
-    List<Drill> drills = homeDrills(child);
-    if (!drills.isEmpty()) {
-      String language = child.said().path("language").asText();
-      says(child.id() + ", home sheet", home, HOME, language);
-      boolean tossed = drills.stream().anyMatch(d -> d.swing());
-      if (tossed) {
-        says(child.id() + ", home sheet", home, List.of("home.check.helmet"), language);
-      }
-      homeGear(child, drills);
-    }
+    language(child);
+    cautions.check(child);
+    new HomeGearCheck(given).check(child);
   }
 
-  /** Whoever pitches has an arm box. */
-  private void armBox(Given.Child child, List<String> card) {
-    if (child.player().pitches() && card.isEmpty()) {
-      given.fault(child.id() + ", card", "no arm box", "each pitcher has one");
-    }
-  }
-
-  private List<Drill> homeDrills(Given.Child child) {
-    List<Drill> drills = new ArrayList<>();
-    LocalDate end = given.plan().from().plusDays(Week.DAYS);
-    for (JsonNode day : child.said().path("days")) {
-      boolean first = Given.date(day, "date").filter(d -> d.isBefore(end)).isPresent();
-      if (first && day.path("place").asText().equals("home")) {
-        day.path("items")
-            .forEach(i -> drills.add(given.curriculum().drills().get(i.path("drill").asText())));
-      }
-    }
-    return drills.stream().filter(Objects::nonNull).toList();
-  }
-
-  private void homeGear(Given.Child child, List<Drill> drills) {
-    Map<String, Integer> things = things(child.said().path("home_gear"));
-    for (Drill drill : drills) {
-      Set<String> wanted = new HashSet<>(drill.gear());
-      wanted.retainAll(Set.of("tee", "net", "bat", HELMET));
-      wanted.stream()
-          .filter(w -> things.getOrDefault(w, 0) < 1)
-          .forEach(
-              w ->
-                  given.broken(
-                      child.id() + ", home sheet", "no " + w + " is asked for", drill.id()));
+  /** The family's own, or the one that was asked for. */
+  private void language(Given.Child child) {
+    String wanted = given.language(child);
+    String found = child.said().path("language").asText();
+    if (!found.equals(wanted)) {
+      given.fault(
+          child.id(), "its sheets are in the language '" + found + "'", "it is '" + wanted + "'");
     }
   }
 
@@ -144,7 +101,7 @@ final class SheetCheck {
       }
       drill.gear().stream().filter(COUNTED::contains).forEach(gear::add);
     }
-    says(where, cautions, wanted.stream().distinct().toList(), "");
+    says(where, cautions, wanted.stream().distinct().toList());
     Map<String, Integer> things = things(practice.path("gear"));
     gear.stream()
         .sorted()
@@ -205,13 +162,11 @@ final class SheetCheck {
     }
   }
 
-  /** Each of the sentences stands there, in one of the languages where none is named. */
-  private void says(String where, List<String> found, List<String> keys, String language) {
-    List<String> languages =
-        Words.LANGUAGES.contains(language) ? List.of(language) : Words.LANGUAGES;
+  /** Each of the sentences stands there, in one of the languages. */
+  private void says(String where, List<String> found, List<String> keys) {
     for (String key : keys) {
-      boolean known = languages.stream().allMatch(l -> words.keys(l).contains(key));
-      if (known && languages.stream().noneMatch(l -> stands(words.say(key, l), found))) {
+      boolean known = Words.LANGUAGES.stream().allMatch(l -> words.keys(l).contains(key));
+      if (known && Words.LANGUAGES.stream().noneMatch(l -> stands(words.say(key, l), found))) {
         given.broken(where, "it does not say: " + words.say(key, "en"), "that is said for safety");
       }
     }

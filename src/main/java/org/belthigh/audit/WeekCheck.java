@@ -15,6 +15,8 @@ final class WeekCheck {
   private static final Set<String> KINDS =
       Set.of("usual", "lighter", "before-tournament", "easy", "time-off", "back");
   private static final String USUAL = "usual";
+  private static final String TIME_OFF = "time-off";
+  private static final String BACK = "back";
 
   private final Given given;
 
@@ -31,12 +33,28 @@ final class WeekCheck {
     }
     boolean depends = !child.said().path("depends_on").asText("").isBlank();
     boolean says = depends && !child.said().path("depends_on").isNull();
-    if (later && !says) {
+    boolean due = later || (given.plan().weeks() > 1 && waits(child));
+    if (due && !says) {
       given.fault(
           child.id(),
           "nothing says on what the later weeks depend",
           "after the first week a plan is provisional, and says so");
     }
+    if (!due && says) {
+      given.fault(
+          child.id(),
+          "depends_on says '" + child.said().path("depends_on").asText() + "'",
+          "no later weeks depend on anything");
+    }
+  }
+
+  /** Whether somebody's word must end a hold before the child swings again. */
+  private static boolean waits(Given.Child child) {
+    boolean waits = false;
+    for (JsonNode hold : child.said().path("holds")) {
+      waits |= !hold.path("kind").asText().equals("throwing") && !hold.hasNonNull("until");
+    }
+    return waits;
   }
 
   private boolean second(JsonNode day) {
@@ -74,6 +92,7 @@ final class WeekCheck {
           "the week is " + kind + " and " + (says ? "something" : "nothing") + " is said of it",
           "a week that is other than usual says how");
     }
+    offOrBack(where, child, kind, first);
     Optional<String> less = less(child, first);
     if (kind.equals(USUAL) && less.isPresent()) {
       given.fault(where, "the week is called usual", less.get());
@@ -81,6 +100,28 @@ final class WeekCheck {
     boolean lessSaid = kind.equals("lighter") || kind.equals("before-tournament");
     if (lessSaid && less.isEmpty()) {
       given.fault(where, "the week is called " + kind, "nothing makes it lighter");
+    }
+  }
+
+  /** Weeks outside the season, and those that begin within the days after a clearance. */
+  private void offOrBack(String where, Given.Child child, String kind, LocalDate first) {
+    TimeOffDays off = new TimeOffDays(given, child.player().group());
+    boolean timeOff = off.week(first);
+    if (timeOff != kind.equals(TIME_OFF)) {
+      given.fault(where, "the week is called " + kind, off.season());
+    }
+    int days = given.limits().whole("days-after-clearance", child.player().ageOn(first));
+    boolean back =
+        given
+            .health(child)
+            .backUntil(given.plan().from(), days)
+            .filter(last -> !last.isBefore(first))
+            .isPresent();
+    if (!timeOff && back != kind.equals(BACK)) {
+      given.fault(
+          where,
+          "the week is called " + kind,
+          back ? "it begins within the days after a clearance" : "no clearance makes it so");
     }
   }
 
@@ -125,6 +166,10 @@ final class WeekCheck {
       given.fault(where, "nothing says what the day is", "each day has its note");
     }
     Given.date(day, "date").ifPresent(date -> place(where, child, day, date));
+    TimeOffDays off = new TimeOffDays(given, child.player().group());
+    if (!day.path("items").isEmpty() && Given.date(day, "date").filter(off::on).isPresent()) {
+      given.broken(where, "hitting work on a day off from the sport", off.season());
+    }
   }
 
   /** Where the day is spent: as the calendar has it, and rest or home where that has nothing. */

@@ -6,6 +6,7 @@ import java.time.YearMonth;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.belthigh.intake.Club;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.OtherSport;
@@ -72,10 +73,10 @@ final class YearCheck {
 
   private Set<YearMonth> months(FinishedPlan.Person person) {
     Set<YearMonth> months = new TreeSet<>();
-    for (YearMonth m = YearMonth.from(record.club().seasonFirst());
-        !m.isAfter(YearMonth.from(record.club().seasonLast()));
-        m = m.plusMonths(1)) {
-      months.add(m);
+    Club club = record.club();
+    LocalDate end = club.seasonLast().isBefore(plan.last()) ? club.seasonLast() : plan.last();
+    if (!club.seasonFirst().isAfter(end)) {
+      club.seasonFirst().datesUntil(end.plusDays(1)).map(YearMonth::from).forEach(months::add);
     }
     record.events().stream()
         .filter(e -> e.concerns(person.group()))

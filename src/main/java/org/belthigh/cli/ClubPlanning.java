@@ -220,6 +220,8 @@ final class ClubPlanning {
     if (!order.players().isEmpty()) {
       plan.players().forEach(p -> asked.withArray("players").add(p.who().id()));
     }
+    order.books().forEach(asked.withArray("books")::add);
+    order.language().ifPresent(language -> asked.put("language", language));
     return new Audited(json, audit.broken(file, Json.text(json), record));
   }
 

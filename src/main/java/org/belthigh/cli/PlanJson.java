@@ -54,6 +54,8 @@ final class PlanJson {
     ObjectNode asked = root.putObject("asked");
     asked.putArray("groups");
     asked.putArray("players");
+    asked.putArray("books");
+    asked.putNull("language");
     ArrayNode players = root.putArray("players");
     plan.players().forEach(p -> players.add(player(p)));
     ArrayNode practices = root.putArray("practices");

@@ -3,6 +3,7 @@ package org.belthigh.decide;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -98,7 +99,14 @@ public final class Arms {
             restHolds(foreseen, day).stream()
                 .filter(h -> players.contains(h.player()))
                 .forEach(holds::add));
-    return holds.stream().distinct().toList();
+    return eachOnce(holds);
+  }
+
+  /** The same days of rest, found again from a later day, are one stop: the first is kept. */
+  private static List<Hold> eachOnce(List<Hold> holds) {
+    Map<List<Object>, Hold> once = new LinkedHashMap<>();
+    holds.forEach(h -> once.putIfAbsent(List.of(h.player(), h.from(), h.until()), h));
+    return List.copyOf(once.values());
   }
 
   private ArmRun run(ClubRecord record, LocalDate on) {

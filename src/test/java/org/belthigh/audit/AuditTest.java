@@ -226,7 +226,7 @@ class AuditTest {
     ada(plan).put("age", 9);
 
     assertThat(beside(plan))
-        .filteredOn(t -> t.contains("age"))
+        .filteredOn(t -> t.contains("the age"))
         .containsExactly("a1: the age is 9; by the day of birth it is 10 on 2027-04-05");
   }
 

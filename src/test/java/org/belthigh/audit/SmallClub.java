@@ -52,9 +52,9 @@ final class SmallClub {
     Files.writeString(
         folder.resolve("roster.csv"),
         """
-        id,first_name,born,bats,group,pitches,home_space
-        a1,Ada,2017-01-05,R,u10,yes,hallway
-        b1,Bo,2013-02-05,R,u14,yes,yard
+        id,first_name,born,bats,group,pitches,catches,home_space
+        a1,Ada,2017-01-05,R,u10,yes,yes,hallway
+        b1,Bo,2013-02-05,R,u14,yes,no,yard
         """);
   }
 
@@ -72,9 +72,21 @@ final class SmallClub {
     return this;
   }
 
+  /** A stricter number of the club's own. */
+  SmallClub stricter(String line) throws IOException {
+    Path file = folder.resolve("club.yaml");
+    Files.writeString(file, Files.readString(file) + "stricter: {" + line + "}\n");
+    return this;
+  }
+
   ClubRecord record() throws IOException, Unusable {
+    return whole().upTo(FROM);
+  }
+
+  /** With the rows dated after the first planned day. */
+  ClubRecord whole() throws IOException, Unusable {
     Files.write(folder.resolve("calendar.csv"), calendar);
-    return Intake.read(folder, CATALOGUE).upTo(FROM);
+    return Intake.read(folder, CATALOGUE);
   }
 
   static LocalDate april(int day) {

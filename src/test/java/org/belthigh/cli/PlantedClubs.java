@@ -147,6 +147,12 @@ final class PlantedClubs extends KindList {
         (edit, child, from) -> edit.noClearance(child.named(), from));
   }
 
+  /** Whether the plan lets the child pitch or catch on a day, which a lost outing bars. */
+  private static boolean throwsOrCatches(Spot child) {
+    String arms = child.node().path("arms").toString();
+    return arms.contains("\"may-pitch\"") || arms.contains("\"may_catch\":true");
+  }
+
   private void thrown() {
     child(
         "outing-added",
@@ -399,14 +405,18 @@ final class PlantedClubs extends KindList {
         "lost-outing",
         "an outing of a child can no longer be read",
         "hold|ask|read|outing|pitch",
-        PlantedClubs::free,
+        PlantedClubs::throwsOrCatches,
         (edit, child, from) -> edit.lost(Unread.What.OUTING, child.named(), from.minusDays(2)));
-    club(
+    child(
         "season-over",
-        "the season ended before the planned weeks",
+        "the season ended before the planned weeks, and the calendar with it",
         "season",
-        KindList::any,
-        c -> ClubEdit.season(c, c.seasonFirst().minusYears(1), c.seasonFirst().minusDays(1)));
+        s -> s.node().path("days").toString().contains("\"drill\""),
+        (edit, child, from) -> {
+          LocalDate last = from.minusDays(8);
+          edit.club = ClubEdit.season(edit.club, last.minusDays(100), last);
+          edit.events(e -> e.date().isAfter(last) ? List.of() : List.of(e));
+        });
     club(
         "club-renamed",
         "the club has another name",

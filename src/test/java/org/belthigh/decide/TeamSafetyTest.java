@@ -306,4 +306,30 @@ class TeamSafetyTest {
         .extracting(RuleCase::shown)
         .containsExactly("throwing 2026-04-06 to 2026-04-06");
   }
+
+  @Test
+  void rest_that_a_later_bullpen_finds_again_is_one_stop() {
+    ClubRecord record =
+        team(
+            "pitch-smart-2018",
+            Stricter.NONE,
+            List.of(
+                outing("p01", MONDAY, 66),
+                new Outing(
+                    MONDAY.plusDays(1),
+                    "p01",
+                    10,
+                    Outing.Kind.BULLPEN,
+                    OptionalInt.empty(),
+                    OptionalDouble.empty(),
+                    OptionalInt.empty(),
+                    "",
+                    "",
+                    Origin.of("throws.csv"))),
+            List.of());
+
+    assertThat(new Arms(RuleCase.CATALOGUE).restHolds(record, MONDAY, MONDAY.plusDays(6)))
+        .extracting(RuleCase::shown)
+        .containsExactly("throwing 2026-04-07 to 2026-04-10");
+  }
 }

@@ -1,0 +1,100 @@
+package org.belthigh.audit;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.belthigh.catalogue.Drill;
+
+/**
+ * The home sheets ask for what their drills need, as many of each as one session uses, and for
+ * nothing else: bat, tee, net and the ball in hand, a helmet, and a pair of eyes at each end of a
+ * toss.
+ */
+final class HomeGearCheck {
+  /** Which ball each sort of gear is for. */
+  private static final Map<String, Set<String>> BALLS =
+      Map.of(
+          "plastic-balls", Set.of("plastic"),
+          "foam-balls", Set.of("foam"),
+          "tennis-balls", Set.of("tennis"),
+          "ball-bucket", Set.of("baseball", "softball"));
+
+  /** What a home sheet is done without: no family has a screen, and the sheet is written on. */
+  private static final Set<String> ELSEWHERE = Set.of("screen", "clipboard");
+
+  private static final String EYEWEAR = "eyewear";
+
+  private final Given given;
+
+  HomeGearCheck(Given given) {
+    this.given = given;
+  }
+
+  void check(Given.Child child) {
+    String where = child.id() + ", home_gear";
+    Map<String, Integer> wanted = wanted(child);
+    Map<String, Integer> found = new TreeMap<>();
+    for (JsonNode gear : child.said().path("home_gear")) {
+      String what = gear.path("what").asText();
+      if (found.put(what, gear.path("count").asInt()) != null) {
+        given.fault(where, what + " is asked for twice", "each thing stands once");
+      }
+    }
+    Set<String> all = new TreeSet<>(wanted.keySet());
+    all.addAll(found.keySet());
+    for (String what : all) {
+      int asked = found.getOrDefault(what, 0);
+      int needed = wanted.getOrDefault(what, 0);
+      if (asked != needed) {
+        given.broken(
+            where,
+            asked + " of " + what + " asked for",
+            "its drills at home need " + needed);
+      }
+    }
+  }
+
+  private Map<String, Integer> wanted(Given.Child child) {
+    Map<String, Integer> wanted = new TreeMap<>();
+    LocalDate end = given.plan().from().plusDays(Week.DAYS);
+    for (JsonNode day : child.said().path("days")) {
+      boolean first = Given.date(day, "date").filter(d -> d.isBefore(end)).isPresent();
+      if (first && day.path("place").asText().equals("home")) {
+        day.path("items").forEach(item -> session(item, wanted));
+      }
+    }
+    return wanted;
+  }
+
+  private void session(JsonNode item, Map<String, Integer> wanted) {
+    Optional.ofNullable(given.curriculum().drills().get(item.path("drill").asText()))
+        .ifPresent(
+            drill -> {
+              String ball = item.path("ball").asText();
+              boolean tossed = drill.tossed() && item.path("feet").asInt() > 0;
+              drill.gear().stream()
+                  .map(g -> inHand(g, ball))
+                  .filter(g -> BALLS.getOrDefault(g, Set.of(ball)).contains(ball))
+                  .filter(g -> !ELSEWHERE.contains(g))
+                  .forEach(g -> wanted.put(g, count(g)));
+              if (tossed) {
+                wanted.put(EYEWEAR, count(EYEWEAR));
+              }
+              if (tossed || drill.swing()) {
+                wanted.put("helmet", 1);
+              }
+            });
+  }
+
+  private static String inHand(String gear, String ball) {
+    return gear.equals("plastic-balls") && ball.equals("foam") ? "foam-balls" : gear;
+  }
+
+  private static int count(String gear) {
+    return gear.equals(EYEWEAR) ? 2 : 1;
+  }
+}

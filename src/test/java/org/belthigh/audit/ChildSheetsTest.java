@@ -1,0 +1,335 @@
+package org.belthigh.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.belthigh.audit.SmallClub.CATALOGUE;
+import static org.belthigh.audit.SmallClub.LIMITS;
+import static org.belthigh.audit.SmallClub.april;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.belthigh.intake.ClubRecord;
+import org.belthigh.model.LocalText;
+import org.belthigh.model.Phrase;
+import org.belthigh.words.Words;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a child's sheets say for safety, and what its home work asks for. */
+class ChildSheetsTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final String OUTINGS = "date,player,pitches,kind";
+  private static final String WELLNESS = "date,player,kind,clears,by";
+
+  @TempDir private Path folder;
+  private SmallClub club;
+  private final Words words = words();
+  private final ObjectNode plan = JSON.createObjectNode();
+  private final ObjectNode ada = plan.putArray("players").addObject();
+
+  private static Words words() {
+    Map<String, LocalText> reasons = new LinkedHashMap<>();
+    CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
+    return Words.load(reasons);
+  }
+
+  @BeforeEach
+  void open() throws Exception {
+    club = new SmallClub(folder);
+    ada.put("player", "a1").put("label", "Ada").put("language", "en");
+    ada.putArray("holds");
+    ada.putArray("days");
+    ada.putArray("home_gear");
+    ada.putObject("cautions").putArray("card");
+    ada.withObject("/cautions").putArray("home");
+  }
+
+  private List<String> said(Consumer<Given> check) throws Exception {
+    ClubRecord whole = club.whole();
+    Given given =
+        new Given(
+            SmallClub.plan(SmallClub.ada()),
+            plan,
+            whole.upTo(SmallClub.FROM),
+            whole,
+            CATALOGUE,
+            LIMITS,
+            SmallClub.findings());
+    check.accept(given);
+    return SmallClub.said(given.findings());
+  }
+
+  private List<String> cautions() throws Exception {
+    return said(g -> g.children().forEach(new CautionCheck(g, words)::check));
+  }
+
+  private List<String> gear() throws Exception {
+    return said(g -> g.children().forEach(new HomeGearCheck(g)::check));
+  }
+
+  private ArrayNode says(String sheet, Phrase... phrases) {
+    ArrayNode list = ada.withObject("/cautions").putArray(sheet);
+    List.of(phrases).forEach(p -> list.add(words.say(p, ada.path("language").asText())));
+    return list;
+  }
+
+  private static Phrase[] of(String... keys) {
+    return List.of(keys).stream().map(Phrase::of).toArray(Phrase[]::new);
+  }
+
+  @Test
+  void a_resting_arm_is_told_when_it_may_pitch_again_and_nothing_else() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-04,a1,30,game");
+    Phrase from = Phrase.of("arm.from", "date", april(6));
+    ArrayNode card = says("card", from, Phrase.of("arm.rest"), Phrase.of("arm.anywhere"));
+    assertThat(cautions()).isEmpty();
+
+    card.set(0, JSON.getNodeFactory().textNode("The arm is free."));
+    assertThat(cautions())
+        .hasSize(2)
+        .anyMatch(t -> t.contains("it does not say: Your arm rests."))
+        .anyMatch(t -> t.contains("cautions of the card: it says: The arm is free."));
+
+    says("card", from, Phrase.of("arm.anywhere"));
+    assertThat(cautions()).singleElement().asString().contains("Rest days");
+  }
+
+  @Test
+  void a_free_arm_is_told_how_many_pitches_and_a_silent_one_to_ask() throws Exception {
+    says("card", of("arm.ask", "arm.anywhere"));
+    assertThat(cautions()).isEmpty();
+
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
+    Phrase may = Phrase.of("arm.may", "date", april(5), "pitches", 75);
+    says("card", may, Phrase.of("arm.anywhere"));
+    assertThat(cautions()).isEmpty();
+
+    says("card", may.with("pitches", 80), Phrase.of("arm.anywhere"));
+    assertThat(cautions()).hasSize(2).anyMatch(t -> t.contains("75 pitches at most"));
+  }
+
+  @Test
+  void a_complaint_is_said_with_whose_word_ends_it_and_whose_does_not() throws Exception {
+    club.with(
+        "wellness.csv", WELLNESS, "2027-04-01,a1,head-injury,,", "2027-04-03,a1,symptom-free,,");
+    ada.withArray("holds")
+        .addObject()
+        .put("rule", "HLD-001")
+        .put("kind", "everything")
+        .put("from", "2027-04-01")
+        .putNull("until");
+    Phrase cause = Phrase.of("HLD-001", "player", "Ada", "date", april(1));
+    Phrase idle = Phrase.of("HLD-012", "player", "Ada", "date", april(3));
+    ada.put("language", "es");
+    plan.putObject("asked").put("language", "es");
+    says(
+        "card", cause, idle, Phrase.of("arm.stopped"), Phrase.of("hold.ends.head-injury"));
+    assertThat(cautions()).isEmpty();
+
+    says("card", cause, Phrase.of("arm.stopped"), Phrase.of("hold.ends.head-injury"));
+    assertThat(cautions()).singleElement().asString().contains("no termina esta pausa");
+    says("card", cause, idle, Phrase.of("arm.stopped"), Phrase.of("hold.ends.illness"));
+    assertThat(cautions()).hasSize(2);
+  }
+
+  /** A session on the Tuesday of the first week. */
+  private void session(String drill, String ball, int feet) {
+    ObjectNode day = ada.putArray("days").addObject().put("date", "2027-04-06");
+    ObjectNode item = day.put("place", "home").putArray("items").addObject();
+    item.put("drill", drill).put("ball", ball).put("feet", feet);
+  }
+
+  @Test
+  void home_sheets_say_what_their_drill_and_the_place_call_for() throws Exception {
+    says("card", of("arm.ask", "arm.anywhere"));
+    session("spot-cards", "none", 0);
+    String[] bare = {
+      "home.check.adult",
+      "home.check.hall",
+      "home.check.light",
+      "home.check.pain",
+      "home.stop.pain",
+      "home.stop.tired",
+      "home.stop.dark"
+    };
+    says("home", of(bare));
+    assertThat(cautions()).isEmpty();
+
+    says("home", of(List.of(bare).subList(1, bare.length).toArray(String[]::new)));
+    assertThat(cautions())
+        .singleElement()
+        .asString()
+        .contains("cautions of the home sheets")
+        .contains("An adult stays here the whole time.");
+
+    session("tee-belt-high", "foam", 0);
+    says("home", of(bare));
+    assertThat(cautions())
+        .anyMatch(t -> t.contains("The hitter wears a helmet."))
+        .anyMatch(t -> t.contains("Only foam balls."))
+        .anyMatch(t -> t.contains("Only the hitter is inside the ring."));
+  }
+
+  @Test
+  void home_gear_is_what_the_drill_needs_and_as_much_of_it() throws Exception {
+    session("tee-belt-high", "foam", 0);
+    List<String> wanted = gear();
+    assertThat(wanted).anyMatch(t -> t.contains("0 of tee asked for; its drills at home need 1"));
+    assertThat(wanted).anyMatch(t -> t.contains("0 of helmet asked for"));
+    wanted.forEach(
+        t -> {
+          String what = t.replaceFirst(".*: 0 of (\\S+) asked for.*", "$1");
+          ada.withArray("home_gear").addObject().put("what", what).put("count", 1);
+        });
+    assertThat(gear()).isEmpty();
+
+    ((ObjectNode) ada.at("/home_gear/0")).put("count", 8);
+    assertThat(gear()).singleElement().asString().contains("8 of");
+    ((ObjectNode) ada.at("/home_gear/0")).put("count", 1);
+    ada.withArray("home_gear").addObject().put("what", "machine").put("count", 1);
+    assertThat(gear()).singleElement().asString().contains("1 of machine asked for");
+  }
+
+  @Test
+  void a_sheet_is_in_the_language_of_the_family_or_the_one_that_was_asked_for() throws Exception {
+    ada.put("language", "es");
+    Consumer<Given> sheets = g -> g.children().forEach(new SheetCheck(g, words)::check);
+    assertThat(said(sheets)).anyMatch(t -> t.contains("in the language 'es'; it is 'en'"));
+
+    plan.putObject("asked").put("language", "es");
+    assertThat(said(sheets)).noneMatch(t -> t.contains("in the language"));
+  }
+
+  private List<String> catches(String day) throws Exception {
+    ada.putArray("arms").addObject().put("date", day).put("may_catch", true);
+    return said(g -> g.children().forEach(new CatchCheck(g)::check));
+  }
+
+  @Test
+  void who_pitched_on_a_planned_day_does_not_catch_on_it() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-07,a1,5,game");
+
+    assertThat(catches("2027-04-06")).isEmpty();
+    assertThat(catches("2027-04-07")).singleElement().asString().contains("after 5 pitches");
+  }
+
+  @Test
+  void nor_does_who_is_no_catcher() throws Exception {
+    ada.put("player", "b1");
+
+    assertThat(catches("2027-04-06")).singleElement().asString().contains("no catcher");
+  }
+
+  private List<String> books(String found, String asked) throws Exception {
+    JsonNode books = JSON.readTree(found.replace('\'', '"'));
+    plan.put("club", "Two Files").put("curriculum", "x").set("rule_books", books);
+    plan.putObject("asked").set("books", JSON.readTree(asked.replace('\'', '"')));
+    ClubRecord held = Given.held(club.record(), plan, CATALOGUE);
+    Given given =
+        new Given(
+            SmallClub.plan(SmallClub.ada()),
+            plan,
+            held,
+            held,
+            CATALOGUE,
+            LIMITS,
+            SmallClub.findings());
+    new FrontCheck(given).check();
+    return SmallClub.said(given.findings()).stream().filter(t -> t.contains("rule_books")).toList();
+  }
+
+  @Test
+  void rule_books_are_the_clubs_and_those_that_were_asked_for() throws Exception {
+    assertThat(books("['pitch-smart-2018']", "[]")).isEmpty();
+    assertThat(books("['pitch-smart-2018','pony-2018']", "['pony-2018']")).isEmpty();
+    assertThat(books("['pitch-smart-2018','pony-2018']", "[]"))
+        .singleElement()
+        .asString()
+        .contains("no other was asked for");
+    assertThat(books("['pitch-smart-2018']", "['pony-2018']"))
+        .singleElement()
+        .asString()
+        .contains("pony-2018 is missing");
+    assertThat(books("['pitch-smart-2018']", "['no-such']"))
+        .singleElement()
+        .asString()
+        .contains("is no rule book");
+  }
+
+  @Test
+  void what_was_set_aside_is_the_same_from_wherever_the_folder_is_named() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-07,a1,many,game");
+    String text = club.whole().problems().get(0).text();
+    plan.put("club", "Two Files").putArray("set_aside").add("../elsewhere/" + text);
+    Consumer<Given> front = g -> new FrontCheck(g).check();
+    assertThat(said(front)).noneMatch(t -> t.contains("set_aside"));
+
+    plan.putArray("set_aside").add(text.replace("many", "more"));
+    assertThat(said(front)).filteredOn(t -> t.contains("set_aside")).hasSize(2);
+  }
+
+  @Test
+  void a_book_that_was_asked_for_binds_arms_too() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
+    ObjectNode arm = ada.putArray("arms").addObject().put("date", "2027-04-05");
+    arm.put("answer", "may-pitch").put("pitches_left", 75).put("known_to", "2027-04-01");
+    plan.putObject("asked").putArray("books").add("wbsc-youth");
+    ClubRecord held = Given.held(club.record(), plan, CATALOGUE);
+    Given given =
+        new Given(
+            SmallClub.plan(SmallClub.ada()),
+            plan,
+            held,
+            held,
+            CATALOGUE,
+            LIMITS,
+            SmallClub.findings());
+    given.children().forEach(new ArmsCheck(given)::check);
+
+    assertThat(SmallClub.said(given.findings())).anyMatch(t -> t.contains("wbsc-youth"));
+  }
+
+  private List<String> later() throws Exception {
+    return said(g -> new LaterRowsCheck(g).check());
+  }
+
+  @Test
+  void later_rows_are_those_of_the_club_folder_with_what_they_are() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-07,a1,5,game", "2027-04-08,a1,what,game");
+    assertThat(later()).anyMatch(t -> t.contains("2027-04-07 about a1, outing"));
+
+    plan.putArray("later_rows");
+    for (int line = 2; line < 4; line++) {
+      plan.withArray("later_rows")
+          .addObject()
+          .put("file", "throws.csv")
+          .put("line", line)
+          .put("date", "2027-04-0" + (line + 5))
+          .put("player", "a1")
+          .put("what", "outing")
+          .put("says", "x");
+    }
+    assertThat(later()).isEmpty();
+    plan.withArray("later_rows").addObject().put("file", "y").put("date", "2027-04-09");
+    assertThat(later()).anyMatch(t -> t.contains("has no such row"));
+  }
+
+  @Test
+  void no_work_stands_on_a_day_off_from_the_sport() throws Exception {
+    session("spot-cards", "none", 0);
+    ((ObjectNode) ada.at("/days/0")).put("date", "2027-06-08").put("note", "x");
+    ada.putArray("weeks");
+    Consumer<Given> weeks = g -> g.children().forEach(new WeekCheck(g)::check);
+    assertThat(said(weeks)).anyMatch(t -> t.contains("a day off from the sport"));
+
+    club.calendar("2027-06-12,u10,practice,,,");
+    assertThat(said(weeks)).noneMatch(t -> t.contains("a day off from the sport"));
+  }
+}
