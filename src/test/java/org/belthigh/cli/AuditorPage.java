@@ -8,13 +8,17 @@ import java.util.stream.Stream;
 /** The page {@code docs/auditor.md}: kind by kind, how often it was planted and found. */
 final class AuditorPage {
   private final AuditorTrial trial;
-  private final int clubs;
-  private final long first;
+  private final List<String> cutOff;
+  private final String command;
 
-  AuditorPage(AuditorTrial trial, int clubs, long first) {
+  /**
+   * @param cutOff the parts that were asked for and not ended
+   * @param command how the page is made
+   */
+  AuditorPage(AuditorTrial trial, List<String> cutOff, String command) {
     this.trial = trial;
-    this.clubs = clubs;
-    this.first = first;
+    this.cutOff = List.copyOf(cutOff);
+    this.command = command;
   }
 
   private static List<Planted> kinds() {
@@ -55,12 +59,11 @@ final class AuditorPage {
             .append("Planted in: ")
             .append(String.join("; ", trial.where()))
             .append(".\n\n")
+            .append(notRun())
             .append(summary())
             .append("\n\nMade by:\n\n```sh\n")
-            .append(
-                "mvn -Pauditor test -Dauditor.clubs=%d -Dauditor.seed=%d -Dbelthigh.accept=true\n"
-                    .formatted(clubs, first))
-            .append("```\n\n| Kind | What is wrong | Planted | Found | If not always |\n")
+            .append(command)
+            .append("\n```\n\n| Kind | What is wrong | Planted | Found | If not always |\n")
             .append("| --- | --- | --: | --: | --- |\n");
     for (Planted kind : kinds()) {
       AuditorTrial.Count count = trial.counts().get(kind.id());
@@ -69,6 +72,12 @@ final class AuditorPage {
               .formatted(kind.id(), kind.what(), count.planted, count.found, why(kind, count)));
     }
     return page.toString();
+  }
+
+  private String notRun() {
+    return cutOff.isEmpty()
+        ? ""
+        : "Not run, since the time was over: " + String.join("; ", cutOff) + ".\n\n";
   }
 
   private static String why(Planted kind, AuditorTrial.Count count) {

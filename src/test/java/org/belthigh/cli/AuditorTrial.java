@@ -61,6 +61,14 @@ final class AuditorTrial {
     return missed;
   }
 
+  /** Kinds for which no plan had a place. */
+  List<String> never() {
+    return counts.entrySet().stream()
+        .filter(e -> e.getValue().planted == 0)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
   /** What was said of plans that nobody touched. */
   List<String> untrue() {
     return untrue;
@@ -124,6 +132,9 @@ final class AuditorTrial {
     Set<String> before = Set.copyOf(look(plan, record));
     sound(where, before);
     for (Planted kind : PlantedKinds.all()) {
+      if (Thread.currentThread().isInterrupted()) {
+        return;
+      }
       long salt = seed * 31 + kind.id().hashCode();
       Planted.Stage stage = new Planted.Stage(plan.deepCopy(), record);
       kind.how()
