@@ -37,10 +37,12 @@ final class PracticeCheck {
       Map.of("tee", "tees", "net", "nets", "screen", "screens", "machine", "machines");
 
   private final Given given;
+  private final HeatLines heat;
   private final Map<String, List<Given.Child>> groups = new HashMap<>();
 
   PracticeCheck(Given given) {
     this.given = given;
+    this.heat = new HeatLines(given);
     given
         .children()
         .forEach(c -> groups.computeIfAbsent(c.player().group(), g -> new ArrayList<>()).add(c));
@@ -126,6 +128,7 @@ final class PracticeCheck {
     drills(where, practice, place, there, day);
     gear(where, practice.path("stations"), place);
     new StationCheck(given, practice, place).check();
+    heat.check(where, practice);
     ways(where, practice, place);
     for (JsonNode way : practice.path("ways")) {
       way(where + ", " + way.path("way").asText(), way, id, day);

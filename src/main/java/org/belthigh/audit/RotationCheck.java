@@ -138,6 +138,7 @@ final class RotationCheck {
       }
       if (!helps) {
         stations.add(post.path("station").asInt());
+        manned(at, post);
       }
       job(at, post, drill);
       drill(drill).ifPresent(d -> d.gear().forEach(g -> things.merge(g, 1, Integer::sum)));
@@ -176,6 +177,13 @@ final class RotationCheck {
     practice.path("stations").forEach(s -> wanted.add(s.path("station").asInt()));
     if (!stations.stream().sorted().toList().equals(wanted.stream().sorted().toList())) {
       given.fault(at, "squads are at the stations " + stations, "one is at each of " + wanted);
+    }
+  }
+
+  private void manned(String at, JsonNode post) {
+    if (post.path("players").isEmpty()) {
+      given.fault(
+          at, "nobody is at station " + post.path("station").asText(), "each squad has a child");
     }
   }
 
