@@ -152,8 +152,7 @@ final class RotationCheck {
     return Optional.ofNullable(given.curriculum().drills().get(id));
   }
 
-  private void child(
-      String at, String child, JsonNode practice, LocalDate day, boolean helps) {
+  private void child(String at, String child, JsonNode practice, LocalDate day, boolean helps) {
     boolean held =
         Optional.ofNullable(people.get(child)).stream()
             .flatMap(p -> p.holds().stream())
@@ -224,8 +223,7 @@ final class RotationCheck {
     for (String thing : List.of("tee", "net", "screen", "machine")) {
       int owned = have.getOrDefault(thing + "s", 0);
       if (!have.isEmpty() && things.getOrDefault(thing, 0) > owned) {
-        given.broken(
-            at, things.get(thing) + " stations use a " + thing, "the club has " + owned);
+        given.broken(at, things.get(thing) + " stations use a " + thing, "the club has " + owned);
       }
     }
   }

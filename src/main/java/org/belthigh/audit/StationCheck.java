@@ -142,9 +142,7 @@ final class StationCheck {
     }
     Ball ball = drill.balls().get(place);
     boolean swapped =
-        ball == Ball.BASEBALL
-            && softball()
-            && use.path("ball").asText().equals(Ball.SOFTBALL.id());
+        ball == Ball.BASEBALL && softball() && use.path("ball").asText().equals(Ball.SOFTBALL.id());
     if (ball != null && !swapped && !use.path("ball").asText().equals(ball.id())) {
       given.broken(
           at, "the ball is " + use.path("ball").asText(), "the ball of this drill is " + ball.id());

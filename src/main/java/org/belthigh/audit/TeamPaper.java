@@ -309,7 +309,9 @@ final class TeamPaper {
     TreeMap<Integer, String> answers = new TreeMap<>();
     row.each(PaperWords.noPitching(paper.language()), at -> answers.put(at, NO));
     row.each(PaperWords.askFirst(paper.language()), at -> answers.put(at, ASK));
-    row.each(PaperWords.upTo(paper.language()), at -> row.numberAfter(at).ifPresent(n -> answers.put(at, n)));
+    row.each(
+        PaperWords.upTo(paper.language()),
+        at -> row.numberAfter(at).ifPresent(n -> answers.put(at, n)));
     return List.copyOf(answers.values());
   }
 

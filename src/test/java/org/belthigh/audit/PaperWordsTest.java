@@ -30,7 +30,8 @@ class PaperWordsTest {
 
   @Test
   void the_number_of_an_arm_box_is_not_that_of_its_day() {
-    assertThat(PaperWords.mostPitches("You may pitch on Monday,\nApril 5: 75 pitches at most.", "en"))
+    assertThat(
+            PaperWords.mostPitches("You may pitch on Monday,\nApril 5: 75 pitches at most.", "en"))
         .hasValue(75);
     assertThat(
             PaperWords.mostPitches("Puedes pitchear el lunes, 5 de abril: máximo 50 tiros.", "es"))

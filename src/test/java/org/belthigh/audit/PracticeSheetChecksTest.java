@@ -57,8 +57,7 @@ class PracticeSheetChecksTest {
   }
 
   private static void needed(ArrayNode gear) {
-    DrillGear.of(
-            CATALOGUE.curricula().get("belthigh-2027").drill("tee-belt-high"), Place.FIELD)
+    DrillGear.of(CATALOGUE.curricula().get("belthigh-2027").drill("tee-belt-high"), Place.FIELD)
         .forEach((what, count) -> gear.addObject().put("what", what).put("count", count));
   }
 
@@ -141,8 +140,7 @@ class PracticeSheetChecksTest {
 
   @Test
   void who_may_not_swing_helps_and_is_in_no_squad() throws Exception {
-    ada =
-        SmallClub.held(ada, new FinishedPlan.Held("swinging", april(1), Optional.empty()));
+    ada = SmallClub.held(ada, new FinishedPlan.Held("swinging", april(1), Optional.empty()));
     practice().putArray("no_swinging").add("a1");
     assertThat(rotations())
         .anyMatch(s -> s.contains("a1: in a squad that bats"))

@@ -122,11 +122,21 @@ final class PlantedPaper {
   private void gone() {
     for (String sheet : List.of("overview", "arm", "emergency", "guide", "log", "packet")) {
       String path = "u10/" + sheet + ".pdf";
-      kind("gone-" + sheet, "the sheet " + sheet + " is gone, and its line", NOT_LISTED, gone(path));
+      kind(
+          "gone-" + sheet, "the sheet " + sheet + " is gone, and its line", NOT_LISTED, gone(path));
     }
-    kind("gone-card", "a card is gone, and its line", "does not list this sheet", gone(card("p02")));
-    kind("gone-practice", "a practice sheet is gone, and its line", "does not list this sheet", gone(PRACTICE));
-    kind("gone-tosses", "a toss list is gone", "does not list this sheet", gone("u10/tosses-2027-04-06.pdf"));
+    kind(
+        "gone-card", "a card is gone, and its line", "does not list this sheet", gone(card("p02")));
+    kind(
+        "gone-practice",
+        "a practice sheet is gone, and its line",
+        "does not list this sheet",
+        gone(PRACTICE));
+    kind(
+        "gone-tosses",
+        "a toss list is gone",
+        "does not list this sheet",
+        gone("u10/tosses-2027-04-06.pdf"));
     kind(
         "gone-file",
         "a card is gone, its line is there",
@@ -165,7 +175,11 @@ final class PlantedPaper {
 
   private void damaged() {
     kind("cut", "a card is cut short", "it is no pdf, or a broken one", cut(card("p02")));
-    kind("cut-practice", "a practice sheet is cut short", "it is no pdf, or a broken one", cut(PRACTICE));
+    kind(
+        "cut-practice",
+        "a practice sheet is cut short",
+        "it is no pdf, or a broken one",
+        cut(PRACTICE));
     kind(
         "no-pdf",
         "a sheet is no PDF",
@@ -194,7 +208,11 @@ final class PlantedPaper {
           blank("u10/" + sheet + ".pdf"));
     }
     kind("blank-card", "a card's first page is blank", "page 1 is headed ''", blank(card("p01")));
-    kind("blank-practice", "a practice's first page is blank", "pages are not whole", blank(PRACTICE));
+    kind(
+        "blank-practice",
+        "a practice's first page is blank",
+        "pages are not whole",
+        blank(PRACTICE));
   }
 
   private static Spoiling cut(String path) {
@@ -224,13 +242,21 @@ final class PlantedPaper {
           club.renewed(card("p10"), one);
           return card("p10");
         });
-    kind("other-child", "a card is another child's", "is headed 'hollis", instead(card("p05"), card("p06")));
+    kind(
+        "other-child",
+        "a card is another child's",
+        "is headed 'hollis",
+        instead(card("p05"), card("p06")));
     kind(
         "other-held",
         "a held child has a free child's card",
         "is headed 'lena",
         instead(card("p10"), card("p02")));
-    kind("other-practice", "a sheet is of another practice", "it is not of 2027-04-08", instead(OTHER_PRACTICE, PRACTICE));
+    kind(
+        "other-practice",
+        "a sheet is of another practice",
+        "it is not of 2027-04-08",
+        instead(OTHER_PRACTICE, PRACTICE));
     for (String sheet : List.of("overview", "arm", "packet", "log", "guide")) {
       String path = "u10/" + sheet + ".pdf";
       kind(
@@ -240,7 +266,10 @@ final class PlantedPaper {
           instead(path, path.replace("u10", "u14")));
     }
     kind(
-        "other-sheet", "the arm sheet is the log sheet", "the row of .* has \\[", instead("u10/arm.pdf", "u10/log.pdf"));
+        "other-sheet",
+        "the arm sheet is the log sheet",
+        "the row of .* has \\[",
+        instead("u10/arm.pdf", "u10/log.pdf"));
     kind(
         "page-other",
         "a page of another child's card is added",

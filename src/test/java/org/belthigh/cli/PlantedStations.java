@@ -136,7 +136,12 @@ final class PlantedStations extends KindList {
         s -> s.number("feet") > 12,
         s -> s.more("feet", -9));
     kind(
-        "use-missing", "a use is left out", "drills in use", use, KindList::any, s -> s.remove("uses"));
+        "use-missing",
+        "a use is left out",
+        "drills in use",
+        use,
+        KindList::any,
+        s -> s.remove("uses"));
     Places way = of(KindList::practices, "ways");
     kind(
         "way-swings",
