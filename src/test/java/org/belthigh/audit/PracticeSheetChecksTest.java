@@ -246,6 +246,17 @@ class PracticeSheetChecksTest {
   }
 
   @Test
+  void work_of_a_later_week_is_where_the_calendar_has_it_too() throws Exception {
+    club.calendar("2027-04-15,u10,practice,90,45,1");
+    ((ObjectNode) plan.path("players").get(0).path("days").get(0))
+        .put("date", "2027-04-15")
+        .put("place", "cage");
+    assertThat(calendar())
+        .containsExactly(
+            "a1 2027-04-15: the place is cage; by the calendar the practice is at the field");
+  }
+
+  @Test
   void a_practice_that_is_missing_is_told_also_where_it_is_the_next_one() throws Exception {
     plan.putArray("practices");
     assertThat(said(given -> new PracticeCheck(given).check()))

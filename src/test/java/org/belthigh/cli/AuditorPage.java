@@ -82,7 +82,7 @@ final class AuditorPage {
 
   private static String why(Planted kind, AuditorTrial.Count count) {
     if (count.planted == 0) {
-      return "not planted in this run";
+      return Missed.never(kind.id());
     }
     return count.whole() ? "" : Missed.why(kind.id());
   }
@@ -102,10 +102,22 @@ final class AuditorPage {
 
   /** Why a kind is not found each time, as far as it is known. */
   private static final class Missed {
-    private static final Map<String, String> REASONS = Map.of();
+    private static final String LATER =
+        "missed in later weeks: of them the plan has no rotations yet, in which work could be"
+            + " lacking; in the first week the rotations give it away";
+
+    private static final Map<String, String> REASONS =
+        Map.of("day-emptied", LATER, "item-missing", LATER);
+
+    private static final Map<String, String> NEVER =
+        Map.of("equipment-machines", "no plan of these clubs uses a pitching machine");
 
     private static String why(String kind) {
       return REASONS.getOrDefault(kind, "missed");
+    }
+
+    private static String never(String kind) {
+      return NEVER.getOrDefault(kind, "not planted in this run");
     }
   }
 }

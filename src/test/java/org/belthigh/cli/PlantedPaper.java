@@ -479,7 +479,7 @@ final class PlantedPaper {
     kind(
         "home-ball",
         "the home sheet is of another ball than the plan",
-        "home sheet of .* (asks|does not ask) for (plastic|foam)-balls",
+        "home sheet of .* lacks its (plastic|foam)-balls",
         (club, others) -> {
           for (JsonNode day : child(club, "p06").withArray("days")) {
             day.path("items").forEach(PlantedPaper::otherBall);
