@@ -117,7 +117,7 @@ class PaperCheckTest {
         "u10/log.pdf",
         "u10/packet.pdf",
         "u10/practice-2027-04-06.pdf",
-        "u10/tosses-2027-04-06.pdf"
+        "u14/tosses-2027-04-05.pdf"
       })
   void a_sheet_that_is_gone_is_told_even_where_the_list_forgets_it(String path) {
     demo.pdfs.remove(path);

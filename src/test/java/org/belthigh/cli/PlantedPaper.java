@@ -136,7 +136,7 @@ final class PlantedPaper {
         "gone-tosses",
         "a toss list is gone",
         "does not list this sheet",
-        gone("u10/tosses-2027-04-06.pdf"));
+        gone("u14/tosses-2027-04-05.pdf"));
     kind(
         "gone-file",
         "a card is gone, its line is there",
