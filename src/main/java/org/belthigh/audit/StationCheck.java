@@ -161,14 +161,28 @@ final class StationCheck {
         .anyMatch(g -> g.id().equals(practice.path("group").asText()) && g.softball());
   }
 
+  /**
+   * The children of the group and their ages: those of the plan, or where some alone were asked
+   * for, those of the roster, since the sheets of a practice have the whole group.
+   */
+  private Map<String, Integer> children() {
+    String group = practice.path("group").asText();
+    Map<String, Integer> ages = new TreeMap<>();
+    if (given.json().path("asked").path("players").isEmpty()) {
+      given.plan().players().stream()
+          .filter(p -> p.group().equals(group))
+          .forEach(p -> ages.put(p.id(), p.age()));
+    } else {
+      given.roster().values().stream()
+          .filter(p -> p.group().equals(group))
+          .forEach(p -> ages.put(p.id(), p.ageOn(given.plan().from())));
+    }
+    return ages;
+  }
+
   /** A sheet has the distance of the oldest; where some are left out, that of any of the group. */
   private Set<Integer> feet(Drill drill) {
-    List<Integer> ages =
-        given.plan().players().stream()
-            .filter(p -> p.group().equals(practice.path("group").asText()))
-            .map(FinishedPlan.Person::age)
-            .sorted()
-            .toList();
+    List<Integer> ages = children().values().stream().sorted().toList();
     boolean some = !given.json().path("asked").path("players").isEmpty();
     Set<Integer> feet = new LinkedHashSet<>();
     ages.stream()
@@ -229,10 +243,7 @@ final class StationCheck {
         tossed |= drill(id).filter(d -> BY_HAND.contains(d.feed())).isPresent();
       }
     }
-    Set<String> children = new TreeSet<>();
-    given.plan().players().stream()
-        .filter(p -> p.group().equals(practice.path("group").asText()))
-        .forEach(p -> children.add(p.id()));
+    Set<String> children = new TreeSet<>(children().keySet());
     Set<String> found = new TreeSet<>();
     for (JsonNode log : practice.path("logs")) {
       found.add(log.path("drill").asText());

@@ -257,6 +257,22 @@ class PracticeSheetChecksTest {
   }
 
   @Test
+  void where_some_children_alone_were_asked_for_the_sheets_have_the_others_too() throws Exception {
+    practice().putArray("no_throwing").add("b1");
+    assertThat(rotations()).singleElement().asString().contains("b1: listed under no_throwing");
+    ((ObjectNode) plan.path("asked")).putArray("players").add("a1");
+    assertThat(rotations()).isEmpty();
+    club.with(
+        "roster.csv",
+        "id,first_name,born,bats,group,pitches,home_space",
+        "a1,Ada,2017-01-05,R,u10,yes,hallway",
+        "a2,Amy,2017-01-05,R,u10,yes,hallway",
+        "b1,Bo,2013-02-05,R,u14,yes,yard");
+    ((ArrayNode) practice().path("logs").get(0).path("hitters")).add("a2");
+    assertThat(stations()).isEmpty();
+  }
+
+  @Test
   void a_practice_that_is_missing_is_told_also_where_it_is_the_next_one() throws Exception {
     plan.putArray("practices");
     assertThat(said(given -> new PracticeCheck(given).check()))
