@@ -86,15 +86,25 @@ public final class Audit {
     Optional<ClubRecord> whole = record.map(r -> Given.held(r, json, catalogue));
     new FinishedPlanFile(findings)
         .read(json)
-        .ifPresent(
-            plan -> {
-              Optional<ClubRecord> known = whole.map(r -> r.upTo(plan.from()));
-              boolean ofTheClub = check(plan, findings, known, whole);
-              if (ofTheClub) {
-                known.ifPresent(r -> club(given(plan, json, r, whole.get(), findings)));
-              }
-            });
+        .ifPresent(plan -> whole(plan, json, findings, whole));
     return findings.all();
+  }
+
+  /** A plan on which a check stops is not a sound one: that is told like all else. */
+  private void whole(
+      FinishedPlan plan, JsonNode json, Findings findings, Optional<ClubRecord> record) {
+    try {
+      Optional<ClubRecord> known = record.map(r -> r.upTo(plan.from()));
+      boolean ofTheClub = check(plan, findings, known, record);
+      if (ofTheClub) {
+        known.ifPresent(r -> club(given(plan, json, r, record.get(), findings)));
+      }
+    } catch (RuntimeException e) {
+      findings.fault(
+          "plan",
+          "it could not be looked through to the end: " + e.getMessage(),
+          "each id and date is one that the club and its curriculum have");
+    }
   }
 
   private Given given(

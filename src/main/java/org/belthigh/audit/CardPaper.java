@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.belthigh.catalogue.Drill;
@@ -17,6 +19,13 @@ final class CardPaper {
   private static final String DAYS = "^(?:\\p{L}+\\.?\\s+\\d{1,2}\\s+)*";
 
   private static final int MOST_THINGS = 3;
+
+  /** Ids of the rules by which an arm rests between outings. */
+  private static final String REST_RULES = "ARM-";
+
+  /** The gear by which a home sheet names the ball. */
+  private static final Map<String, String> BALLS =
+      Map.of("plastic", "plastic-balls", "foam", "foam-balls");
 
   private final PrintedPlan plan;
   private final Paper paper;
@@ -73,6 +82,7 @@ final class CardPaper {
       page += pages;
     }
     if (!days.isEmpty()) {
+      gear(paper);
       say(player.path("cautions").path("home"), paper, "the home sheets do not say");
     }
   }
@@ -193,25 +203,40 @@ final class CardPaper {
     }
   }
 
-  /** Whether throwing is stopped on a day of the card's week: then its box is the stricter one. */
-  private boolean stoppedInTheWeek() {
-    return plan.from()
-        .datesUntil(plan.from().plusDays(Week.DAYS))
-        .anyMatch(day -> PrintedPlan.held(player, "throwing", day));
+  /**
+   * Whether throwing is stopped for more than a rest between outings, at least on a day of the
+   * week: then the box of the whole card says so, and lets the child pitch on no day.
+   */
+  private boolean stopped() {
+    for (JsonNode hold : player.path("holds")) {
+      boolean throwing = Set.of("throwing", "everything").contains(hold.path("kind").asText());
+      boolean begun = PrintedPlan.date(hold.path("from")).filter(plan.last()::isBefore).isEmpty();
+      if (throwing && begun && !hold.path("rule").asText().startsWith(REST_RULES)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void arm(Paper card) {
     JsonNode today = player.path("arms").path(0);
-    boolean says = card.has(PaperWords.mayPitch(language()));
-    boolean may = today.path("answer").asText().equals("may-pitch");
+    String answer = today.path("answer").asText();
+    boolean may = answer.equals("may-pitch") && !stopped();
+    OptionalInt most = OptionalInt.empty();
+    for (String text : card.texts()) {
+      most = most.isPresent() ? most : PaperWords.mostPitches(text, language());
+    }
+    boolean says = most.isPresent() || card.has(PaperWords.mayPitch(language()));
     if (says && !may) {
-      wrong("the card lets the child pitch", "the plan says " + today.path("answer").asText());
-    } else if (!says && may && !stoppedInTheWeek()) {
-      wrong("the card does not let the child pitch", "the plan says may-pitch");
-    } else if (may && says && card.count(today.path("pitches_left").asText()) == 0) {
       wrong(
-          "the card does not say " + today.path("pitches_left").asText() + " pitches",
-          "the number of the day stands on the card");
+          "the card lets the child pitch",
+          "the plan says " + (stopped() ? "that throwing is stopped" : answer));
+    } else if (!says && may) {
+      wrong("the card does not let the child pitch", "the plan says may-pitch");
+    } else if (may && most.orElse(-1) != today.path("pitches_left").asInt()) {
+      wrong(
+          "the card allows " + (most.isPresent() ? most.getAsInt() : "no number of") + " pitches",
+          "the plan has " + today.path("pitches_left").asText() + " on " + plan.from());
     }
   }
 
@@ -253,8 +278,43 @@ final class CardPaper {
         number(sheet, day, item.path("reps"), "toss number ");
       }
     }
+    ball(sheet, day);
     if (date.filter(d -> PrintedPlan.held(player, "everything", d)).isPresent()) {
       wrong("there is a home sheet of " + day.path("date").asText(), "that day is on hold");
+    }
+  }
+
+  /** The ball that the plan gives that day is asked for; a drill's own words may name others. */
+  private void ball(Paper sheet, JsonNode day) {
+    Set<String> used = new LinkedHashSet<>();
+    for (JsonNode item : day.path("items")) {
+      Drill drill = plan.curriculum().drills().get(item.path("drill").asText());
+      String ball = BALLS.get(item.path("ball").asText());
+      if (drill != null && ball != null && drill.gear().stream().anyMatch(BALLS::containsValue)) {
+        used.add(ball);
+      }
+    }
+    used.stream()
+        .filter(ball -> thing(ball).filter(sheet::has).isEmpty())
+        .forEach(ball -> homeLacks(day, "its " + ball));
+  }
+
+  private Optional<String> thing(String id) {
+    return Optional.ofNullable(plan.curriculum().gear().get(id)).map(g -> g.in(language()));
+  }
+
+  /** What the plan says that the home sheets ask for stands on one of them, with its number. */
+  private void gear(Paper sheets) {
+    for (JsonNode gear : player.path("home_gear")) {
+      String id = gear.path("what").asText();
+      thing(id)
+          .map(name -> PaperWords.gear(id, name, gear.path("count").asInt()))
+          .filter(words -> sheets.count(words) == 0)
+          .ifPresent(
+              words ->
+                  wrong(
+                      "no home sheet asks for '" + words + "'",
+                      "they have each thing of the plan, and how many"));
     }
   }
 
@@ -267,7 +327,7 @@ final class CardPaper {
   private void homeLacks(JsonNode day, String what) {
     wrong(
         "the home sheet of " + day.path("date").asText() + " lacks " + what,
-        "it has drill, distance and each toss of the day");
+        "it has drill, ball, distance and each toss of the day");
   }
 
   private void say(JsonNode sentences, Paper part, String found) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.belthigh.handout.PrintedPages;
 
 /**
@@ -18,6 +19,7 @@ final class PaperCheck {
   private final Papers papers;
   private final PaperFindings findings;
   private final Set<String> prints;
+  private final Map<String, String> languages = new TreeMap<>();
 
   PaperCheck(PrintedPlan plan, Papers papers, PaperFindings findings) {
     this.plan = plan;
@@ -50,6 +52,29 @@ final class PaperCheck {
                       }
                     }));
     packets.forEach((group, packet) -> packet(packet, pages.getOrDefault(group, Set.of())));
+    languages();
+  }
+
+  /** The sheets of the grown-ups are all in the club's language. */
+  private void languages() {
+    Map<String, Long> spoken =
+        languages.values().stream()
+            .collect(Collectors.groupingBy(l -> l, TreeMap::new, Collectors.counting()));
+    long most = spoken.values().stream().mapToLong(n -> n).max().orElse(0);
+    languages.forEach(
+        (path, language) -> {
+          if (spoken.size() > 1 && (spoken.get(language) < most || tied(spoken, most))) {
+            findings.fault(
+                path,
+                "its language is '" + language + "'",
+                "the sheets of the grown-ups are in one language; here they are in "
+                    + spoken.keySet());
+          }
+        });
+  }
+
+  private static boolean tied(Map<String, Long> spoken, long most) {
+    return spoken.values().stream().filter(n -> n == most).count() > 1;
   }
 
   /** Whether the packet has other words for it, or none: no cause of a hold is bound. */
@@ -96,8 +121,8 @@ final class PaperCheck {
     if (file.path("player").isTextual()) {
       own(paper, player.orElseThrow());
     } else if (sheet.equals("packet") || sheet.equals("guide")) {
-      if (paper.sheets().isEmpty()) {
-        team.whole();
+      if (!paper.sheets().isEmpty() || team.whole()) {
+        team.ofGroup();
       }
     } else if (team.whole()) {
       team(team, sheet, file);
@@ -115,6 +140,7 @@ final class PaperCheck {
   }
 
   private void team(TeamPaper team, String sheet, JsonNode file) {
+    languages.put(file.path("path").asText(), team.language());
     switch (sheet) {
       case "overview" -> team.overview();
       case "arm" -> team.arms();

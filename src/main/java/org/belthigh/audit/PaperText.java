@@ -4,6 +4,8 @@ import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntConsumer;
 
 /**
  * Words as they stand on paper, compared by letters and digits alone: line ends, hyphens, blanks,
@@ -84,6 +86,28 @@ final class PaperText {
       count++;
     }
     return count;
+  }
+
+  /** Tells each place at which {@code words} begin, as whole words. */
+  void each(String words, IntConsumer at) {
+    for (int i = find(words, 0); i >= 0; i = find(words, i + 1)) {
+      at.accept(i);
+    }
+  }
+
+  /** The first number that stands after {@code at}; empty where there is none. */
+  Optional<String> numberAfter(int at) {
+    int from = at;
+    while (from < squeezed.length() && !Character.isDigit(squeezed.charAt(from))) {
+      from++;
+    }
+    int to = from;
+    while (to < squeezed.length()
+        && Character.isDigit(squeezed.charAt(to))
+        && (to == from || !begins[to])) {
+      to++;
+    }
+    return to > from ? Optional.of(squeezed.substring(from, to)) : Optional.empty();
   }
 
   boolean hasWords(String words) {

@@ -2,8 +2,13 @@ package org.belthigh.audit;
 
 import java.time.LocalDate;
 import java.time.format.TextStyle;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -31,7 +36,89 @@ final class PaperWords {
 
   private static final Map<String, String> UP_TO = Map.of("en", "up to", "es", "hasta");
 
+  private static final Map<String, String> NO_PITCHING =
+      Map.of("en", "no pitching", "es", "no pitchea");
+
+  private static final Map<String, String> ASK_FIRST = Map.of("en", "ask first", "es", "preguntar");
+
+  /** The lists of the box on top of a practice sheet, by what they stop; all others after them. */
+  private static final Map<String, Map<String, String>> LISTS =
+      Map.of(
+          "en",
+          Map.of(
+              "everything", "Not today",
+              "throwing", "No throwing",
+              "resting-arm", "Arm rests",
+              "swinging", "No swings",
+              "asked", "Ask first before pitching",
+              "resting", "No hitting today",
+              "fewer", "Fewer swings"),
+          "es",
+          Map.of(
+              "everything", "Hoy no",
+              "throwing", "Sin lanzar",
+              "resting-arm", "El brazo descansa",
+              "swinging", "Sin batear",
+              "asked", "Preguntar antes de pitchear",
+              "resting", "Hoy sin bateo",
+              "fewer", "Menos swings"));
+
+  /** How the box on top of a practice sheet ends. */
+  private static final Map<String, String> LISTS_END =
+      Map.of("en", "Ask each player:", "es", "Pregunte a cada uno:");
+
+  /** Gear of which sheets give a number; of the rest there are as many as there are. */
+  private static final Set<String> NUMBERED =
+      Set.of("tee", "bat", "helmet", "eyewear", "screen", "net", "machine", "target", "plate");
+
   private PaperWords() {}
+
+  /** A thing of the gear as sheets name it, with its number where they give one. */
+  static String gear(String id, String name, int count) {
+    return NUMBERED.contains(id) ? name + " (" + count + ")" : name;
+  }
+
+  static String noPitching(String language) {
+    return NO_PITCHING.get(language);
+  }
+
+  static String askFirst(String language) {
+    return ASK_FIRST.get(language);
+  }
+
+  /** What stands on the practice sheet in each list of its box, by what the list stops. */
+  static Map<String, String> lists(String text, String language) {
+    int end = text.indexOf(LISTS_END.get(language));
+    String box = end < 0 ? text : text.substring(0, end);
+    TreeMap<Integer, String> begins = new TreeMap<>();
+    LISTS
+        .get(language)
+        .forEach(
+            (what, heading) -> {
+              Matcher at =
+                  Pattern.compile("^\\s*" + Pattern.quote(heading) + ":", Pattern.MULTILINE)
+                      .matcher(box);
+              if (at.find()) {
+                begins.put(at.end(), what);
+              }
+            });
+    Map<String, String> lists = new HashMap<>();
+    begins.forEach(
+        (at, what) -> {
+          Integer next = begins.higherKey(at);
+          lists.put(what, box.substring(at, next == null ? box.length() : next));
+        });
+    return lists;
+  }
+
+  /** The most pitches that a card's arm box allows; empty where it lets nobody pitch. */
+  static OptionalInt mostPitches(String text, String language) {
+    Matcher box =
+        Pattern.compile(
+                MAY_PITCH.get(language).replace(" ", "\\s+") + "\\s[^:]*:\\D{0,20}(\\d{1,3})")
+            .matcher(text);
+    return box.find() ? OptionalInt.of(Integer.parseInt(box.group(1))) : OptionalInt.empty();
+  }
 
   static boolean knows(String language) {
     return MAY_PITCH.containsKey(language);

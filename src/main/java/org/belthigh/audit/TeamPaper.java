@@ -5,13 +5,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.belthigh.catalogue.Step;
 import org.belthigh.intake.Club;
 
 /** The sheets of a whole group, read from the pages. */
 final class TeamPaper {
+  private static final String ASK = "ask";
+  private static final String NO = "no";
+
   private final PrintedPlan plan;
   private final Paper paper;
   private final String group;
@@ -22,6 +27,10 @@ final class TeamPaper {
     this.paper = paper;
     this.group = group;
     this.findings = findings;
+  }
+
+  String language() {
+    return paper.language();
   }
 
   /** Whether the pages are whole and made for this plan. */
@@ -40,15 +49,19 @@ final class TeamPaper {
         return false;
       }
     }
-    Optional<String> name =
-        plan.record().stream()
-            .flatMap(r -> r.club().groups().stream())
-            .filter(g -> g.id().equals(group))
-            .map(Club.Group::name)
-            .findFirst();
-    name.filter(n -> paper.feet().stream().anyMatch(f -> !new PaperText(f).has(n)))
-        .ifPresent(n -> wrong("it is a sheet of another group", "each foot says " + n));
+    ofGroup();
     return true;
+  }
+
+  /** Whether each foot has the name of the group. */
+  void ofGroup() {
+    plan.record().stream()
+        .flatMap(r -> r.club().groups().stream())
+        .filter(g -> g.id().equals(group))
+        .map(Club.Group::name)
+        .filter(n -> paper.feet().stream().anyMatch(f -> !new PaperText(f).hasWords(n)))
+        .findFirst()
+        .ifPresent(n -> wrong("it is a sheet of another group", "each foot says " + n));
   }
 
   /** The practice sheet. */
@@ -73,17 +86,65 @@ final class TeamPaper {
           .ifPresent(name -> wrong("'" + name + "' is missing", "each station says what is done"));
     }
     children(practice);
-    for (JsonNode gear : practice.path("gear")) {
-      Optional.ofNullable(plan.curriculum().gear().get(gear.path("what").asText()))
-          .map(name -> name.in(paper.language()))
-          .filter(name -> !paper.has(name))
-          .ifPresent(name -> wrong("'" + name + "' is missing", "it says what to bring"));
-    }
+    gear(practice);
+    PrintedPlan.date(practice.path("date")).ifPresent(day -> lists(practice, day));
     for (String caution : PrintedPlan.texts(practice.path("cautions"))) {
       if (!paper.has(caution)) {
         wrong("it does not say \"" + caution + "\"", "each caution stands on it word for word");
       }
     }
+  }
+
+  /** What to bring, each thing with its number. */
+  private void gear(JsonNode practice) {
+    for (JsonNode gear : practice.path("gear")) {
+      String id = gear.path("what").asText();
+      Optional.ofNullable(plan.curriculum().gear().get(id))
+          .map(name -> name.in(paper.language()))
+          .map(name -> PaperWords.gear(id, name, gear.path("count").asInt()))
+          .filter(words -> paper.count(words) == 0)
+          .ifPresent(words -> wrong("'" + words + "' is missing", "it says what to bring"));
+    }
+  }
+
+  /** Who must not throw, swing or take part stands in the list of that, and nobody else does. */
+  private void lists(JsonNode practice, LocalDate day) {
+    Map<String, String> lists = PaperWords.lists(paper.texts().get(0), paper.language());
+    String throwing = lists.getOrDefault("throwing", "");
+    PaperText arms = new PaperText(throwing + "\n" + lists.getOrDefault("resting-arm", ""));
+    PaperText bats = new PaperText(lists.getOrDefault("swinging", ""));
+    PaperText off = new PaperText(lists.getOrDefault("everything", ""));
+    Set<String> noThrowing = Set.copyOf(PrintedPlan.texts(practice.path("no_throwing")));
+    Set<String> noSwinging = Set.copyOf(PrintedPlan.texts(practice.path("no_swinging")));
+    for (JsonNode player : plan.players(group)) {
+      String id = player.path("player").asText();
+      listed(player, arms, noThrowing.contains(id), "of those who do not throw");
+      listed(player, bats, noSwinging.contains(id), "of those who do not swing");
+      listed(player, off, PrintedPlan.held(player, "everything", day), "of those who are off");
+    }
+  }
+
+  private void listed(JsonNode player, PaperText list, boolean wanted, String what) {
+    String label = player.path("label").asText();
+    boolean found = list.hasWords(label) && (wanted || !within(label, list));
+    if (found != wanted) {
+      findings.fault(
+          paper.path() + ", " + player.path("player").asText(),
+          label + (found ? " stands" : " does not stand") + " in the list " + what,
+          "the box before the practice has each child where the plan has it");
+    }
+  }
+
+  /** Whether a longer label that has this one in it stands there. */
+  private boolean within(String label, PaperText list) {
+    String own = PaperText.squeeze(label);
+    return plan.players(group).stream()
+        .map(p -> p.path("label").asText())
+        .anyMatch(
+            other ->
+                PaperText.squeeze(other).contains(own)
+                    && !PaperText.squeeze(other).equals(own)
+                    && list.hasWords(other));
   }
 
   private static void drills(JsonNode practice, Set<String> drills) {
@@ -183,7 +244,7 @@ final class TeamPaper {
     return next;
   }
 
-  /** The arm sheet: a number on each day on which a child may pitch, and on no other. */
+  /** The arm sheet: for each pitcher and day what the plan says, and the same number. */
   void arms() {
     for (JsonNode player : plan.players(group)) {
       arms(player);
@@ -192,7 +253,6 @@ final class TeamPaper {
 
   private void arms(JsonNode player) {
     String label = player.path("label").asText();
-    String upTo = PaperWords.upTo(paper.language());
     for (PaperText body : paper.bodies()) {
       int at = body.find(label, 0);
       if (at < 0) {
@@ -200,38 +260,64 @@ final class TeamPaper {
       }
       int end = next(body, label, at + PaperText.squeeze(label).length());
       PaperText row = body.between(at, end);
-      long may = may(player);
-      if (row.count(upTo) < may || (may == 0 && lets(row, upTo))) {
+      List<String> wanted = wanted(player);
+      List<String> found = answers(row);
+      boolean same =
+          pitches(player)
+              ? found.size() >= wanted.size() && found.subList(0, wanted.size()).equals(wanted)
+              : some() || found.stream().noneMatch(a -> Character.isDigit(a.charAt(0)));
+      if (!same) {
         findings.fault(
             paper.path() + ", " + player.path("player").asText(),
-            "the row of " + label + " does not have " + may + " days with a number",
-            "the arm sheet says for each day what the plan says");
+            "the row of " + label + " has " + found.stream().limit(wanted.size()).toList(),
+            "day by day the plan has " + wanted);
       }
       return;
     }
-    if (may(player) > 0) {
+    if (pitches(player)) {
       findings.fault(
           paper.path() + ", " + player.path("player").asText(),
           label + " has no row",
-          "each child who may pitch stands on the arm sheet");
+          "each child who pitches stands on the arm sheet");
     }
   }
 
-  private static boolean lets(PaperText row, String upTo) {
-    for (int most = 1; most <= 130; most++) {
-      if (row.hasWords(upTo + " " + most)) {
-        return true;
-      }
-    }
-    return false;
+  /** Whether some children alone were asked for: then rows of others follow that are not known. */
+  private boolean some() {
+    return !plan.json().path("asked").path("players").isEmpty();
   }
 
-  private static long may(JsonNode player) {
-    long days = 0;
+  /** Whether the roster has a pitcher; without a roster, who may pitch or is asked first. */
+  private boolean pitches(JsonNode player) {
+    String id = player.path("player").asText();
+    return plan.record()
+        .map(r -> r.players().stream().anyMatch(p -> p.id().equals(id) && p.pitches()))
+        .orElseGet(() -> wanted(player).stream().anyMatch(a -> !a.equals(NO)));
+  }
+
+  /** The answers of the plan: a number of pitches, {@code ask} or {@code no}. */
+  private static List<String> wanted(JsonNode player) {
+    List<String> answers = new ArrayList<>();
     for (JsonNode day : player.path("arms")) {
-      days += day.path("answer").asText().equals("may-pitch") ? 1 : 0;
+      answers.add(
+          switch (day.path("answer").asText()) {
+            case "may-pitch" -> day.path("pitches_left").asText();
+            case "ask-first" -> ASK;
+            default -> NO;
+          });
     }
-    return days;
+    return answers;
+  }
+
+  /** The answers of a row in their order; what its note says comes after them. */
+  private List<String> answers(PaperText row) {
+    TreeMap<Integer, String> answers = new TreeMap<>();
+    row.each(PaperWords.noPitching(paper.language()), at -> answers.put(at, NO));
+    row.each(PaperWords.askFirst(paper.language()), at -> answers.put(at, ASK));
+    row.each(
+        PaperWords.upTo(paper.language()),
+        at -> row.numberAfter(at).ifPresent(n -> answers.put(at, n)));
+    return List.copyOf(answers.values());
   }
 
   /** The emergency sheet: whom to call and where, as the club folder has it. */

@@ -8,13 +8,17 @@ import java.util.stream.Stream;
 /** The page {@code docs/auditor.md}: kind by kind, how often it was planted and found. */
 final class AuditorPage {
   private final AuditorTrial trial;
-  private final int clubs;
-  private final long first;
+  private final List<String> cutOff;
+  private final String command;
 
-  AuditorPage(AuditorTrial trial, int clubs, long first) {
+  /**
+   * @param cutOff the parts that were asked for and not ended
+   * @param command how the page is made
+   */
+  AuditorPage(AuditorTrial trial, List<String> cutOff, String command) {
     this.trial = trial;
-    this.clubs = clubs;
-    this.first = first;
+    this.cutOff = List.copyOf(cutOff);
+    this.command = command;
   }
 
   private static List<Planted> kinds() {
@@ -55,12 +59,11 @@ final class AuditorPage {
             .append("Planted in: ")
             .append(String.join("; ", trial.where()))
             .append(".\n\n")
+            .append(notRun())
             .append(summary())
             .append("\n\nMade by:\n\n```sh\n")
-            .append(
-                "mvn -Pauditor test -Dauditor.clubs=%d -Dauditor.seed=%d -Dbelthigh.accept=true\n"
-                    .formatted(clubs, first))
-            .append("```\n\n| Kind | What is wrong | Planted | Found | If not always |\n")
+            .append(command)
+            .append("\n```\n\n| Kind | What is wrong | Planted | Found | If not always |\n")
             .append("| --- | --- | --: | --: | --- |\n");
     for (Planted kind : kinds()) {
       AuditorTrial.Count count = trial.counts().get(kind.id());
@@ -71,9 +74,15 @@ final class AuditorPage {
     return page.toString();
   }
 
+  private String notRun() {
+    return cutOff.isEmpty()
+        ? ""
+        : "Not run, since the time was over: " + String.join("; ", cutOff) + ".\n\n";
+  }
+
   private static String why(Planted kind, AuditorTrial.Count count) {
     if (count.planted == 0) {
-      return "not planted in this run";
+      return Missed.never(kind.id());
     }
     return count.whole() ? "" : Missed.why(kind.id());
   }
@@ -93,10 +102,22 @@ final class AuditorPage {
 
   /** Why a kind is not found each time, as far as it is known. */
   private static final class Missed {
-    private static final Map<String, String> REASONS = Map.of();
+    private static final String LATER =
+        "missed in later weeks: of them the plan has no rotations yet, in which work could be"
+            + " lacking; in the first week the rotations give it away";
+
+    private static final Map<String, String> REASONS =
+        Map.of("day-emptied", LATER, "item-missing", LATER);
+
+    private static final Map<String, String> NEVER =
+        Map.of("equipment-machines", "no plan of these clubs uses a pitching machine");
 
     private static String why(String kind) {
       return REASONS.getOrDefault(kind, "missed");
+    }
+
+    private static String never(String kind) {
+      return NEVER.getOrDefault(kind, "not planted in this run");
     }
   }
 }

@@ -23,7 +23,6 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.plan.PlanRequest;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,8 +39,12 @@ class PaperCheckTest {
       new ClubReading(Path.of("demo-players"), CATALOGUE, false).record();
   private static final String CARDS = "u10/cards/";
 
+  /** Printed once: each test damages a copy. */
+  private static final PrintedClub SOUND =
+      PrintedClub.usual(CATALOGUE, DEMO, request(FROM, null, null));
+
   @TempDir private Path folder;
-  private PrintedClub demo;
+  private final PrintedClub demo = SOUND.copy();
 
   private static PlanRequest request(LocalDate from, String paper, String language) {
     return new PlanRequest(
@@ -50,11 +53,6 @@ class PaperCheckTest {
 
   private static String card(String player) {
     return CARDS + player + "-week-" + FROM + ".pdf";
-  }
-
-  @BeforeEach
-  void print() {
-    demo = PrintedClub.usual(CATALOGUE, DEMO, request(FROM, null, null));
   }
 
   @Test
@@ -119,7 +117,7 @@ class PaperCheckTest {
         "u10/log.pdf",
         "u10/packet.pdf",
         "u10/practice-2027-04-06.pdf",
-        "u10/tosses-2027-04-06.pdf"
+        "u14/tosses-2027-04-05.pdf"
       })
   void a_sheet_that_is_gone_is_told_even_where_the_list_forgets_it(String path) {
     demo.pdfs.remove(path);
@@ -143,7 +141,7 @@ class PaperCheckTest {
   @Test
   void a_page_that_was_taken_out_is_missed() throws IOException {
     for (String path : List.of(card("p03"), "u10/overview.pdf", "u10/practice-2027-04-06.pdf")) {
-      PrintedClub club = PrintedClub.usual(CATALOGUE, DEMO, request(FROM, null, null));
+      PrintedClub club = SOUND.copy();
       club.renewed(path, edited(club.pdfs.get(path), pdf -> pdf.removePage(1)));
 
       assertThat(club.said()).anyMatch(s -> s.contains(path));
@@ -180,7 +178,7 @@ class PaperCheckTest {
   @Test
   void sheets_of_another_group_are_told() {
     for (String sheet : List.of("overview", "arm", "packet", "log", "guide")) {
-      PrintedClub club = PrintedClub.usual(CATALOGUE, DEMO, request(FROM, null, null));
+      PrintedClub club = SOUND.copy();
       club.renewed("u10/" + sheet + ".pdf", club.pdfs.get("u14/" + sheet + ".pdf"));
 
       assertThat(club.said()).as(sheet).anyMatch(s -> s.contains("u10/" + sheet + ".pdf"));

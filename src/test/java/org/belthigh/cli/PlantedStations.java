@@ -10,56 +10,56 @@ final class PlantedStations extends KindList {
     kind(
         "stations-many",
         "seven stations",
-        "station",
+        "drills \\[|squads are at the stations|stations for",
         KindList::practices,
         s -> s.filled("stations"),
         s -> seven(s.list("stations")));
     kind(
         "station-twice",
         "a station stands there twice",
-        "station",
+        "station \\d+ stands twice",
         station,
         KindList::any,
         s -> s.twice("stations"));
     kind(
         "station-missing",
         "a station is missing",
-        "station|drill",
+        "squads are at the stations",
         station,
         KindList::any,
         s -> s.remove("stations"));
     kind(
         "station-screen",
         "a screen is taken from a station",
-        "screen",
+        "no screen is set up",
         station,
         s -> s.node().path("screen").asBoolean(),
         s -> s.node().put("screen", false));
     kind(
         "station-adult",
         "the adult is taken from a station",
-        "adult",
+        "without an adult|its other ways are",
         station,
         s -> s.node().path("adult").asBoolean(),
         s -> s.node().put("adult", false).put("adults", 0));
     kind(
         "station-drill",
         "a station has a drill that nobody does",
-        "drill",
+        "drills .*no-such-drill",
         station,
         s -> s.node().path("drills").isArray(),
         s -> s.list("drills").add("no-such-drill"));
     kind(
         "station-feet",
         "a station's distance is four feet",
-        "feet|ft",
+        "feet 4; its first drill has",
         station,
         s -> s.number("feet") > 8,
         s -> s.node().put("feet", 4));
     kind(
         "station-ball",
         "a station's ball is another",
-        "ball",
+        "ball baseball; its first drill has",
         station,
         s -> s.node().has("ball") && !s.is("ball", "baseball"),
         s -> s.node().put("ball", "baseball"));
@@ -67,56 +67,56 @@ final class PlantedStations extends KindList {
     kind(
         "station-number",
         "two stations have one number",
-        "station",
+        "station 1 stands twice",
         station,
         s -> s.siblings("stations").size() > 1 && s.number("station") > 1,
         s -> s.node().put("station", 1));
     kind(
         "station-screen-none",
         "a station draws a screen that it does not need",
-        "screen",
+        "a screen is set up; no drill needs it",
         station,
         s -> !s.node().path("screen").asBoolean(),
         s -> s.node().put("screen", true));
     kind(
         "station-gear",
         "a station's gear is emptied",
-        "gear|brought|asked|listed|needs",
+        "gear \\{\\}; its squads",
         station,
         s -> s.filled("gear"),
         s -> s.node().putArray("gear"));
     kind(
         "station-helmet",
         "the helmets are taken from a station",
-        "helmet|gear",
+        "gear \\{[^}]*\\}; its squads and drills ask for .*helmet",
         station,
         s -> s.node().path("gear").toString().contains("helmet"),
         s -> without(s.list("gear"), "helmet"));
     kind(
         "station-screen-gear",
         "the screen is taken from a station's gear",
-        "screen|gear",
+        "gear \\{[^}]*\\}; its squads and drills ask for .*screen",
         station,
         s -> s.node().path("gear").toString().contains("screen"),
         s -> without(s.list("gear"), "screen"));
     kind(
         "station-drills-none",
         "a station with a bat has no drill any more",
-        "drill|station",
+        "drills \\[\\]; its squads",
         station,
         s -> s.filled("drills"),
         s -> s.node().putArray("drills"));
     kind(
         "station-idle",
         "a station lists a known drill that nobody does",
-        "drill",
+        "drills \\[[^]]*(flip-countdown|tee-belt-high)[^]]*\\]; its squads",
         station,
         s -> s.filled("drills") && !s.siblings("stations").toString().contains("flip-countdown"),
         PlantedStations::idle);
     kind(
         "station-feed",
         "a station's feed is another",
-        "feed|fed",
+        "feed (live|tee); its first drill has",
         station,
         s -> s.node().hasNonNull("feed"),
         s -> s.node().put("feed", s.is("feed", "live") ? "tee" : "live"));
@@ -124,38 +124,43 @@ final class PlantedStations extends KindList {
     kind(
         "use-ball",
         "a use has another ball",
-        "ball|baseball",
+        "the ball is baseball; the ball of this drill",
         use,
         s -> !s.is("ball", "baseball"),
         s -> s.node().put("ball", "baseball"));
     kind(
         "use-feet",
         "a use is tossed from nine feet less",
-        "feet|ft",
+        "tossed from \\d+ ft; this drill is tossed from",
         use,
         s -> s.number("feet") > 12,
         s -> s.more("feet", -9));
     kind(
-        "use-missing", "a use is left out", "use|drill", use, KindList::any, s -> s.remove("uses"));
+        "use-missing",
+        "a use is left out",
+        "drills in use",
+        use,
+        KindList::any,
+        s -> s.remove("uses"));
     Places way = of(KindList::practices, "ways");
     kind(
         "way-swings",
         "more swings in rain than planned",
-        "swing",
+        "71 swings",
         way,
         s -> s.filled("swings"),
         PlantedStations::raise);
     kind(
         "way-adults",
         "another way has more adults than the practice",
-        "adult",
+        "adults is \\d+; by the calendar",
         way,
         KindList::any,
         s -> s.more("adults", 5));
     kind(
         "way-place",
         "in rain the field stays",
-        "place|field|cage",
+        "place is .field.; by the calendar",
         way,
         s -> s.is("way", "rain") && s.is("place", "cage"),
         s -> s.node().put("place", "field"));
@@ -163,35 +168,35 @@ final class PlantedStations extends KindList {
     kind(
         "way-adult",
         "bats at a station of another way without an adult",
-        "adult",
+        "without an adult",
         wet,
         s -> s.node().path("adult").asBoolean() && s.filled("drills"),
         s -> s.node().put("adult", false).put("adults", 0));
     kind(
         "way-screen",
         "a screen is taken from a station of another way",
-        "screen",
+        "no screen is set up",
         wet,
         s -> s.node().path("screen").asBoolean(),
         s -> s.node().put("screen", false));
     kind(
         "way-drill",
         "another way has a drill that is none",
-        "drill",
+        "the drill no-such-drill",
         wet,
         s -> s.filled("drills"),
         s -> s.list("drills").add("no-such-drill"));
     kind(
         "way-unknown",
         "a way that is none",
-        "way",
+        "its other ways are .*snow",
         way,
         KindList::any,
         s -> s.node().put("way", "snow"));
     kind(
         "station-many-seven",
         "seven stations where a place has room for fewer, in another way",
-        "station",
+        "stations with bats and",
         way,
         s -> s.filled("stations"),
         s -> seven(s.list("stations")));

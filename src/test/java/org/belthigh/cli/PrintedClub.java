@@ -20,10 +20,16 @@ import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlanRequest;
 import org.belthigh.plan.Planner;
+import org.belthigh.plan.practice.Effort;
 import org.belthigh.words.Words;
 
-/** A club that is planned and printed in memory, to be looked at and to be damaged. */
+/**
+ * A club that is planned and printed in memory, to be looked at and to be damaged. Its practices
+ * are laid out with little effort: what may stand on a sheet does not depend on it.
+ */
 final class PrintedClub implements Papers {
+  private static final Effort LITTLE = new Effort(0.05);
+
   final TreeMap<String, byte[]> pdfs = new TreeMap<>();
   final ObjectNode json;
   private final Catalogue catalogue;
@@ -38,7 +44,7 @@ final class PrintedClub implements Papers {
     this.catalogue = catalogue;
     this.record = record;
     Words words = ClubOptions.words(catalogue);
-    Plan plan = new Planner(catalogue).plan(record, request, History.none());
+    Plan plan = new Planner(catalogue, LITTLE).plan(record, request, History.none());
     PrintedFiles files = new PrintedFiles();
     Handouts handouts = large ? new Handouts(words).large() : new Handouts(words);
     handouts.print(
