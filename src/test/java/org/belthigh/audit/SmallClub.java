@@ -72,9 +72,15 @@ final class SmallClub {
     return this;
   }
 
+  /** As it is known on the first day of the plans. */
   ClubRecord record() throws IOException, Unusable {
+    return whole().upTo(FROM);
+  }
+
+  /** With every row, later ones too. */
+  ClubRecord whole() throws IOException, Unusable {
     Files.write(folder.resolve("calendar.csv"), calendar);
-    return Intake.read(folder, CATALOGUE).upTo(FROM);
+    return Intake.read(folder, CATALOGUE);
   }
 
   static LocalDate april(int day) {
