@@ -72,12 +72,18 @@ final class SmallClub {
     return this;
   }
 
-  /** As it is known on the first day of the plans. */
+  /** A stricter number of the club's own. */
+  SmallClub stricter(String line) throws IOException {
+    Path file = folder.resolve("club.yaml");
+    Files.writeString(file, Files.readString(file) + "stricter: {" + line + "}\n");
+    return this;
+  }
+
   ClubRecord record() throws IOException, Unusable {
     return whole().upTo(FROM);
   }
 
-  /** With every row, later ones too. */
+  /** With the rows dated after the first planned day. */
   ClubRecord whole() throws IOException, Unusable {
     Files.write(folder.resolve("calendar.csv"), calendar);
     return Intake.read(folder, CATALOGUE);
