@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What sheets say for safety, what must be there, and how they call a child. */
@@ -181,7 +182,8 @@ class SheetCheckTest {
           "practice.safety.adult",
           "practice.lightning",
           "practice.heat",
-          "safety.swing");
+          "safety.swing",
+          "safety.tee");
 
   private static String practice(List<String> keys, String gear, String stationGear) {
     return practice(keys, gear, stationGear, "");
@@ -263,6 +265,34 @@ class SheetCheckTest {
     String cards =
         practice(plain, "", "").replace("tee-belt-high", "spot-cards").replace("'tee'", "'none'");
     assertThat(sheet(cards)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "front-toss-drive, safety.front-toss.screen",
+    "foam-toss-yard, safety.front-toss.open",
+    "side-flip, safety.soft-toss.screen",
+    "overhand-drive, safety.overhand.screen",
+    "machine-near-and-far, safety.machine"
+  })
+  void how_the_ball_comes_is_said_for_each_drill(String drill, String key) throws Exception {
+    List<String> keys = new ArrayList<>(PRACTICE.subList(0, 4));
+    String gear = things("bat", "helmet", "tee", "net", "screen", "machine");
+    assertThat(sheet(practice(keys, gear, gear).replace("tee-belt-high", drill)))
+        .singleElement()
+        .asString()
+        .startsWith("u10 2027-04-06: it does not say: " + WORDS.say(key, "en").substring(0, 20));
+    keys.add(key);
+    assertThat(sheet(practice(keys, gear, gear).replace("tee-belt-high", drill))).isEmpty();
+  }
+
+  @Test
+  void a_swing_without_a_ball_has_nothing_that_comes() throws Exception {
+    assertThat(
+            sheet(
+                practice(PRACTICE.subList(0, 4), things("bat", "helmet"), "")
+                    .replace("tee-belt-high", "swing-and-stand")))
+        .isEmpty();
   }
 
   @Test
