@@ -18,6 +18,8 @@ import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.PlanRequest;
+import org.belthigh.plan.Planner;
+import org.belthigh.plan.practice.Effort;
 
 /**
  * A club of four with a little of everything, planned for two weeks and printed once: Ada pitches
@@ -28,6 +30,7 @@ final class TinyClub {
   static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
   static final LocalDate FROM = LocalDate.of(2027, 4, 5);
   private static final int WEEKS = 2;
+  private static final double LITTLE = 0.05;
 
   private static final List<String> ROSTER =
       List.of(
@@ -62,22 +65,34 @@ final class TinyClub {
           "2027-04-04,c1,cleared,arm-pain,physician",
           "2027-04-12,d1,illness,,");
 
-  /** Planned and printed once. */
+  /** Read once. */
   private static final class Held {
-    private static final TinyClub CLUB = new TinyClub();
+    private static final ClubRecord RECORD = read();
   }
 
-  private final ClubRecord record;
-  private final PrintedClub printed;
+  /** Printed once. */
+  private static final class Prints {
+    private static final PrintedClub PRINTED =
+        PrintedClub.usual(CATALOGUE, record(), request());
+  }
 
-  private TinyClub() {
-    this.record = read();
-    this.printed =
-        PrintedClub.usual(
-            CATALOGUE,
-            record,
-            new PlanRequest(
-                FROM, WEEKS, Set.of(), Set.of(), Optional.empty(), Optional.empty()));
+  /** Planned once with little search, and not printed. */
+  private static final class Plans {
+    private static final ObjectNode PLAN = planned();
+  }
+
+  private TinyClub() {}
+
+  private static PlanRequest request() {
+    return new PlanRequest(FROM, WEEKS, Set.of(), Set.of(), Optional.empty(), Optional.empty());
+  }
+
+  private static ObjectNode planned() {
+    Planner planner = new Planner(CATALOGUE, new Effort(LITTLE));
+    ObjectNode plan =
+        PlanJson.of(planner.plan(record(), request()), ClubOptions.words(CATALOGUE));
+    new PrintedFiles().into(plan, Set.of());
+    return plan;
   }
 
   private static ClubRecord read() {
@@ -132,12 +147,17 @@ final class TinyClub {
   }
 
   static ClubRecord record() {
-    return Held.CLUB.record;
+    return Held.RECORD;
   }
 
   /** A plan and its prints, which may be damaged. */
   static PrintedClub printed() {
-    return Held.CLUB.printed.copy();
+    return Prints.PRINTED.copy();
+  }
+
+  /** A plan without prints, which may be damaged. */
+  static ObjectNode plan() {
+    return Plans.PLAN.deepCopy();
   }
 
   /** What the auditor says of a plan beside the club. */
