@@ -166,8 +166,7 @@ class ArmsCheckTest {
   void known_to_is_the_last_outing_that_was_reported() throws Exception {
     outings("04-01,a1,0,game,,", "03-30,a1,0,game,,", "04-02,b1,0,game,,");
     assertThat(said("a1", arm("2027-04-05", "no-pitching", 0, false, "'2027-03-30'")))
-        .containsExactly(
-            "known_to is \"2027-03-30\"; the last outing reported is of 2027-04-01");
+        .containsExactly("known_to is \"2027-03-30\"; the last outing reported is of 2027-04-01");
     outings("04-02,b1,0,game,,");
     assertThat(said("a1", arm("2027-04-05", "no-pitching", 0, false, "null"))).isEmpty();
     assertThat(said("a1", arm("2027-04-05", "no-pitching", 0, false, "'2027-04-01'"))).hasSize(1);
@@ -207,8 +206,7 @@ class ArmsCheckTest {
     Files.writeString(
         file, Files.readString(file).replace("age: [9, 10],", "age: [9, 10], sport: softball,"));
     outings("04-01,a1,0,game,,");
-    assertThat(ada(0))
-        .containsExactly("the child may pitch; no table is borrowed for softball");
+    assertThat(ada(0)).containsExactly("the child may pitch; no table is borrowed for softball");
   }
 
   @Test
@@ -271,8 +269,7 @@ class ArmsCheckTest {
   @Test
   void nobody_pitches_three_days_running() throws Exception {
     outings("04-04,a1,5,game,,", "04-03,a1,5,game,,");
-    assertThat(ada(0))
-        .contains("the child may pitch; 2 days running before it, at most 2");
+    assertThat(ada(0)).contains("the child may pitch; 2 days running before it, at most 2");
     outings("04-04,a1,5,game,,", "04-02,a1,5,game,,");
     assertThat(ada(0)).isEmpty();
     outings("04-04,a1,5,game,,", "04-03,a1,0,game,,", "04-02,a1,5,game,,");

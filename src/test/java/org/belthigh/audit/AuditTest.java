@@ -297,7 +297,11 @@ class AuditTest {
     ((ObjectNode) plan.at("/practices/0")).put("hitting_minutes", 10);
     plan.withArray("/practices/0/rotations").addObject().put("minute", 0).put("minutes", 99);
     new SmallClub(folder)
-        .with("throws.csv", "date,player,pitches,kind", "2027-04-05,a1,20,game", "2027-04-07,a1,5,game");
+        .with(
+            "throws.csv",
+            "date,player,pitches,kind",
+            "2027-04-05,a1,20,game",
+            "2027-04-07,a1,5,game");
     SmallClub club = new SmallClub(folder).calendar("2027-04-06,u10,practice,90,40,1");
     List<String> said =
         texts(new Audit(CATALOGUE).beside("plan.json", plan.toString(), club.whole()));
@@ -358,7 +362,9 @@ class AuditTest {
     }
     new SmallClub(folder)
         .with(
-            "wellness.csv", "date,player,kind,clears,by", "2027-04-04,a1,cleared,arm-pain,physician");
+            "wellness.csv",
+            "date,player,kind,clears,by",
+            "2027-04-04,a1,cleared,arm-pain,physician");
 
     assertThat(beside(plan))
         .anyMatch(t -> t.contains("within the days after the clearance of arm-pain"))

@@ -32,7 +32,8 @@ class CardPaperTest {
       You may pitch on Mon, up to 75.
       Stay behind the net.
       """;
-  private static final String HOME_6 = "Ada\nTue, April 6\nSpot cards on the wall\nAn adult stays.\n";
+  private static final String HOME_6 =
+      "Ada\nTue, April 6\nSpot cards on the wall\nAn adult stays.\n";
   private static final String HOME_8 =
       "Ada\nThu, April 8\nQuick strike or ball\nFrom 15 ft\n11 low\n12 high\nAn adult stays.\n";
 
@@ -99,8 +100,7 @@ class CardPaperTest {
                         + "]}")
                     .replace('\'', '"'));
     PrintedPlan plan = PrintedPlan.of(node, CATALOGUE, record).orElseThrow();
-    Stream<PrintedPages.Page> read =
-        pages.stream().map(t -> new PrintedPages.Page(t, 612, 792));
+    Stream<PrintedPages.Page> read = pages.stream().map(t -> new PrintedPages.Page(t, 612, 792));
     Paper paper = Paper.of("card.pdf", new PrintedPages("", language, read.toList()), "Two Files");
     PaperFindings findings = new PaperFindings("plan.json");
     new CardPaper(plan, paper, node.at("/players/0"), findings).check(card, home);
@@ -153,7 +153,9 @@ class CardPaperTest {
         Optional.of(
             new SmallClub(folder)
                 .with(
-                    "roster.csv", "id,first_name,born,bats,number,group", "a1,Ada,2017-01-05,R,7,u10")
+                    "roster.csv",
+                    "id,first_name,born,bats,number,group",
+                    "a1,Ada,2017-01-05,R,7,u10")
                 .record());
     assertThat(said(sound())).as("without its number").hasSize(1);
   }
@@ -180,8 +182,7 @@ class CardPaperTest {
   @CsvSource({"April 5, April 12", "April 11, April 18"})
   void the_card_is_of_the_week(String was, String is) throws Exception {
     assertThat(wrong(0, was + (was.endsWith("11") ? "\n" : " to"), is + "\n"))
-        .containsExactly(
-            "the card is not that of the week; its week is 2027-04-05 to 2027-04-11");
+        .containsExactly("the card is not that of the week; its week is 2027-04-05 to 2027-04-11");
   }
 
   @ParameterizedTest
@@ -283,8 +284,7 @@ class CardPaperTest {
   @Test
   void a_home_sheet_is_of_its_day_with_drill_distance_and_each_toss() throws Exception {
     assertThat(wrong(1, "Tue, April 6", "Tue, April 7"))
-        .containsExactly(
-            "a home sheet is not of 2027-04-06; each home day has its sheet");
+        .containsExactly("a home sheet is not of 2027-04-06; each home day has its sheet");
     assertThat(wrong(2, name("quick-strike-ball"), "Something"))
         .singleElement()
         .asString()
@@ -311,7 +311,6 @@ class CardPaperTest {
   @Test
   void a_day_on_hold_has_no_home_sheet() throws Exception {
     holds = "{'kind':'everything','from':'2027-04-08','until':'2027-04-08'}";
-    assertThat(said(sound()))
-        .contains("there is a home sheet of 2027-04-08; that day is on hold");
+    assertThat(said(sound())).contains("there is a home sheet of 2027-04-08; that day is on hold");
   }
 }

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Who may catch after pitching on one day. Little League Regulation VI: 41 pitches end catching; who
- * caught first does not go back behind the plate after 21 pitches, at 15 and 16 after 31. Pitch
+ * Who may catch after pitching on one day. Little League Regulation VI: 41 pitches end catching;
+ * who caught first does not go back behind the plate after 21 pitches, at 15 and 16 after 31. Pitch
  * Smart 2018: pitchers should not catch at all.
  */
 class CatchCheckTest {
@@ -69,8 +69,9 @@ class CatchCheckTest {
     assertThat(ada(true))
         .singleElement()
         .asString()
-        .startsWith("a1 2027-04-05, arm: the child may catch; 41 pitches bar catching by"
-            + " little-league-reg-vi");
+        .startsWith(
+            "a1 2027-04-05, arm: the child may catch; 41 pitches bar catching by"
+                + " little-league-reg-vi");
     assertThat(ada(false)).as("who is told not to catch").isEmpty();
   }
 

@@ -45,9 +45,11 @@ class DecisionCheckTest {
 
   @BeforeEach
   void open() throws Exception {
-    List<String> tosses = new ArrayList<>(List.of("date,player,drill,round,toss,zone,called,swing"));
+    List<String> tosses =
+        new ArrayList<>(List.of("date,player,drill,round,toss,zone,called,swing"));
     for (int i = 1; i <= 40; i++) {
-      tosses.add("2027-03-30,a1,zone-call,1," + i + (i % 2 == 0 ? ",5,strike,no" : ",ball,ball,no"));
+      tosses.add(
+          "2027-03-30,a1,zone-call,1," + i + (i % 2 == 0 ? ",5,strike,no" : ",ball,ball,no"));
     }
     club = new SmallClub(folder).with("logs/march.csv", tosses.toArray(String[]::new));
     ClubRecord group = club.record().byGroup().get("u10");

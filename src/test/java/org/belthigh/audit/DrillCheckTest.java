@@ -255,8 +255,7 @@ class DrillCheckTest {
     Findings findings = SmallClub.findings();
     FinishedPlan plan =
         SmallClub.plan(SmallClub.ada(SmallClub.swings(6, 20), SmallClub.home(7, 9, 8)));
-    new DrillCheck(
-            CATALOGUE, LIMITS, new Ages(FROM, Optional.empty()), Optional.empty(), findings)
+    new DrillCheck(CATALOGUE, LIMITS, new Ages(FROM, Optional.empty()), Optional.empty(), findings)
         .check(plan, practice);
     return SmallClub.said(findings);
   }

@@ -81,7 +81,6 @@ class FrontCheckTest {
   @Test
   void what_is_no_fault_now_is_not_told() throws Exception {
     assertThat(said("'set_aside':[]", "'set_aside':['A row of old.']"))
-        .containsExactly(
-            "set_aside: 'A row of old.'; the club folder has no such fault now");
+        .containsExactly("set_aside: 'A row of old.'; the club folder has no such fault now");
   }
 }

@@ -29,10 +29,7 @@ class HealthDaysTest {
       lines.add("2027-" + row);
     }
     List<Wellness> wellness =
-        new SmallClub(folder)
-            .with("wellness.csv", lines.toArray(String[]::new))
-            .whole()
-            .wellness();
+        new SmallClub(folder).with("wellness.csv", lines.toArray(String[]::new)).whole().wellness();
     assertThat(wellness).as("each row could be read").hasSize(rows.length);
     return new HealthDays(wellness);
   }

@@ -55,8 +55,7 @@ class HoldSaidCheckTest {
   }
 
   private List<String> ada(String hold) throws Exception {
-    return Beside.ofAda(
-            club, "'holds':[" + hold + "]", (g, c) -> new HoldSaidCheck(g).check(c))
+    return Beside.ofAda(club, "'holds':[" + hold + "]", (g, c) -> new HoldSaidCheck(g).check(c))
         .stream()
         .map(t -> t.replaceFirst("^a1, hold on [a-z]*: ", ""))
         .toList();
@@ -184,8 +183,7 @@ class HoldSaidCheckTest {
   @Test
   void its_reason_names_the_child_and_the_day() throws Exception {
     assertThat(head("Ada was hurt", "Somebody was hurt"))
-        .containsExactly(
-            "its reason is 'Somebody was hurt on Apr 3.'; the reason names the child");
+        .containsExactly("its reason is 'Somebody was hurt on Apr 3.'; the reason names the child");
     for (String day : List.of("Apr 4", "Apr 13", "Apr 30")) {
       assertThat(head("Apr 3", day))
           .as(day)

@@ -115,8 +115,7 @@ class ItemCheckTest {
   void an_easy_week_goes_back_a_step_and_no_other_does(
       String kind, String date, String step, boolean may) throws Exception {
     String keys = SEE_2.replace("usual", kind) + ",";
-    String tracks =
-        SOUND.replace("quick-strike-ball", "watch-behind-net").replace("see-2", step);
+    String tracks = SOUND.replace("quick-strike-ball", "watch-behind-net").replace("see-2", step);
 
     assertThat(ada(keys + on(date, "field", tracks)).isEmpty()).isEqualTo(may);
   }
@@ -127,8 +126,9 @@ class ItemCheckTest {
         .as("of see-1 alone")
         .singleElement()
         .asString()
-        .startsWith("a1 2027-04-06, catch-the-strikes: a drill of another step than see-2; its"
-            + " drills are [quick-strike-ball,");
+        .startsWith(
+            "a1 2027-04-06, catch-the-strikes: a drill of another step than see-2; its"
+                + " drills are [quick-strike-ball,");
   }
 
   @Test
@@ -141,9 +141,7 @@ class ItemCheckTest {
         .asString()
         .contains("high-low-call: a drill of another step than see-2", "or those of a step before");
     String both = SOUND.replace("quick-strike-ball", "freeze-track");
-    assertThat(ada(SEE_2 + "," + day("field", both)))
-        .as("of see-1 and see-2")
-        .isEmpty();
+    assertThat(ada(SEE_2 + "," + day("field", both))).as("of see-1 and see-2").isEmpty();
   }
 
   @ParameterizedTest

@@ -24,10 +24,7 @@ class LaterRowsCheckTest {
         "2027-04-05,b1,illness,,",
         "2027-04-06,a1,head-injury,,");
     club.with(
-        "throws.csv",
-        "date,player,pitches,kind",
-        "2027-04-05,b1,20,game",
-        "2027-04-09,b1,30,game");
+        "throws.csv", "date,player,pitches,kind", "2027-04-05,b1,20,game", "2027-04-09,b1,30,game");
   }
 
   private String row(String file, int line, String date, String player, String says) {

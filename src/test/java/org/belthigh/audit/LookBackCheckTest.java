@@ -15,8 +15,7 @@ class LookBackCheckTest {
   @TempDir private Path folder;
 
   private List<String> ada(String keys) throws Exception {
-    return Beside.ofAda(
-        new SmallClub(folder), keys, (g, c) -> new LookBackCheck(g).check(c));
+    return Beside.ofAda(new SmallClub(folder), keys, (g, c) -> new LookBackCheck(g).check(c));
   }
 
   private List<String> wrong(String was, String is) throws Exception {

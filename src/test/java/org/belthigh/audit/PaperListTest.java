@@ -99,13 +99,13 @@ class PaperListTest {
     listed.add(file(path, 3, ABC, "'a1'"));
 
     assertThat(said())
-        .containsExactly(path + ", a1: the sheet is not there; every sheet that was printed is kept");
+        .containsExactly(
+            path + ", a1: the sheet is not there; every sheet that was printed is kept");
     assertThat(there).isEmpty();
   }
 
   @Test
-  void a_sheet_of_another_length_or_digest_is_told_and_looked_into_all_the_same()
-      throws Exception {
+  void a_sheet_of_another_length_or_digest_is_told_and_looked_into_all_the_same() throws Exception {
     asked = "'overview'";
     ada("");
     sheet("u10/overview.pdf");
@@ -131,8 +131,7 @@ class PaperListTest {
     sheet("u10/overview.pdf");
 
     assertThat(said())
-        .containsExactly(
-            "u10/overview.pdf: it stands twice in files; each print is listed once");
+        .containsExactly("u10/overview.pdf: it stands twice in files; each print is listed once");
   }
 
   @Test
@@ -237,7 +236,6 @@ class PaperListTest {
                 + " prints, and each sheet under files");
     assertThat(said(start + ",'prints':['overview']}")).hasSize(1);
     assertThat(said(start + ",'prints':[],'files':[]}"))
-        .containsExactly(
-            "prints: nothing was asked for; a plan prints at least one kind of sheet");
+        .containsExactly("prints: nothing was asked for; a plan prints at least one kind of sheet");
   }
 }

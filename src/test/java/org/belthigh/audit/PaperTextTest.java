@@ -149,9 +149,7 @@ class PaperTextTest {
     return Paper.of(
         "u10/arm.pdf",
         new PrintedPages(
-            "Arm",
-            "en",
-            Stream.of(pages).map(t -> new PrintedPages.Page(t, 612, 792)).toList()),
+            "Arm", "en", Stream.of(pages).map(t -> new PrintedPages.Page(t, 612, 792)).toList()),
         "Two Files");
   }
 

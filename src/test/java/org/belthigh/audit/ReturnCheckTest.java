@@ -43,11 +43,7 @@ class ReturnCheckTest {
     Findings findings = SmallClub.findings();
     ClubRecord record = club.record();
     new ReturnCheck(
-            SmallClub.plan(person),
-            findings,
-            LIMITS,
-            new Ages(FROM, Optional.of(record)),
-            record)
+            SmallClub.plan(person), findings, LIMITS, new Ages(FROM, Optional.of(record)), record)
         .check(person);
     return SmallClub.said(findings);
   }

@@ -81,8 +81,7 @@ class SheetCheckTest {
   void a_label_has_the_first_name_and_the_number_of_the_shirt() throws Exception {
     assertThat(labels("Ada 4", "Bo")).isEmpty();
     assertThat(labels("Ida 4", "Bo"))
-        .containsExactly(
-            "a1: the label is 'Ida 4'; sheets call the child by its first name");
+        .containsExactly("a1: the label is 'Ida 4'; sheets call the child by its first name");
     assertThat(labels("Ada 5", "Bo"))
         .containsExactly("a1: the label is 'Ada 5'; it has the number of the shirt");
   }
@@ -189,8 +188,7 @@ class SheetCheckTest {
     return practice(keys, gear, stationGear, "");
   }
 
-  private static String practice(
-      List<String> keys, String gear, String stationGear, String uses) {
+  private static String practice(List<String> keys, String gear, String stationGear, String uses) {
     return "{'practices':[{'group':'u10','date':'2027-04-06','cautions':["
         + said(keys.toArray(String[]::new))
         + "],'gear':["

@@ -78,8 +78,17 @@ class TeamPaperTest {
   }
 
   private static String row(String label, String one, String two) {
-    return "Overview\n" + label + " " + one + " " + step("see-3") + " " + two + " "
-        + step("drive-2") + "\nCy nothing\n";
+    return "Overview\n"
+        + label
+        + " "
+        + one
+        + " "
+        + step("see-3")
+        + " "
+        + two
+        + " "
+        + step("drive-2")
+        + "\nCy nothing\n";
   }
 
   @Test
@@ -135,8 +144,7 @@ class TeamPaperTest {
         .containsExactly(
             "its pages are not whole, or a foot is missing; each page is there, with its foot");
     assertThat(saidOf(TeamPaper::whole, "Sheet\n" + FOOT.replace("April 5", "April 12")))
-        .containsExactly(
-            "a foot is not of 2027-04-05; each page says for which day it was made");
+        .containsExactly("a foot is not of 2027-04-05; each page says for which day it was made");
     assertThat(saidOf(TeamPaper::whole, "Sheet\n" + FOOT.replace("Under 10", "Under 14")))
         .containsExactly("it is a sheet of another group; each foot says Under 10");
     language = "de";
@@ -155,8 +163,12 @@ class TeamPaperTest {
 
   private void arms(String ada, String cy) {
     plan =
-        "'players':[{'player':'a1','label':'Ada','group':'u10','arms':[" + ada + "]},"
-            + "{'player':'c1','label':'Cy','group':'u10','arms':[" + cy + "]}]";
+        "'players':[{'player':'a1','label':'Ada','group':'u10','arms':["
+            + ada
+            + "]},"
+            + "{'player':'c1','label':'Cy','group':'u10','arms':["
+            + cy
+            + "]}]";
   }
 
   @Test
@@ -168,8 +180,7 @@ class TeamPaperTest {
             "a1: the row of Ada does not have 2 days with a number; the arm sheet says for each day"
                 + " what the plan says");
     assertThat(said("Cy rest", TeamPaper::arms))
-        .containsExactly(
-            "a1: Ada has no row; each child who may pitch stands on the arm sheet");
+        .containsExactly("a1: Ada has no row; each child who may pitch stands on the arm sheet");
   }
 
   @ParameterizedTest
@@ -247,8 +258,7 @@ class TeamPaperTest {
   }
 
   @Test
-  void each_child_stands_in_its_squad_and_where_it_must_not_throw_or_take_part()
-      throws Exception {
+  void each_child_stands_in_its_squad_and_where_it_must_not_throw_or_take_part() throws Exception {
     practice("");
     assertThat(practice("No throwing: Ada\n", ""))
         .containsExactly(

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What a plan of two weeks from April 5 says of its weeks and days. Which weeks are lighter is ours,
- * common practice: each fourth of a season, and the three days before a tournament.
+ * What a plan of two weeks from April 5 says of its weeks and days. Which weeks are lighter is
+ * ours, common practice: each fourth of a season, and the three days before a tournament.
  */
 class WeekCheckTest {
   private static final String FIRST = "{'first':'2027-04-05','kind':'usual','says':null}";
@@ -46,7 +46,12 @@ class WeekCheckTest {
   }
 
   private static String first(String kind, String says) {
-    return "'weeks':[{'first':'2027-04-05','kind':'" + kind + "','says':" + says + "}," + SECOND
+    return "'weeks':[{'first':'2027-04-05','kind':'"
+        + kind
+        + "','says':"
+        + says
+        + "},"
+        + SECOND
         + "]";
   }
 
@@ -175,12 +180,7 @@ class WeekCheckTest {
   @ParameterizedTest
   @ValueSource(strings = {"null", "' '"})
   void each_day_says_what_it_is(String note) throws Exception {
-    assertThat(
-            ada(
-                WEEKS
-                    + ","
-                    + day("2027-04-06", "rest", false, "")
-                        .replace("'Rest day'", note)))
+    assertThat(ada(WEEKS + "," + day("2027-04-06", "rest", false, "").replace("'Rest day'", note)))
         .containsExactly("a1 2027-04-06: nothing says what the day is; each day has its note");
   }
 

@@ -155,8 +155,7 @@ class YearCheckTest {
         .containsExactly("a1, sport_months: known is '9'; by the club folder it is 8");
     assertThat(months("2026-05", "2027-04", own, 8)).isEmpty();
     assertThat(months("2026-04", "2027-04", own, 8))
-        .containsExactly(
-            "a1, sport_months: from is '2026-04'; by the club folder it is 2026-05");
+        .containsExactly("a1, sport_months: from is '2026-04'; by the club folder it is 2026-05");
     assertThat(months("2026-05", "2027-05", own, 8))
         .containsExactly("a1, sport_months: to is '2027-05'; by the club folder it is 2027-04");
     assertThat(months("2026-05", "2027-04", own, 9))

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Each kind of fault that {@code docs/auditor.md} calls found is found in a club of four, one test a
- * kind, so that a mistake in one check fails by the name of the fault that it no longer finds.
+ * Each kind of fault that {@code docs/auditor.md} calls found is found in a club of four, one test
+ * a kind, so that a mistake in one check fails by the name of the fault that it no longer finds.
  */
 class EachFaultIsFoundTest {
   private static final int DICE = 7;

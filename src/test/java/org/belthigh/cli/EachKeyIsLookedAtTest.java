@@ -203,8 +203,7 @@ class EachKeyIsLookedAtTest {
   /** A sound plan, and what is said of it when one key is wrong. */
   private static final class Trial {
     private final PrintedClub sound = TinyClub.printed();
-    private final Set<String> plan =
-        new HashSet<>(TinyClub.beside(sound.json, TinyClub.record()));
+    private final Set<String> plan = new HashSet<>(TinyClub.beside(sound.json, TinyClub.record()));
     private final Set<String> papers = new HashSet<>(sound.said());
 
     boolean tells(String path) {

@@ -72,8 +72,7 @@ final class TinyClub {
 
   /** Printed once. */
   private static final class Prints {
-    private static final PrintedClub PRINTED =
-        PrintedClub.usual(CATALOGUE, record(), request());
+    private static final PrintedClub PRINTED = PrintedClub.usual(CATALOGUE, record(), request());
   }
 
   /** Planned once with little search, and not printed. */
@@ -89,8 +88,7 @@ final class TinyClub {
 
   private static ObjectNode planned() {
     Planner planner = new Planner(CATALOGUE, new Effort(LITTLE));
-    ObjectNode plan =
-        PlanJson.of(planner.plan(record(), request()), ClubOptions.words(CATALOGUE));
+    ObjectNode plan = PlanJson.of(planner.plan(record(), request()), ClubOptions.words(CATALOGUE));
     new PrintedFiles().into(plan, Set.of());
     return plan;
   }
