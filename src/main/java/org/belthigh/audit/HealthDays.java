@@ -58,8 +58,14 @@ final class HealthDays {
     return walk(day);
   }
 
-  /** Complaints after {@code day} and up to {@code last}; none of them has been ended yet then. */
+  /**
+   * Complaints after {@code day} and up to {@code last}; none of them has been ended yet then.
+   * Empty where {@code last} lies before {@code day}, as a plan with a wrong date may ask.
+   */
   List<Open> begunAfter(LocalDate day, LocalDate last) {
+    if (last.isBefore(day)) {
+      return List.of();
+    }
     Map<Wellness.Kind, Open> first = new EnumMap<>(Wellness.Kind.class);
     days.subMap(day, false, last, true)
         .forEach(

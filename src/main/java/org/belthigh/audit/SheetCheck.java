@@ -23,6 +23,7 @@ final class SheetCheck {
   private static final List<String> PRACTICE =
       List.of("practice.safety.adult", "practice.lightning", "practice.heat");
   private static final Set<String> COUNTED = Set.of("tee", "net", "screen", "machine");
+  private static final Set<String> TOSSED = Set.of("soft-toss", "front-toss", "overhand");
   private static final String HELMET = "helmet";
 
   private final Given given;
@@ -95,9 +96,10 @@ final class SheetCheck {
         gear.add(HELMET);
         gear.add("bat");
       }
-      boolean bare = !drill.swing() && drill.balls().containsValue(Ball.NONE);
+      boolean without = drill.balls().values().stream().allMatch(b -> b == Ball.NONE);
+      boolean bare = without || (!drill.swing() && drill.balls().containsValue(Ball.NONE));
       if (!bare) {
-        wanted.add("safety." + drill.safety().id() + ".field");
+        wanted.add(fed(drill));
       }
       drill.gear().stream().filter(COUNTED::contains).forEach(gear::add);
     }
@@ -108,6 +110,15 @@ final class SheetCheck {
         .filter(g -> things.getOrDefault(g, 0) < 1)
         .forEach(g -> given.broken(where, "no " + g + " under what to bring", "a drill needs it"));
     stationGear(where, practice);
+  }
+
+  /** The sentence about how the ball comes: a toss from behind a screen, or one of soft balls. */
+  private static String fed(Drill drill) {
+    String key = "safety." + drill.safety().id();
+    if (!TOSSED.contains(drill.safety().id())) {
+      return key;
+    }
+    return key + (drill.gear().contains("screen") ? ".screen" : ".open");
   }
 
   private List<Drill> drills(JsonNode practice) {

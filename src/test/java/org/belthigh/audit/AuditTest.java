@@ -10,7 +10,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.belthigh.model.Problem;
 import org.junit.jupiter.api.Test;
@@ -275,5 +278,166 @@ class AuditTest {
     assertThat(new Audit(CATALOGUE).alone("plan.json", "{\n\"club\": }"))
         .singleElement()
         .satisfies(p -> assertThat(p.text()).startsWith("plan.json line 2: this is not JSON"));
+  }
+
+  @Test
+  void each_check_beside_the_club_is_made() throws Exception {
+    ObjectNode plan = plan();
+    ObjectNode ada = ada(plan);
+    ada.put("label", "Ida").putArray("arms").addObject().put("date", "2027-04-05");
+    ((ObjectNode) ada.at("/arms/0")).put("answer", "may-pitch").put("may_catch", true);
+    ObjectNode day = (ObjectNode) ada.at("/days/0");
+    ((ObjectNode) sixth(plan).at("/items/0")).put("skill", "see").put("step", "drive-1");
+    for (int i = 0; i < 14; i++) {
+      ObjectNode home = (ObjectNode) ada.at("/days/" + i);
+      home.put("place", i == 1 ? "field" : "home");
+    }
+    assertThat(day.path("place").asText()).isEqualTo("home");
+    plan.putObject("asked").putArray("players").add("b1");
+    ((ObjectNode) plan.at("/practices/0")).put("hitting_minutes", 10);
+    plan.withArray("/practices/0/rotations").addObject().put("minute", 0).put("minutes", 99);
+    new SmallClub(folder)
+        .with(
+            "throws.csv",
+            "date,player,pitches,kind",
+            "2027-04-05,a1,20,game",
+            "2027-04-07,a1,5,game");
+    SmallClub club = new SmallClub(folder).calendar("2027-04-06,u10,practice,90,40,1");
+    List<String> said =
+        texts(new Audit(CATALOGUE).beside("plan.json", plan.toString(), club.whole()));
+
+    assertThat(said)
+        .as("front")
+        .anyMatch(t -> t.startsWith("rule_books: pitch-smart-2018 is missing"))
+        .as("roster")
+        .anyMatch(t -> t.startsWith("a1: the child was not asked for"))
+        .as("practice")
+        .anyMatch(t -> t.startsWith("u10 2027-04-06") && t.contains("hitting_minutes"))
+        .as("rotation")
+        .anyMatch(t -> t.startsWith("u10 2027-04-06") && t.contains("minute 99"))
+        .as("later rows")
+        .anyMatch(t -> t.startsWith("later_rows: nothing is said of"))
+        .as("labels")
+        .anyMatch(t -> t.startsWith("a1: the label is 'Ida'"))
+        .as("holds say why")
+        .anyMatch(t -> t.startsWith("a1, hold on throwing: the source is ''"))
+        .as("decisions")
+        .anyMatch(t -> t.startsWith("a1, see: "))
+        .as("items")
+        .anyMatch(t -> t.startsWith("a1 2027-04-06, tee-belt-high: its skill is 'see'"))
+        .as("arms")
+        .anyMatch(t -> t.startsWith("a1, arms: days"))
+        .as("catching")
+        .anyMatch(t -> t.startsWith("a1 2027-04-05, arm: the child may catch"))
+        .as("cards and home sheets")
+        .anyMatch(t -> t.startsWith("a1, card: "))
+        .as("weeks")
+        .anyMatch(t -> t.startsWith("a1: 0 weeks are named"))
+        .as("the plan before")
+        .anyMatch(t -> t.startsWith("a1: nothing is said of the plan before"))
+        .as("months of the sport")
+        .anyMatch(t -> t.startsWith("a1, sport_months: from is"));
+  }
+
+  @Test
+  void a_plan_of_the_form_of_today_is_not_called_old() throws Exception {
+    ObjectNode plan = plan();
+    plan.putArray("files");
+    assertThat(beside(plan)).anyMatch(t -> t.startsWith("plan: it is of an older form"));
+    plan.putArray("later_rows");
+    assertThat(beside(plan)).noneMatch(t -> t.startsWith("plan: it is of an older form"));
+  }
+
+  @Test
+  void less_after_a_clearance_and_one_drill_for_weeks_are_looked_at() throws Exception {
+    ObjectNode plan = plan();
+    for (int i = 0; i < 14; i++) {
+      ObjectNode day = (ObjectNode) ada(plan).at("/days/" + i);
+      day.put("place", "home");
+      day.putArray("items")
+          .addObject()
+          .put("drill", "stand-in-spot")
+          .put("step", "see-5")
+          .put("swings", i == 2 ? 60 : 0);
+    }
+    new SmallClub(folder)
+        .with(
+            "wellness.csv",
+            "date,player,kind,clears,by",
+            "2027-04-04,a1,cleared,arm-pain,physician");
+
+    assertThat(beside(plan))
+        .anyMatch(t -> t.contains("within the days after the clearance of arm-pain"))
+        .anyMatch(t -> t.contains("more than 9 times running at home"));
+  }
+
+  @Test
+  void the_other_ways_of_a_practice_are_read() throws Exception {
+    ObjectNode plan = plan();
+    ObjectNode way = plan.withArray("/practices/0/ways").addObject();
+    way.put("way", "rain").put("place", "cage").put("adults", 1);
+    way.putObject("swings").put("a1", 9);
+    way.putArray("stations").addObject().put("station", 1).put("adult", true).putArray("drills");
+
+    FinishedPlan read = new FinishedPlanFile(SmallClub.findings()).read(plan).orElseThrow();
+
+    FinishedPlan.Way rain = read.practices().get(0).ways().get(0);
+    assertThat(rain.name()).isEqualTo("rain");
+    assertThat(rain.place()).isEqualTo("cage");
+    assertThat(rain.adults()).isEqualTo(1);
+    assertThat(rain.swings()).containsExactly(Map.entry("a1", 9));
+    assertThat(rain.stations()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, false", "1, true", "16, true", "17, false"})
+  void a_plan_has_one_to_sixteen_weeks(int weeks, boolean may) {
+    Findings findings = SmallClub.findings();
+    boolean read = new FinishedPlanFile(findings).read(plan().put("weeks", weeks)).isPresent();
+
+    assertThat(read).isEqualTo(may);
+    assertThat(SmallClub.said(findings))
+        .isEqualTo(
+            may ? List.of() : List.of("weeks: " + weeks + " weeks; a plan has 1 to 16 weeks"));
+  }
+
+  @Test
+  void weeks_that_are_no_number_are_told_once() {
+    Findings findings = SmallClub.findings();
+
+    assertThat(new FinishedPlanFile(findings).read(plan().put("weeks", "two"))).isEmpty();
+    assertThat(SmallClub.said(findings)).hasSize(1);
+    Findings below = SmallClub.findings();
+    assertThat(new FinishedPlanFile(below).read(plan().put("weeks", -1))).isEmpty();
+    assertThat(SmallClub.said(below)).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1899, false", "1900, true", "2200, true", "2201, false"})
+  void a_date_lies_in_a_year_that_somebody_lives_in(int year, boolean may) {
+    ObjectNode plan = plan().put("from", year + "-04-05");
+
+    assertThat(new FinishedPlanFile(SmallClub.findings()).read(plan).isPresent()).isEqualTo(may);
+  }
+
+  @Test
+  void prints_of_a_plan_that_is_no_json_are_not_looked_at() {
+    Papers none =
+        new Papers() {
+          @Override
+          public SortedSet<String> paths() {
+            return new TreeSet<>();
+          }
+
+          @Override
+          public Optional<byte[]> bytes(String path) {
+            return Optional.empty();
+          }
+        };
+    Audit audit = new Audit(CATALOGUE);
+
+    assertThat(audit.papers("plan.json", "{", none, Optional.empty())).isEmpty();
+    assertThat(texts(audit.papers("plan.json", plan().toString(), none, Optional.empty())))
+        .anyMatch(t -> t.startsWith("files: the plan does not say what it printed"));
   }
 }

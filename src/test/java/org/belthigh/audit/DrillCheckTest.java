@@ -9,6 +9,7 @@ import static org.belthigh.audit.SmallClub.day;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.belthigh.intake.ClubRecord;
 import org.junit.jupiter.api.BeforeEach;
@@ -243,5 +244,46 @@ class DrillCheckTest {
     assertThat(practice(station(1, true, "tee-belt-high"))).isEmpty();
     assertThat(practice(station(1, true, "tee-belt-high"), station(2, true, "tee-belt-high")))
         .hasSize(1);
+  }
+
+  private static List<String> way(String place, int adults, int adaSwings, String... drills) {
+    FinishedPlan.Station station = new FinishedPlan.Station(1, true, List.of(drills));
+    FinishedPlan.Way way =
+        new FinishedPlan.Way("rain", place, adults, List.of(station), Map.of("a1", adaSwings));
+    FinishedPlan.Practice practice =
+        new FinishedPlan.Practice("u10", SmallClub.april(6), List.of(), List.of(way));
+    Findings findings = SmallClub.findings();
+    FinishedPlan plan =
+        SmallClub.plan(SmallClub.ada(SmallClub.swings(6, 20), SmallClub.home(7, 9, 8)));
+    new DrillCheck(CATALOGUE, LIMITS, new Ages(FROM, Optional.empty()), Optional.empty(), findings)
+        .check(plan, practice);
+    return SmallClub.said(findings);
+  }
+
+  @Test
+  void another_way_asks_for_no_more_swings_than_the_day_has() {
+    assertThat(way("cage", 1, 20, "tee-belt-high")).isEmpty();
+    assertThat(way("cage", 1, 21, "tee-belt-high"))
+        .containsExactly(
+            "u10 2027-04-06, rain, a1: 21 swings; at most the 20 planned (ours, common practice)");
+  }
+
+  @Test
+  void it_has_an_adult_for_each_station_with_bats() {
+    assertThat(way("cage", 0, 0, "tee-belt-high"))
+        .containsExactly(
+            "u10 2027-04-06, rain: 1 stations with bats and 0 adults; each station with a bat has"
+                + " an adult (ours, common practice)");
+    assertThat(way("cage", 0, 0, "spot-cards")).as("cards need none").isEmpty();
+  }
+
+  @Test
+  void its_drills_are_done_where_the_curriculum_allows_them() {
+    assertThat(way("field", 1, 0, "machine-near-and-far"))
+        .containsExactly(
+            "u10 2027-04-06, rain, machine-near-and-far: done at field; the curriculum allows it"
+                + " elsewhere only (ours, common practice)");
+    assertThat(way("cage", 1, 0, "machine-near-and-far")).isEmpty();
+    assertThat(way("cage", 1, 0, "no-such-drill")).isEmpty();
   }
 }

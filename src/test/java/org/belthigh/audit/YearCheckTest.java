@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.belthigh.audit.SmallClub.ada;
 import static org.belthigh.audit.SmallClub.cards;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -144,5 +145,34 @@ class YearCheckTest {
 
     assertThat(said(ada())).as("the game comes after the plan").isEmpty();
     assertThat(said(ada(cards(6)))).containsExactly(NINE);
+  }
+
+  @Test
+  void the_months_that_a_plan_says_are_those_of_the_club_folder() throws Exception {
+    sixMonths();
+    int own = 8; // six of travel ball, and March and April of the season
+    assertThat(months("2026-05", "2027-04", own + 1, 8))
+        .containsExactly("a1, sport_months: known is '9'; by the club folder it is 8");
+    assertThat(months("2026-05", "2027-04", own, 8)).isEmpty();
+    assertThat(months("2026-04", "2027-04", own, 8))
+        .containsExactly("a1, sport_months: from is '2026-04'; by the club folder it is 2026-05");
+    assertThat(months("2026-05", "2027-05", own, 8))
+        .containsExactly("a1, sport_months: to is '2027-05'; by the club folder it is 2027-04");
+    assertThat(months("2026-05", "2027-04", own, 9))
+        .containsExactly("a1, sport_months: most is '9'; by the club folder it is 8");
+  }
+
+  private List<String> months(String from, String to, int known, int most) throws Exception {
+    Findings findings = SmallClub.findings();
+    new YearCheck(club.record(), SmallClub.plan(ada()), findings, SmallClub.LIMITS)
+        .said(
+            ada(),
+            JsonNodeFactory.instance
+                .objectNode()
+                .put("from", from)
+                .put("to", to)
+                .put("known", known)
+                .put("most", most));
+    return SmallClub.said(findings);
   }
 }
