@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.files.Table;
@@ -37,11 +36,15 @@ final class ShortMarks {
           "sent", MeasureKind.FIELD_CALL);
   private static final int LONGEST_WORD = 12;
 
+  /** A toss that nobody marked. */
+  private static final String UNMARKED = "?";
+
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
   private final Written tosses;
   private final Written tallies;
   private final List<Line> lines = new ArrayList<>();
+  private final List<LineName.Doubt> doubts = new ArrayList<>();
   private final Map<String, Integer> rounds = new HashMap<>();
 
   /** A word and where it stands. */
@@ -59,9 +62,14 @@ final class ShortMarks {
   /**
    * A line: its words, and what holds for all of them, by column.
    *
+   * @param name who is meant; empty where a cell of its own says so
    * @param kind the drill's; empty where the drill is not known
    */
-  record Line(Map<String, Word> cells, Optional<DrillKind> kind, List<Word> words) {}
+  record Line(
+      Map<String, Word> cells,
+      Optional<LineName> name,
+      Optional<DrillKind> kind,
+      List<Word> words) {}
 
   /** Rows in the making, and where their words stand. */
   private static final class Written implements Table.Places {
@@ -132,7 +140,7 @@ final class ShortMarks {
                 .filter(w -> !w.isEmpty())
                 .map(w -> new Word(w, row.origin("tosses")))
                 .toList();
-        marks.add(new Line(cells, kind(drills, row.get("drill")), words));
+        marks.add(new Line(cells, Optional.empty(), kind(drills, row.get("drill")), words));
       }
     }
     return marks;
@@ -150,12 +158,15 @@ final class ShortMarks {
   /**
    * Writes all lines out.
    *
-   * @param ids gives the player's id for a name in a group, so that rounds are counted by player;
-   *     the name itself where it is unknown
+   * @param who gives those whom a name may mean, so that rounds are counted by player
    */
-  void write(BinaryOperator<String> ids) {
-    lines.forEach(line -> write(line, ids));
+  void write(LineName.Who who) {
+    lines.forEach(line -> write(line, who));
     lines.clear();
+    for (boolean name : List.of(true, false)) {
+      List<LineName.Doubt> alike = doubts.stream().filter(d -> d.name() == name).toList();
+      alike.stream().limit(1).map(d -> d.told(alike.size() - 1)).forEach(problems::add);
+    }
   }
 
   /** All tosses, a toss a row. */
@@ -178,17 +189,59 @@ final class ShortMarks {
     lines.add(line);
   }
 
-  private void write(Line line, BinaryOperator<String> ids) {
+  private void write(Line line, LineName.Who who) {
+    if (line.name().isEmpty()) {
+      write(line.cells(), line.kind(), line.words(), who);
+      return;
+    }
     Map<String, Word> cells = new HashMap<>(line.cells());
-    Optional<MeasureKind> measure = line.kind().flatMap(ShortMarks::usual);
+    LineName name = line.name().get();
+    LineName.Resolved resolved = name.resolve(who, text(cells, "group"));
+    cells.put("player", resolved.player());
+    List<Word> words =
+        Stream.concat(
+                name.either().filter(w -> !resolved.withEither()).stream(), line.words().stream())
+            .toList();
+    resolved.doubt().ifPresent(doubts::add);
+    if (!write(cells, line.kind(), words, who)) {
+      problems.add(noToss(resolved));
+    }
+  }
+
+  private static Problem noToss(LineName.Resolved name) {
+    Word player = name.player();
+    String allowed = "a line must be a player and tosses, or a drill, or a note behind #";
+    return name.known()
+        ? Problem.warning(
+            player.origin(),
+            "",
+            "no toss stands behind '" + player.text() + "'",
+            allowed,
+            "Maybe the tosses are missing; else take the line out.")
+        : Problem.fault(
+            player.origin(),
+            "",
+            "'" + player.text() + "' is no player of the roster, and no toss stands behind it",
+            allowed,
+            "Maybe it is a note; then write # before it.");
+  }
+
+  /** Writes a line out; whether it holds a toss or a tally, be it a faulty one. */
+  private boolean write(
+      Map<String, Word> line, Optional<DrillKind> kind, List<Word> words, LineName.Who who) {
+    Map<String, Word> cells = new HashMap<>(line);
+    Optional<MeasureKind> measure = kind.flatMap(ShortMarks::usual);
     int toss = 0;
-    for (Word word : line.words()) {
+    boolean any = false;
+    for (Word typed : words) {
+      Word word = typed.with(bare(typed.text()));
       String text = word.small();
       if (text.length() > LONGEST_WORD) {
         refuse(word);
+        any = true;
       } else if (MEASURES.containsKey(text)) {
         measure = Optional.of(MEASURES.get(text));
-      } else if (text.equals("l") || text.equals("r")) {
+      } else if (isSide(text)) {
         cells.put("bats", word);
       } else if (isRound(text)) {
         cells.put("round", word.with(text.substring(1)));
@@ -196,11 +249,36 @@ final class ShortMarks {
         cells.put("field", word.with(field(text).get()));
       } else if (text.indexOf('/') > 0) {
         tally(word, cells, measure);
+        any = true;
       } else {
-        cells.computeIfAbsent("round", r -> word.with(nextRound(line.cells(), ids)));
+        cells.computeIfAbsent("round", r -> word.with(nextRound(line, who)));
         toss(word, cells, ++toss);
+        any = true;
       }
     }
+    return any;
+  }
+
+  /** A word without the comma or semicolon that some write between tosses. */
+  private static String bare(String text) {
+    return text.length() > 1 ? text.replaceAll("[,;]+$", "") : text;
+  }
+
+  private static boolean isSide(String text) {
+    return text.equals("l") || text.equals("r");
+  }
+
+  /** Whether a word has the form of a toss, a tally, or another word of a player's line. */
+  static boolean isMark(Word word) {
+    String text = bare(word.text()).toLowerCase(Locale.ROOT);
+    return text.length() <= LONGEST_WORD
+        && (MEASURES.containsKey(text)
+            || isSide(text)
+            || isRound(text)
+            || field(text).isPresent()
+            || text.matches("\\d+/\\d+")
+            || text.equals(UNMARKED)
+            || ShortToss.parse(text, "left").isPresent());
   }
 
   private static Optional<MeasureKind> usual(DrillKind kind) {
@@ -224,8 +302,10 @@ final class ShortMarks {
         : Optional.empty();
   }
 
-  private String nextRound(Map<String, Word> cells, BinaryOperator<String> ids) {
-    String player = ids.apply(text(cells, "player"), text(cells, "group"));
+  private String nextRound(Map<String, Word> cells, LineName.Who who) {
+    String name = text(cells, "player");
+    List<Player> called = who.called(name, text(cells, "group"));
+    String player = called.size() == 1 ? called.get(0).id() : name;
     String visit = text(cells, "date") + "\n" + player + "\n" + text(cells, "drill");
     return Integer.toString(rounds.merge(visit, 1, Integer::sum));
   }
@@ -235,7 +315,7 @@ final class ShortMarks {
   }
 
   private void toss(Word word, Map<String, Word> line, int number) {
-    if (word.text().equals("?")) {
+    if (word.text().equals(UNMARKED)) {
       return;
     }
     Optional<ShortToss> toss = ShortToss.parse(word.small(), text(line, "field"));
