@@ -84,7 +84,7 @@ record LineName(List<Word> words, Optional<Word> either) {
   private Resolved either(List<Player> alone, Player longer) {
     Word word = either.orElseThrow();
     boolean needed = alone.size() != 1;
-    boolean side = word.small().equals("l") || word.small().equals("r");
+    boolean side = ShortMarks.side(word.small()).isPresent();
     if (side && !needed) {
       return side(alone.get(0));
     }

@@ -14,7 +14,6 @@ import org.belthigh.files.Blanks;
 import org.belthigh.intake.ShortMarks.Word;
 import org.belthigh.model.Ball;
 import org.belthigh.model.Coded;
-import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
@@ -25,6 +24,10 @@ import org.belthigh.model.Problem;
  */
 final class ShortLog {
   private static final int LONGEST_LINE = 2_000;
+
+  /** Settings whose words are known in other languages too. */
+  private static final List<String> OTHER_LANGUAGES = List.of("feed", "ball", "place");
+
   private static final String DAY_ALLOWED = "a day must be written as 2027-03-08";
 
   private final String file;
@@ -340,7 +343,7 @@ final class ShortLog {
     }
     return TossRows.PLACES.stream().anyMatch(p -> p.id().equals(word))
         ? Optional.of("place")
-        : Optional.empty();
+        : OTHER_LANGUAGES.stream().filter(c -> Vocabulary.word(c, word).isPresent()).findFirst();
   }
 
   private List<String> settingWords() {
@@ -392,7 +395,7 @@ final class ShortLog {
         new ShortMarks.Line(
             cells,
             Optional.of(name),
-            ShortMarks.kind(drills, cells.get("drill").text()),
+            drills.find(cells.get("drill").text()),
             words.subList(either ? from + 1 : from, words.size())));
   }
 

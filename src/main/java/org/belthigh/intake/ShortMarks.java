@@ -14,6 +14,7 @@ import org.belthigh.model.DrillKind;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
+import org.belthigh.model.Side;
 
 /**
  * Short marks of one file, written out: tables with a toss a row and with a tally a row, each cell
@@ -34,6 +35,7 @@ final class ShortMarks {
           "chase", MeasureKind.BALL_SWING,
           "count", MeasureKind.COUNTDOWN,
           "sent", MeasureKind.FIELD_CALL);
+  private static final Map<String, Side> SIDES = sides();
   private static final int LONGEST_WORD = 12;
 
   /** A toss that nobody marked. */
@@ -63,12 +65,12 @@ final class ShortMarks {
    * A line: its words, and what holds for all of them, by column.
    *
    * @param name who is meant; empty where a cell of its own says so
-   * @param kind the drill's; empty where the drill is not known
+   * @param drill empty where the drill is not known
    */
   record Line(
       Map<String, Word> cells,
       Optional<LineName> name,
-      Optional<DrillKind> kind,
+      Optional<Drill> drill,
       List<Word> words) {}
 
   /** Rows in the making, and where their words stand. */
@@ -140,19 +142,23 @@ final class ShortMarks {
                 .filter(w -> !w.isEmpty())
                 .map(w -> new Word(w, row.origin("tosses")))
                 .toList();
-        marks.add(new Line(cells, Optional.empty(), kind(drills, row.get("drill")), words));
+        marks.add(new Line(cells, Optional.empty(), drills.find(row.get("drill")), words));
       }
     }
     return marks;
   }
 
-  private static List<String> columns(String documented) {
-    return Sheet.of(documented, cells -> Optional.empty()).columns();
+  private static Map<String, Side> sides() {
+    Map<String, Side> sides = new HashMap<>();
+    List.of("l", "left", "i", "z", "izq", "izquierda", "izquierdo")
+        .forEach(word -> sides.put(word, Side.LEFT));
+    List.of("r", "right", "d", "der", "derecha", "derecho")
+        .forEach(word -> sides.put(word, Side.RIGHT));
+    return Map.copyOf(sides);
   }
 
-  /** What kind of marks a drill's line holds, by its id; empty for an unknown drill. */
-  static Optional<DrillKind> kind(Bearings.Drills drills, String id) {
-    return drills.find(id).map(Drill::kind);
+  private static List<String> columns(String documented) {
+    return Sheet.of(documented, cells -> Optional.empty()).columns();
   }
 
   /**
@@ -191,7 +197,7 @@ final class ShortMarks {
 
   private void write(Line line, LineName.Who who) {
     if (line.name().isEmpty()) {
-      write(line.cells(), line.kind(), line.words(), who);
+      write(line.cells(), line.drill(), line.words(), who);
       return;
     }
     Map<String, Word> cells = new HashMap<>(line.cells());
@@ -203,7 +209,7 @@ final class ShortMarks {
                 name.either().filter(w -> !resolved.withEither()).stream(), line.words().stream())
             .toList();
     resolved.doubt().ifPresent(doubts::add);
-    if (!write(cells, line.kind(), words, who)) {
+    if (!write(cells, line.drill(), words, who)) {
       problems.add(noToss(resolved));
     }
   }
@@ -228,9 +234,14 @@ final class ShortMarks {
 
   /** Writes a line out; whether it holds a toss or a tally, be it a faulty one. */
   private boolean write(
-      Map<String, Word> line, Optional<DrillKind> kind, List<Word> words, LineName.Who who) {
+      Map<String, Word> line, Optional<Drill> drill, List<Word> words, LineName.Who who) {
     Map<String, Word> cells = new HashMap<>(line);
-    Optional<MeasureKind> measure = kind.flatMap(ShortMarks::usual);
+    Optional<MeasureKind> measure = drill.map(Drill::kind).flatMap(ShortMarks::usual);
+    if (PaperMarks.areSwings(drill, words)) {
+      swings(cells, drill.orElseThrow(), words);
+      return true;
+    }
+    PaperMarks ticks = new PaperMarks();
     int toss = 0;
     boolean any = false;
     for (Word typed : words) {
@@ -241,8 +252,11 @@ final class ShortMarks {
         any = true;
       } else if (MEASURES.containsKey(text)) {
         measure = Optional.of(MEASURES.get(text));
-      } else if (isSide(text)) {
-        cells.put("bats", word);
+      } else if (PaperMarks.isTicks(text)) {
+        ticks.add(word);
+        any = true;
+      } else if (side(text).isPresent()) {
+        cells.put("bats", word.with(side(text).get().letter()));
       } else if (isRound(text)) {
         cells.put("round", word.with(text.substring(1)));
       } else if (field(text).isPresent()) {
@@ -256,7 +270,42 @@ final class ShortMarks {
         any = true;
       }
     }
+    ticks.first().ifPresent(first -> ticks(first, cells, drill, ticks));
     return any;
+  }
+
+  /** Ticks and dashes, as log sheets ask for them, are a tally of what the drill is about. */
+  private void ticks(
+      Word first, Map<String, Word> line, Optional<Drill> drill, PaperMarks ticks) {
+    Optional<MeasureKind> measure =
+        drill
+            .map(Drill::kind)
+            .filter(kind -> kind != DrillKind.COUNTDOWN)
+            .flatMap(ShortMarks::usual);
+    if (measure.isPresent()) {
+      tally(first, line, measure.get(), ticks.made(), ticks.of());
+    } else {
+      problems.add(PaperMarks.notCounted(first, drill));
+    }
+  }
+
+  /** The swings of a countdown, 1 and 2 as its log sheet asks for them, are one round. */
+  private void swings(Map<String, Word> line, Drill drill, List<Word> words) {
+    int score = PaperMarks.score(words, drill.startCount());
+    if (score == 0) {
+      problems.add(PaperMarks.unfinished(words.get(0), drill.startCount()));
+    } else {
+      tally(words.get(0), line, MeasureKind.COUNTDOWN, score, drill.startCount());
+    }
+  }
+
+  private void tally(
+      Word at, Map<String, Word> line, MeasureKind measure, int made, int of) {
+    Map<String, Word> cells = new HashMap<>(line);
+    cells.put("measure", at.with(measure.id()));
+    cells.put("made", at.with(Integer.toString(made)));
+    cells.put("of", at.with(Integer.toString(of)));
+    tallies.add(cells, at.origin());
   }
 
   /** A word without the comma or semicolon that some write between tosses. */
@@ -264,8 +313,9 @@ final class ShortMarks {
     return text.length() > 1 ? text.replaceAll("[,;]+$", "") : text;
   }
 
-  private static boolean isSide(String text) {
-    return text.equals("l") || text.equals("r");
+  /** The side on which a hitter stands, by its letter or its word in a language of the sheets. */
+  static Optional<Side> side(String text) {
+    return Optional.ofNullable(SIDES.get(text));
   }
 
   /** Whether a word has the form of a toss, a tally, or another word of a player's line. */
@@ -273,7 +323,8 @@ final class ShortMarks {
     String text = bare(word.text()).toLowerCase(Locale.ROOT);
     return text.length() <= LONGEST_WORD
         && (MEASURES.containsKey(text)
-            || isSide(text)
+            || side(text).isPresent()
+            || PaperMarks.isTicks(text)
             || isRound(text)
             || field(text).isPresent()
             || text.matches("\\d+/\\d+")
