@@ -133,7 +133,9 @@ final class FolderReading {
           "Maybe the roster has another name.");
     }
     Map<String, Player> players =
-        RosterRows.byId(sheet(sources, Sheet.of(RosterRows.COLUMNS, roster::row)));
+        RosterRows.byId(
+            sheet(
+                Samples.leftOut(sources, problems), Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
       throw unusable(
           folder.shown("roster.csv"),
