@@ -86,7 +86,7 @@ final class EvaluationPrint {
                 .column(
                     1,
                     right -> {
-                      right.h2(page.say("evaluation.spots")).table(this::spots);
+                      right.h2(page.say("evaluation.spots")).table(table -> SpotTable.write(page, table));
                       right.p(page.say("evaluation.spots.how"));
                       safety(right);
                     }));
@@ -144,25 +144,6 @@ final class EvaluationPrint {
   /** As a log file has it. */
   private String number(Spot spot) {
     return spot.strike() ? String.valueOf(spot.number()) : page.say("target.ball");
-  }
-
-  private void spots(Table table) {
-    Col column = Col.share(1).centred();
-    List<String> head = new ArrayList<>(List.of(""));
-    for (Column one : Column.values()) {
-      head.add(page.say("target." + one.id()));
-    }
-    head.set(0, page.say("evaluation.spot"));
-    table.columns(Col.content(), column, column, column).head(head).rowHeaders().boxed();
-    List<Row> rows = new ArrayList<>(List.of(Row.values()));
-    Collections.reverse(rows);
-    for (Row row : rows) {
-      List<String> cells = new ArrayList<>(List.of(page.say("target." + row.id())));
-      for (Column one : Column.values()) {
-        cells.add(number(Spot.at(row, one)));
-      }
-      table.row(cells.toArray(String[]::new));
-    }
   }
 
   /** Two rows of a log file, made up, under the names that its columns have in every language. */

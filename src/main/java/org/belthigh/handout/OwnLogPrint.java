@@ -12,6 +12,7 @@ import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
+import org.belthigh.model.Bats;
 import org.belthigh.plan.OwnLog;
 import org.belthigh.plan.Plan;
 import org.belthigh.plan.PlayerPlan;
@@ -54,13 +55,32 @@ final class OwnLogPrint {
   private void write(Flow flow) {
     flow.h1(title())
         .p(voice.say("own-log.week", "first", log.first(), "last", log.last()))
-        .p(voice.say("own-log.how"))
+        .p(how())
         .writing(voice.say("own-log.who"), 1);
     log.drills().forEach(drill -> flow.together(part -> drill(part, drill)));
     if (spareLines() > 0) {
       flow.together(this::other);
     }
     flow.p(voice.say("home.afterwards"));
+  }
+
+  /** How to write, where the spots are, and that a switch hitter says the side. */
+  private String how() {
+    List<String> how =
+        new ArrayList<>(List.of(voice.say("own-log.how"), voice.say("log.spots")));
+    if (bothSides()) {
+      how.add(voice.say("own-log.both-sides.how"));
+    }
+    return String.join(" ", how);
+  }
+
+  private boolean bothSides() {
+    return player.who().bats() == Bats.SWITCH;
+  }
+
+  /** What stands before the boxes; for a switch hitter the two sides behind it. */
+  private String before(String day) {
+    return bothSides() ? voice.say("log.both-sides", "name", day) : day;
   }
 
   private void drill(Flow flow, OwnLog.Drill drill) {
@@ -75,9 +95,9 @@ final class OwnLogPrint {
 
   /** A day's lines: the first says which day, the others from which toss on. */
   private void lines(Table table, String day, OwnLog.Drill drill) {
-    table.row(line(Text.bold(day)));
+    table.row(line(Text.bold(before(day))));
     for (int from = BOXES + 1; from <= drill.tosses(); from += BOXES) {
-      table.row(line(Text.of(voice.say("own-log.more", "first", from))));
+      table.row(line(Text.of(before(voice.say("own-log.more", "first", from)))));
     }
   }
 
@@ -98,7 +118,7 @@ final class OwnLogPrint {
             table -> {
               head(table);
               for (int i = 0; i < spareLines(); i++) {
-                table.row(line(Text.of(voice.say("own-log.day") + ":")));
+                table.row(line(Text.of(before(voice.say("own-log.day") + ":"))));
               }
             });
   }

@@ -111,7 +111,7 @@ final class Bearings {
    * The player with that id; without one, all whom the text can mean, those of the group first
    * where one is named.
    */
-  private List<Player> called(String text, String group) {
+  List<Player> called(String text, String group) {
     Player byId = players.get(text);
     if (byId != null) {
       return List.of(byId);
@@ -122,12 +122,6 @@ final class Bearings {
             .filter(p -> p.group().equalsIgnoreCase(group) || p.id().equals(NameBook.plain(text)))
             .toList();
     return own.isEmpty() ? all : own;
-  }
-
-  /** The id of the player whom {@code text} names in {@code group}; the text where none is. */
-  String id(String text, String group) {
-    List<Player> called = called(text, group);
-    return called.size() == 1 ? called.get(0).id() : text;
   }
 
   private NameBook<Player> names() {
@@ -287,6 +281,9 @@ final class Bearings {
     private final Map<String, Drill> byId;
     private final Map<String, Drill> byName = new HashMap<>();
 
+    /** The most words in a name. */
+    private final int longest;
+
     Drills(Curriculum curriculum) {
       this.byId = curriculum.drills();
       Set<String> shared = new HashSet<>();
@@ -302,6 +299,18 @@ final class Bearings {
                 });
       }
       byName.keySet().removeAll(shared);
+      longest =
+          byName.keySet().stream().mapToInt(n -> n.split("-", -1).length).max().orElse(1);
+    }
+
+    /** How many words from {@code from} on are the id or the name of a drill; 0 where none is. */
+    int words(List<String> words, int from) {
+      for (int end = Math.min(words.size(), from + longest); end > from; end--) {
+        if (find(String.join(" ", words.subList(from, end))).isPresent()) {
+          return end - from;
+        }
+      }
+      return 0;
     }
 
     /** The drill of that id or name. */

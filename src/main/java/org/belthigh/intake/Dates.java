@@ -217,6 +217,11 @@ final class Dates {
         : Optional.empty();
   }
 
+  /** Whether the word is the name of a month, or its first three letters. */
+  static boolean isMonth(String word) {
+    return month(word) > 0;
+  }
+
   private static int month(String word) {
     String plain =
         Normalizer.normalize(word, Normalizer.Form.NFD)

@@ -1,6 +1,7 @@
 package org.belthigh.intake;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -132,7 +133,9 @@ final class FolderReading {
           "Maybe the roster has another name.");
     }
     Map<String, Player> players =
-        RosterRows.byId(sheet(sources, Sheet.of(RosterRows.COLUMNS, roster::row)));
+        RosterRows.byId(
+            sheet(
+                Samples.leftOut(sources, problems), Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
       throw unusable(
           folder.shown("roster.csv"),
@@ -145,7 +148,7 @@ final class FolderReading {
     doubtful = doubts.children();
     Curriculum curriculum = catalogue.curricula().get(club.curriculum());
     drills = new Bearings.Drills(curriculum);
-    readShortLogs(club);
+    readShortLogs(club, players.values());
     addGuests(players);
     return new Bearings(club, curriculum, drills, players, roster.setAside(), roster.absent());
   }
@@ -171,16 +174,16 @@ final class FolderReading {
   }
 
   private void marks(ShortMarks marks, Logs logs, Bearings bearings) {
-    marks.write(bearings::id);
+    marks.write(bearings::called);
     problems.addAll(marks.problems());
     rows(marks.tosses(), logs.sheet(false, bearings));
     rows(marks.tallies(), logs.sheet(true, bearings));
   }
 
   /** Reads the practice logs in short form; they come first, for they may bring guests. */
-  private void readShortLogs(Club club) {
+  private void readShortLogs(Club club, Collection<Player> players) {
     for (String name : tables.shortLogs()) {
-      ShortLog log = new ShortLog(folder.shown(name), drills, club, dates);
+      ShortLog log = new ShortLog(folder.shown(name), drills, club, players, dates);
       folder.plain(name, problems::add).ifPresent(plain -> log.read(plain.text()));
       problems.addAll(log.problems());
       shortLogs.put(folder.shown(name), log);

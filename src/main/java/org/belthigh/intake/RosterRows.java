@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
 import org.belthigh.model.Space;
 
 /** Reads the roster, and remembers whom it had to set aside. */
@@ -40,6 +41,10 @@ final class RosterRows {
   private final Map<String, RosterRow> read = new HashMap<>();
   private final Map<String, Origin> setAside = new LinkedHashMap<>();
   private final List<RosterRow> rows = new ArrayList<>();
+
+  /** The rows of one roster whose ids stand in another, by the two files. */
+  private final Map<String, List<RosterRow>> twice = new HashMap<>();
+
 
   RosterRows(Club club) {
     this.club = club;
@@ -94,7 +99,12 @@ final class RosterRows {
 
   private void refuseAgain(Cells cells, RosterRow row) {
     RosterRow before = read.get(row.key());
-    if (before != null) {
+    if (before != null && !before.origin().file().equals(row.origin().file())) {
+      String files = before.origin().file() + "\n" + row.origin().file();
+      List<RosterRow> both = twice.computeIfAbsent(files, f -> new ArrayList<>());
+      both.add(row);
+      cells.faultOnce(files, rows -> rosterTwice(both, before.origin().file()));
+    } else if (before != null) {
       cells.fault(
           "id",
           "'"
@@ -106,6 +116,32 @@ final class RosterRows {
               + (before.sameChild(row) ? "" : "; until then ask before " + before.id() + " plays"),
           "Maybe the row was copied and its id not changed.");
     }
+  }
+
+  /** One question for two rosters, however many children stand in both. */
+  private Problem rosterTwice(List<RosterRow> both, String first) {
+    List<String> others =
+        both.stream()
+            .filter(row -> !read.get(row.key()).sameChild(row))
+            .map(row -> read.get(row.key()).id())
+            .toList();
+    return Problem.fault(
+        both.get(0).origin(),
+        "id",
+        "there are two rosters: "
+            + Notes.rows(both.size())
+            + " of this one "
+            + (both.size() == 1 ? "has an id that stands" : "have ids that stand")
+            + " in "
+            + first
+            + " already, whose rows are kept",
+        "each id must stand once, capitals or not"
+            + (others.isEmpty()
+                ? ""
+                : "; they name other children, so until then ask before "
+                    + Cells.oneOf(others)
+                    + (others.size() == 1 ? " plays" : " play")),
+        "Which of the two is right? Empty or delete the other.");
   }
 
   private Optional<Player> player(Cells cells, String id) {

@@ -1,24 +1,19 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
-import java.time.Period;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.belthigh.files.Blanks;
 import org.belthigh.intake.ShortMarks.Word;
 import org.belthigh.model.Ball;
-import org.belthigh.model.Bats;
 import org.belthigh.model.Coded;
-import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
@@ -29,12 +24,16 @@ import org.belthigh.model.Problem;
  */
 final class ShortLog {
   private static final int LONGEST_LINE = 2_000;
-  private static final int YOUNGEST = 5;
-  private static final int OLDEST = 19;
+
+  /** Settings whose words are known in other languages too. */
+  private static final List<String> OTHER_LANGUAGES = List.of("feed", "ball", "place");
+
+  private static final String DAY_ALLOWED = "a day must be written as 2027-03-08";
 
   private final String file;
   private final Bearings.Drills drills;
   private final Club club;
+  private final NameBook<Player> names;
   private final Dates dates;
   private final ShortMarks marks;
   private final List<Problem> problems = new ArrayList<>();
@@ -44,19 +43,30 @@ final class ShortLog {
   private final Map<String, Word> day = new HashMap<>();
 
   private final Map<String, Word> drill = new HashMap<>();
+
+  /** The first words of the lines above the first day. */
+  private final List<List<Word>> above = new ArrayList<>();
+
   private State state = State.NOT_BEGUN;
 
-  /** Whether a day has been read, or one that cannot be told. */
+  /** Whether a day and a drill have been read, or what was meant as one and cannot be told. */
   private enum State {
     NOT_BEGUN,
     READING,
-    LOST
+    DAY_LOST,
+    DRILL_LOST
   }
 
-  ShortLog(String file, Bearings.Drills drills, Club club, Optional<Dates.Order> order) {
+  ShortLog(
+      String file,
+      Bearings.Drills drills,
+      Club club,
+      Collection<Player> players,
+      Optional<Dates.Order> order) {
     this.file = file;
     this.drills = drills;
     this.club = club;
+    this.names = new NameBook<>(players);
     this.dates = Dates.of(List.of(), order);
     this.marks = new ShortMarks(file, List.of());
   }
@@ -76,43 +86,94 @@ final class ShortLog {
     return problems;
   }
 
-  /** Takes the whole text in; one that does not begin with a day is no log, which is told. */
+  /** Takes the whole text in; one in which no day stands is no log, which is told. */
   void read(String text) {
     int number = 0;
     for (String line : (Iterable<String>) text.lines()::iterator) {
       number++;
-      List<Word> words = words(line, number);
-      if (!words.isEmpty() && isDay(words.get(0))) {
-        day(words, line);
-      } else if (!words.isEmpty() && state == State.NOT_BEGUN) {
-        problems.add(noLog(words.get(0)));
-        return;
-      } else if (!words.isEmpty() && state == State.READING) {
-        line(words, line);
+      if (isSound(line, number)) {
+        ShortWords words = ShortWords.of(line, file, number, drills);
+        aboutNote(words);
+        if (!words.words().isEmpty()) {
+          line(words.words(), line);
+        }
       }
+    }
+    if (state == State.NOT_BEGUN && !above.isEmpty()) {
+      problems.add(
+          notRead("the text does not begin with a day, so it is not read", "a note of your own"));
     }
   }
 
-  /** Whether a word is meant as a day: digits with signs between them. */
-  private static boolean isDay(Word word) {
-    String text = word.text();
-    return Character.isDigit(text.charAt(0))
-        && text.length() >= 6
-        && text.matches("[\\d./-]*[./-][\\d./-]*");
+  private void line(List<Word> words, String line) {
+    Optional<Day> begun = begun(words);
+    if (begun.isPresent()) {
+      if (state == State.NOT_BEGUN && !above.isEmpty()) {
+        problems.add(notRead("what stands above the first day is not read", "a heading"));
+      }
+      day(begun.get(), line);
+    } else if (state == State.NOT_BEGUN) {
+      above.add(words);
+    } else if (state != State.DAY_LOST) {
+      underDay(words, line);
+    }
+  }
+
+  /** A day, and the other words of its line. */
+  private record Day(Word word, boolean whole, List<Word> others) {}
+
+  /** The day that a line begins: at its front, or anywhere with its four digits of the year. */
+  private Optional<Day> begun(List<Word> words) {
+    if (isGuest(words)) {
+      return Optional.empty();
+    }
+    Word front = words.get(0);
+    boolean letters = front.text().chars().anyMatch(Character::isLetter);
+    boolean aName = letters && isPlayer(front.text());
+    Optional<DayWords> first = DayWords.first(words, aName);
+    if (first.isPresent()) {
+      return Optional.of(
+          new Day(
+              front.with(first.get().text()),
+              first.get().whole(),
+              words.subList(first.get().end(), words.size())));
+    }
+    for (int at = 1; at < words.size() && !words.get(at).small().equals("by"); at++) {
+      Optional<DayWords> later = DayWords.at(words, at);
+      if (later.isPresent()) {
+        List<Word> others = new ArrayList<>(words.subList(0, at));
+        others.addAll(words.subList(later.get().end(), words.size()));
+        return Optional.of(new Day(words.get(at).with(later.get().text()), true, others));
+      }
+    }
+    return Optional.empty();
   }
 
   /**
    * Begins a day; below one that cannot be told nothing is read, so that no toss gets another day.
    */
-  private void day(List<Word> words, String line) {
+  private void day(Day begun, String line) {
     day.clear();
     drill.clear();
-    Word first = words.get(0);
-    Optional<LocalDate> date = dates.parse(first.text());
-    state = date.isPresent() ? State.READING : State.LOST;
+    Word first = begun.word();
+    Optional<LocalDate> date = begun.whole() ? dates.parse(first.text()) : Optional.empty();
+    state = date.isPresent() ? State.READING : State.DAY_LOST;
     if (date.isPresent()) {
       day.put("date", first.with(date.get().toString()));
-      settings(words, line, day);
+      settings(begun.others(), line, day);
+    } else {
+      lost(begun);
+    }
+  }
+
+  private void lost(Day begun) {
+    Word first = begun.word();
+    if (!begun.whole()) {
+      refuse(
+          first.origin(),
+          "'" + first.text() + "' is no whole day, so nothing below it is read",
+          DAY_ALLOWED,
+          "Maybe the year is missing.");
       return;
     }
     List<LocalDate> meanings = Dates.meanings(first.text());
@@ -124,24 +185,47 @@ final class ShortLog {
                 ? "' can mean " + meanings.get(0) + " or " + meanings.get(1)
                 : "' is no day of the calendar")
             + ", so nothing below it is read",
-        "a day must be written as 2027-03-08",
+        DAY_ALLOWED,
         meanings.size() > 1
             ? "Does the month come first? Then write dates: month-first in club.yaml, else dates:"
                 + " day-first."
             : "Maybe a digit was mistyped.");
   }
 
-  /** Text before any day: a log that lacks it where it begins with a drill, else some note. */
-  private Problem noLog(Word first) {
-    String found = "the text does not begin with a day, so it is not read";
+  /** Text without a day above it: a log that lacks it where a drill or tosses stand in it. */
+  private Problem notRead(String found, String note) {
+    Origin first = above.get(0).get(0).origin();
     String allowed = "a practice log must begin with a line such as 2027-03-08 u10";
-    return drills.find(first.text()).isPresent()
-        ? Problem.fault(first.origin(), "", found, allowed, "Add the day above this line.")
-        : Problem.warning(
-            first.origin(), "", found, allowed, "Maybe it is a note of your own; then leave it.");
+    return above.stream().anyMatch(this::looksLikeLog)
+        ? Problem.fault(first, "", found, allowed, "Add the day above this line.")
+        : Problem.warning(first, "", found, allowed, "Maybe it is " + note + "; then leave it.");
   }
 
-  private List<Word> words(String line, int number) {
+  private boolean looksLikeLog(List<Word> words) {
+    return isGuest(words)
+        || drills.words(ShortWords.texts(words), 0) > 0
+        || (words.size() > 1
+            && isPlayer(words.get(0).text())
+            && ShortMarks.isMark(words.get(words.size() - 1)));
+  }
+
+  private boolean isPlayer(String text) {
+    return !names.called(text).isEmpty();
+  }
+
+  private void aboutNote(ShortWords words) {
+    if (words.noteLooksMeant(drills, this::isPlayer)) {
+      problems.add(
+          Problem.warning(
+              words.note().get(0).origin(),
+              "",
+              "what stands behind # looks like tosses or a day, and is a note that is not read",
+              "a note begins with #; a shirt number stands right behind it, as #7",
+              "Maybe take the # out, or write the note in words."));
+    }
+  }
+
+  private boolean isSound(String line, int number) {
     Origin whole = Origin.of(file, number);
     if (line.length() > LONGEST_LINE) {
       refuse(
@@ -149,7 +233,7 @@ final class ShortLog {
           "the line is longer than " + LONGEST_LINE + " characters",
           "a line must be one player and drill",
           "Maybe this is not a practice log.");
-      return List.of();
+      return false;
     }
     int hidden = Blanks.hidden(line);
     if (hidden >= 0) {
@@ -158,52 +242,68 @@ final class ShortLog {
           String.format(Locale.ROOT, "the hidden character U+%04X stands here", hidden),
           "a line must hold only what can be seen",
           "Maybe type the line anew.");
-      return List.of();
+      return false;
     }
-    return split(line, number);
+    return true;
   }
 
-  private List<Word> split(String line, int number) {
-    List<Word> words = new ArrayList<>();
-    int from = -1;
-    for (int at = 0; at <= line.length(); at++) {
-      boolean blank = at == line.length() || Blanks.strip(line.substring(at, at + 1)).isEmpty();
-      if (!blank && from < 0) {
-        from = at;
-      } else if (blank && from >= 0) {
-        words.add(new Word(line.substring(from, at), new Origin(file, number, from + 1)));
-        from = -1;
-      }
-      if (from == at && line.charAt(at) == '#') {
-        return words;
-      }
-    }
-    return words;
+  private static boolean isGuest(List<Word> words) {
+    return words.get(0).small().equals("guest");
   }
 
-  private void line(List<Word> words, String line) {
-    Word first = words.get(0);
-    if (first.small().equals("guest")) {
+  private void underDay(List<Word> words, String line) {
+    int ofDrill = drills.words(ShortWords.texts(words), 0);
+    if (isGuest(words)) {
       guest(words);
-    } else if (drills.find(first.text()).isPresent()) {
+    } else if (ofDrill > 0) {
+      state = State.READING;
       drill.clear();
-      drill.put("drill", first);
-      settings(words, line, drill);
-    } else {
+      drill.put("drill", joined(words.subList(0, ofDrill)));
+      settings(words.subList(ofDrill, words.size()), line, drill);
+    } else if (isMistypedDrill(words)) {
+      state = State.DRILL_LOST;
+      Word first = words.get(0);
+      refuse(
+          first.origin(),
+          "'" + first.text() + "' is no drill, so nothing is read until the next drill",
+          "a drill must be the id or the name of one of the curriculum",
+          "Maybe " + drills.near(first.text()).orElseThrow() + ".");
+    } else if (state == State.READING) {
       player(words);
     }
   }
 
-  /** The words after the first, each of which says what it is about by itself. */
+  /** Whether the line is no player's, and its first word nearly that of a drill. */
+  private boolean isMistypedDrill(List<Word> words) {
+    String first = words.get(0).text();
+    boolean aloneOrSettings =
+        words.stream().skip(1).noneMatch(w -> column(w.small()).isEmpty() && isToss(w));
+    return aloneOrSettings
+        && !isPlayer(first)
+        && !guests.containsKey("guest-" + Vocabulary.plain(first, '-'))
+        && drills.near(first).isPresent();
+  }
+
+  private static boolean isToss(Word word) {
+    return ShortMarks.isMark(word);
+  }
+
+  private static Word joined(List<Word> words) {
+    return words.get(0).with(String.join(" ", ShortWords.texts(words)));
+  }
+
+  /** Words each of which says what it is about by itself; two that say the same thing are told. */
   private void settings(List<Word> words, String line, Map<String, Word> cells) {
-    for (int i = 1; i < words.size(); i++) {
+    Map<String, Word> said = new HashMap<>();
+    for (int i = 0; i < words.size(); i++) {
       Word word = words.get(i);
       if (word.small().equals("by") && i + 1 < words.size()) {
         cells.put("by", word.with(Blanks.strip(after(word, line))));
         return;
       }
       Optional<String> column = column(word.small());
-      column.ifPresent(c -> cells.put(c, word));
+      column.map(c -> said.putIfAbsent(c, word)).ifPresent(first -> twice(first, word));
+      column.ifPresent(c -> cells.putIfAbsent(c, word));
       if (column.isEmpty()) {
         refuse(
             word.origin(),
@@ -212,6 +312,14 @@ final class ShortLog {
             Cells.maybe(word.text(), settingWords(), "it belongs on a line of its own"));
       }
     }
+  }
+
+  private void twice(Word first, Word word) {
+    refuse(
+        word.origin(),
+        "'" + first.text() + "' and '" + word.text() + "' say the same thing; the first is kept",
+        "a line must say each thing once",
+        "Maybe one of them belongs to another line.");
   }
 
   private static String after(Word word, String line) {
@@ -235,7 +343,7 @@ final class ShortLog {
     }
     return TossRows.PLACES.stream().anyMatch(p -> p.id().equals(word))
         ? Optional.of("place")
-        : Optional.empty();
+        : OTHER_LANGUAGES.stream().filter(c -> Vocabulary.word(c, word).isPresent()).findFirst();
   }
 
   private List<String> settingWords() {
@@ -248,14 +356,22 @@ final class ShortLog {
         .toList();
   }
 
+  /** A name, a drill if its line does not stand above, and tosses. */
   private void player(List<Word> words) {
+    int named = 1;
+    while (named < words.size() && isOfName(words, named)) {
+      named++;
+    }
+    int ofDrill = drills.words(ShortWords.texts(words), named);
+    if (ofDrill == 0 && named < words.size()) {
+      // no toss stands before a drill: José 7 zone-call 45
+      ofDrill = drills.words(ShortWords.texts(words), named + 1);
+      named += ofDrill > 0 ? 1 : 0;
+    }
     Map<String, Word> cells = new HashMap<>(day);
     cells.putAll(drill);
-    cells.put("player", words.get(0));
-    int from = 1;
-    if (words.size() > 1 && drills.find(words.get(1).text()).isPresent()) {
-      cells.put("drill", words.get(1));
-      from = 2;
+    if (ofDrill > 0) {
+      cells.put("drill", joined(words.subList(named, named + ofDrill)));
     }
     if (!cells.containsKey("drill")) {
       refuse(
@@ -265,90 +381,51 @@ final class ShortLog {
           drills.near(words.get(0).text()).map(d -> "Maybe " + d + ".").orElse("Add the drill."));
       return;
     }
-    Optional<DrillKind> kind = ShortMarks.kind(drills, cells.get("drill").text());
-    marks.add(new ShortMarks.Line(cells, kind, words.subList(from, words.size())));
+    int from = named + ofDrill;
+    boolean either =
+        ofDrill == 0
+            && from < words.size()
+            && ShortWords.isName(words.get(0))
+            && !ShortWords.isNumber(words.get(named - 1))
+            && isTag(words.get(from));
+    LineName name =
+        new LineName(
+            words.subList(0, named), either ? Optional.of(words.get(from)) : Optional.empty());
+    marks.add(
+        new ShortMarks.Line(
+            cells,
+            Optional.of(name),
+            drills.find(cells.get("drill").text()),
+            words.subList(either ? from + 1 : from, words.size())));
   }
 
-  /** {@code guest NAME BORN-OR-AGE SIDE [NUMBER]}. */
+  private boolean isOfName(List<Word> words, int at) {
+    return ShortWords.isNumber(words.get(at))
+        || ShortWords.isName(words.get(at))
+        && !ShortMarks.isMark(words.get(at))
+        && drills.words(ShortWords.texts(words), at) == 0;
+  }
+
+  /** Whether a word may be a shirt number or a last name as well as a toss. */
+  private static boolean isTag(Word word) {
+    String text = word.text();
+    return text.chars().allMatch(Character::isLetter)
+        || text.chars().allMatch(Character::isDigit);
+  }
+
   private void guest(List<Word> words) {
-    Optional<LocalDate> born = words.size() < 4 ? Optional.empty() : born(words.get(2));
-    Optional<Bats> bats =
-        words.size() < 4 ? Optional.empty() : Sides.parseBats(words.get(3).text());
-    OptionalInt number =
-        words.size() == 5
-            ? Numeral.parse(words.get(4).text()).filter(Numeral::whole).stream()
-                .mapToInt(n -> (int) n.value())
-                .filter(n -> n >= 0 && n <= 999)
-                .findFirst()
-            : OptionalInt.empty();
-    String group =
-        club.groups().stream()
-            .map(Club.Group::id)
-            .filter(id -> day.containsKey("group") && id.equalsIgnoreCase(day.get("group").text()))
-            .findFirst()
-            .orElse(club.groups().get(0).id());
-    boolean whole = words.size() == 4 || (words.size() == 5 && number.isPresent());
-    boolean named = words.size() > 1 && !plainId(words.get(1)).isEmpty();
-    if (!whole || !named || born.isEmpty() || bats.isEmpty()) {
+    LocalDate on = LocalDate.parse(day.get("date").text());
+    Optional<Player> guest =
+        new GuestLine(club, dates).read(words, on, Optional.ofNullable(day.get("group")).map(Word::text));
+    guest.ifPresent(g -> guests.putIfAbsent(g.id(), g));
+    if (guest.isEmpty()) {
       refuse(
           words.get(0).origin(),
           "this line does not say who the guest is",
           "it must be guest, the first name, the day of birth or the age, L, R or S, and perhaps the"
               + " shirt number",
           "Maybe guest Sam 10 R 44.");
-      return;
     }
-    Word name = words.get(1);
-    String language = club.languages().get(0);
-    Player guest =
-        guest(plainId(name), name.text(), born.get(), bats.get(), number, group, language);
-    guests.putIfAbsent(guest.id(), guest);
-  }
-
-  private static String plainId(Word name) {
-    return Vocabulary.plain(name.text(), '-');
-  }
-
-  private static Player guest(
-      String name,
-      String shown,
-      LocalDate born,
-      Bats bats,
-      OptionalInt number,
-      String group,
-      String language) {
-    String id = "guest-" + name;
-    return new Player(
-        id.substring(0, Math.min(40, id.length())),
-        shown,
-        Optional.empty(),
-        born,
-        bats,
-        Optional.empty(),
-        number,
-        group,
-        false,
-        false,
-        Optional.empty(),
-        OptionalDouble.empty(),
-        language,
-        Set.of(),
-        Optional.empty(),
-        true);
-  }
-
-  /** A day of birth; an age is taken as just reached, for younger is safer. */
-  private Optional<LocalDate> born(Word word) {
-    LocalDate on = LocalDate.parse(day.get("date").text());
-    Optional<LocalDate> born = dates.parse(word.text());
-    Optional<LocalDate> aged =
-        Numeral.parse(word.text()).filter(Numeral::whole).map(n -> on.minusYears((long) n.value()));
-    return born.or(() -> aged)
-        .filter(
-            b -> {
-              int age = Period.between(b, on).getYears();
-              return age >= YOUNGEST && age <= OLDEST;
-            });
   }
 
   private void refuse(Origin origin, String found, String allowed, String maybe) {

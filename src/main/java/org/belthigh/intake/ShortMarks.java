@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.files.Table;
@@ -15,6 +14,7 @@ import org.belthigh.model.DrillKind;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
+import org.belthigh.model.Side;
 
 /**
  * Short marks of one file, written out: tables with a toss a row and with a tally a row, each cell
@@ -35,13 +35,18 @@ final class ShortMarks {
           "chase", MeasureKind.BALL_SWING,
           "count", MeasureKind.COUNTDOWN,
           "sent", MeasureKind.FIELD_CALL);
+  private static final Map<String, Side> SIDES = sides();
   private static final int LONGEST_WORD = 12;
+
+  /** A toss that nobody marked. */
+  private static final String UNMARKED = "?";
 
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
   private final Written tosses;
   private final Written tallies;
   private final List<Line> lines = new ArrayList<>();
+  private final List<LineName.Doubt> doubts = new ArrayList<>();
   private final Map<String, Integer> rounds = new HashMap<>();
 
   /** A word and where it stands. */
@@ -59,9 +64,14 @@ final class ShortMarks {
   /**
    * A line: its words, and what holds for all of them, by column.
    *
-   * @param kind the drill's; empty where the drill is not known
+   * @param name who is meant; empty where a cell of its own says so
+   * @param drill empty where the drill is not known
    */
-  record Line(Map<String, Word> cells, Optional<DrillKind> kind, List<Word> words) {}
+  record Line(
+      Map<String, Word> cells,
+      Optional<LineName> name,
+      Optional<Drill> drill,
+      List<Word> words) {}
 
   /** Rows in the making, and where their words stand. */
   private static final class Written implements Table.Places {
@@ -132,30 +142,37 @@ final class ShortMarks {
                 .filter(w -> !w.isEmpty())
                 .map(w -> new Word(w, row.origin("tosses")))
                 .toList();
-        marks.add(new Line(cells, kind(drills, row.get("drill")), words));
+        marks.add(new Line(cells, Optional.empty(), drills.find(row.get("drill")), words));
       }
     }
     return marks;
+  }
+
+  private static Map<String, Side> sides() {
+    Map<String, Side> sides = new HashMap<>();
+    List.of("l", "left", "i", "z", "izq", "izquierda", "izquierdo")
+        .forEach(word -> sides.put(word, Side.LEFT));
+    List.of("r", "right", "d", "der", "derecha", "derecho")
+        .forEach(word -> sides.put(word, Side.RIGHT));
+    return Map.copyOf(sides);
   }
 
   private static List<String> columns(String documented) {
     return Sheet.of(documented, cells -> Optional.empty()).columns();
   }
 
-  /** What kind of marks a drill's line holds, by its id; empty for an unknown drill. */
-  static Optional<DrillKind> kind(Bearings.Drills drills, String id) {
-    return drills.find(id).map(Drill::kind);
-  }
-
   /**
    * Writes all lines out.
    *
-   * @param ids gives the player's id for a name in a group, so that rounds are counted by player;
-   *     the name itself where it is unknown
+   * @param who gives those whom a name may mean, so that rounds are counted by player
    */
-  void write(BinaryOperator<String> ids) {
-    lines.forEach(line -> write(line, ids));
+  void write(LineName.Who who) {
+    lines.forEach(line -> write(line, who));
     lines.clear();
+    for (boolean name : List.of(true, false)) {
+      List<LineName.Doubt> alike = doubts.stream().filter(d -> d.name() == name).toList();
+      alike.stream().limit(1).map(d -> d.told(alike.size() - 1)).forEach(problems::add);
+    }
   }
 
   /** All tosses, a toss a row. */
@@ -178,29 +195,141 @@ final class ShortMarks {
     lines.add(line);
   }
 
-  private void write(Line line, BinaryOperator<String> ids) {
+  private void write(Line line, LineName.Who who) {
+    if (line.name().isEmpty()) {
+      write(line.cells(), line.drill(), line.words(), who);
+      return;
+    }
     Map<String, Word> cells = new HashMap<>(line.cells());
-    Optional<MeasureKind> measure = line.kind().flatMap(ShortMarks::usual);
+    LineName name = line.name().get();
+    LineName.Resolved resolved = name.resolve(who, text(cells, "group"));
+    cells.put("player", resolved.player());
+    List<Word> words =
+        Stream.concat(
+                name.either().filter(w -> !resolved.withEither()).stream(), line.words().stream())
+            .toList();
+    resolved.doubt().ifPresent(doubts::add);
+    if (!write(cells, line.drill(), words, who)) {
+      problems.add(noToss(resolved));
+    }
+  }
+
+  private static Problem noToss(LineName.Resolved name) {
+    Word player = name.player();
+    String allowed = "a line must be a player and tosses, or a drill, or a note behind #";
+    return name.known()
+        ? Problem.warning(
+            player.origin(),
+            "",
+            "no toss stands behind '" + player.text() + "'",
+            allowed,
+            "Maybe the tosses are missing; else take the line out.")
+        : Problem.fault(
+            player.origin(),
+            "",
+            "'" + player.text() + "' is no player of the roster, and no toss stands behind it",
+            allowed,
+            "Maybe it is a note; then write # before it.");
+  }
+
+  /** Writes a line out; whether it holds a toss or a tally, be it a faulty one. */
+  private boolean write(
+      Map<String, Word> line, Optional<Drill> drill, List<Word> words, LineName.Who who) {
+    Map<String, Word> cells = new HashMap<>(line);
+    Optional<MeasureKind> measure = drill.map(Drill::kind).flatMap(ShortMarks::usual);
+    if (PaperMarks.areSwings(drill, words)) {
+      swings(cells, drill.orElseThrow(), words);
+      return true;
+    }
+    PaperMarks ticks = new PaperMarks();
     int toss = 0;
-    for (Word word : line.words()) {
+    boolean any = false;
+    for (Word typed : words) {
+      Word word = typed.with(bare(typed.text()));
       String text = word.small();
       if (text.length() > LONGEST_WORD) {
         refuse(word);
+        any = true;
       } else if (MEASURES.containsKey(text)) {
         measure = Optional.of(MEASURES.get(text));
-      } else if (text.equals("l") || text.equals("r")) {
-        cells.put("bats", word);
+      } else if (PaperMarks.isTicks(text)) {
+        ticks.add(word);
+        any = true;
+      } else if (side(text).isPresent()) {
+        cells.put("bats", word.with(side(text).get().letter()));
       } else if (isRound(text)) {
         cells.put("round", word.with(text.substring(1)));
       } else if (field(text).isPresent()) {
         cells.put("field", word.with(field(text).get()));
       } else if (text.indexOf('/') > 0) {
         tally(word, cells, measure);
+        any = true;
       } else {
-        cells.computeIfAbsent("round", r -> word.with(nextRound(line.cells(), ids)));
+        cells.computeIfAbsent("round", r -> word.with(nextRound(line, who)));
         toss(word, cells, ++toss);
+        any = true;
       }
     }
+    ticks.first().ifPresent(first -> ticks(first, cells, drill, ticks));
+    return any;
+  }
+
+  /** Ticks and dashes, as log sheets ask for them, are a tally of what the drill is about. */
+  private void ticks(
+      Word first, Map<String, Word> line, Optional<Drill> drill, PaperMarks ticks) {
+    Optional<MeasureKind> measure =
+        drill
+            .map(Drill::kind)
+            .filter(kind -> kind != DrillKind.COUNTDOWN)
+            .flatMap(ShortMarks::usual);
+    if (measure.isPresent()) {
+      tally(first, line, measure.get(), ticks.made(), ticks.of());
+    } else {
+      problems.add(PaperMarks.notCounted(first, drill));
+    }
+  }
+
+  /** The swings of a countdown, 1 and 2 as its log sheet asks for them, are one round. */
+  private void swings(Map<String, Word> line, Drill drill, List<Word> words) {
+    int score = PaperMarks.score(words, drill.startCount());
+    if (score == 0) {
+      problems.add(PaperMarks.unfinished(words.get(0), drill.startCount()));
+    } else {
+      tally(words.get(0), line, MeasureKind.COUNTDOWN, score, drill.startCount());
+    }
+  }
+
+  private void tally(
+      Word at, Map<String, Word> line, MeasureKind measure, int made, int of) {
+    Map<String, Word> cells = new HashMap<>(line);
+    cells.put("measure", at.with(measure.id()));
+    cells.put("made", at.with(Integer.toString(made)));
+    cells.put("of", at.with(Integer.toString(of)));
+    tallies.add(cells, at.origin());
+  }
+
+  /** A word without the comma or semicolon that some write between tosses. */
+  private static String bare(String text) {
+    return text.length() > 1 ? text.replaceAll("[,;]+$", "") : text;
+  }
+
+  /** The side on which a hitter stands, by its letter or its word in a language of the sheets. */
+  static Optional<Side> side(String text) {
+    return Optional.ofNullable(SIDES.get(text));
+  }
+
+  /** Whether a word has the form of a toss, a tally, or another word of a player's line. */
+  static boolean isMark(Word word) {
+    String text = bare(word.text()).toLowerCase(Locale.ROOT);
+    return text.length() <= LONGEST_WORD
+        && (MEASURES.containsKey(text)
+            || side(text).isPresent()
+            || PaperMarks.isTicks(text)
+            || isRound(text)
+            || field(text).isPresent()
+            || text.matches("\\d+/\\d+")
+            || text.equals(UNMARKED)
+            || ShortToss.parse(text, "left").isPresent());
   }
 
   private static Optional<MeasureKind> usual(DrillKind kind) {
@@ -224,8 +353,10 @@ final class ShortMarks {
         : Optional.empty();
   }
 
-  private String nextRound(Map<String, Word> cells, BinaryOperator<String> ids) {
-    String player = ids.apply(text(cells, "player"), text(cells, "group"));
+  private String nextRound(Map<String, Word> cells, LineName.Who who) {
+    String name = text(cells, "player");
+    List<Player> called = who.called(name, text(cells, "group"));
+    String player = called.size() == 1 ? called.get(0).id() : name;
     String visit = text(cells, "date") + "\n" + player + "\n" + text(cells, "drill");
     return Integer.toString(rounds.merge(visit, 1, Integer::sum));
   }
@@ -235,7 +366,7 @@ final class ShortMarks {
   }
 
   private void toss(Word word, Map<String, Word> line, int number) {
-    if (word.text().equals("?")) {
+    if (word.text().equals(UNMARKED)) {
       return;
     }
     Optional<ShortToss> toss = ShortToss.parse(word.small(), text(line, "field"));

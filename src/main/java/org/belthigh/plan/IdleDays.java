@@ -10,15 +10,6 @@ import org.belthigh.model.Place;
 
 /** Days without hitting work: a game, a practice without it, a day off, a hold or rest. */
 final class IdleDays {
-  /** What a practice is called whose hitting no longer fits the hours and days of the week. */
-  static final Phrase SITS_OUT = Phrase.of("day.sits-out");
-
-  /** The same where hours and days fit, and the swings of seven days are used up. */
-  static final Phrase SWINGS_USED = Phrase.of("day.swings-used");
-
-  /** A practice of which no minutes are for hitting. */
-  static final Phrase NO_MINUTES = Phrase.of("day.no-minutes");
-
   private final Season season;
   private final Ground ground;
   private final Stops stops;
@@ -32,9 +23,10 @@ final class IdleDays {
   /**
    * The entry of {@code day}, which says why there is no work on it.
    *
-   * @param book what the player's days hold
+   * @param decided why a practice of that day has no hitting for the player; empty where the
+   *     practice itself has none
    */
-  Day of(Player player, LocalDate day, boolean provisional, LoadBook book) {
+  Day of(Player player, LocalDate day, boolean provisional, Optional<Idle> decided) {
     if (stops.all(player, day)) {
       return idle(day, Place.REST, "day.held", provisional);
     }
@@ -49,7 +41,7 @@ final class IdleDays {
           ground.place(practice.get()),
           List.of(),
           provisional,
-          Optional.of(why(player, practice.get(), book)));
+          Optional.of(why(player, practice.get(), decided)));
     }
     if (season.timeOff().on(day)) {
       return idle(day, Place.REST, "day.time-off", provisional);
@@ -57,9 +49,11 @@ final class IdleDays {
     return idle(day, Place.REST, season.off(day) ? "day.off" : "day.rest", provisional);
   }
 
-  private Phrase why(Player player, Event practice, LoadBook book) {
+  private Phrase why(Player player, Event practice, Optional<Idle> decided) {
     if (practice.hittingMinutes() < 1) {
-      return practice.kind() == Event.Kind.EVALUATION ? Phrase.of("day.evaluation") : NO_MINUTES;
+      return practice.kind() == Event.Kind.EVALUATION
+          ? Phrase.of("day.evaluation")
+          : Idle.NO_MINUTES.day();
     }
     if (ground.adults(practice) < 1) {
       return Phrase.of("day.no-adult");
@@ -67,7 +61,7 @@ final class IdleDays {
     if (stops.swings(player, practice.date())) {
       return Phrase.of("day.helps");
     }
-    return book.fits(practice.date(), 0) ? SWINGS_USED : SITS_OUT;
+    return decided.orElse(Idle.NOTHING_FITS).day();
   }
 
   private static Day idle(LocalDate day, Place place, String note, boolean provisional) {

@@ -1,6 +1,7 @@
 package org.belthigh.plan;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -123,15 +124,22 @@ final class LoadBook {
    * @param extraMinutes what no event covers
    */
   boolean fits(LocalDate day, double extraMinutes) {
-    for (LocalDate first = day.minusDays(WINDOW - 1); !first.isAfter(day); first = next(first)) {
-      if (!fits(first, day, extraMinutes)) {
-        return false;
-      }
-    }
-    return true;
+    return full(day, extraMinutes).isEmpty();
   }
 
-  private boolean fits(LocalDate first, LocalDate day, double extraMinutes) {
+  /**
+   * What of the seven days leaves no room for hitting work on {@code day}; empty where it fits.
+   *
+   * @param extraMinutes what no event covers
+   */
+  Optional<Idle> full(LocalDate day, double extraMinutes) {
+    return day.minusDays(WINDOW - 1)
+        .datesUntil(day.plusDays(1))
+        .flatMap(first -> full(first, day, extraMinutes).stream())
+        .min(Comparator.naturalOrder());
+  }
+
+  private Optional<Idle> full(LocalDate first, LocalDate day, double extraMinutes) {
     int age = player.ageOn(first);
     double minutes = extraMinutes;
     int busy = 0;
@@ -142,9 +150,15 @@ final class LoadBook {
       busy += here || sportMinutes.containsKey(d) || hitting.contains(d) ? 1 : 0;
       days += here || hitting.contains(d) ? 1 : 0;
     }
-    return busy <= WINDOW - doses.freeDaysPerWeek(age)
-        && days <= doses.hittingDaysPerWeek(age)
-        && minutes <= 60 * doses.hoursPerWeek(age);
+    if (minutes > 60 * doses.hoursPerWeek(age)) {
+      return Optional.of(Idle.SITS_OUT);
+    }
+    if (busy > WINDOW - doses.freeDaysPerWeek(age)) {
+      return Optional.of(Idle.NO_FREE_DAY);
+    }
+    return days > doses.hittingDaysPerWeek(age)
+        ? Optional.of(Idle.HITTING_DAYS)
+        : Optional.empty();
   }
 
   private static LocalDate next(LocalDate day) {

@@ -30,7 +30,7 @@ final class Logs {
         .forEach(d -> drills.putIfAbsent(d.id(), d));
     return drills.values().stream()
         .filter(d -> counted(curriculum.drill(d.id())))
-        .map(d -> new LogSheet(d, players, TOSSES, marks(d.id()), Phrase.of("log.who")))
+        .map(d -> new LogSheet(d, players, TOSSES, marks(d.id()), typed(d.id()), Phrase.of("log.who")))
         .toList();
   }
 
@@ -72,5 +72,10 @@ final class Logs {
       case FIELD_CALL -> List.of(Phrase.of("log.field-call.made"), Phrase.of("log.field-call.not"));
       case NONE -> List.of(Phrase.of("log.plain.good"), Phrase.of("log.plain.not"));
     };
+  }
+
+  /** What may stand in a box instead: the words of a typed log. */
+  private Phrase typed(String drill) {
+    return Phrase.of("log.typed." + curriculum.drill(drill).kind().id());
   }
 }

@@ -83,11 +83,8 @@ final class Overviews {
 
   /** The practices without hitting for some, which only the calendar can mend, and why. */
   private static Stream<Phrase> full(List<PlayerPlan> players, String source) {
-    return Stream.of(
-            idle(players, IdleDays.SITS_OUT, "ahead.full"),
-            idle(players, IdleDays.SWINGS_USED, "ahead.swings-used"),
-            idle(players, IdleDays.NO_MINUTES, "ahead.no-minutes"))
-        .flatMap(s -> s)
+    return Stream.of(Idle.values())
+        .flatMap(why -> idle(players, why.day(), why.ahead()))
         .map(p -> p.with("source", source));
   }
 

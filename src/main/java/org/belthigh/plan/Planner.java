@@ -191,6 +191,10 @@ public final class Planner {
     private final Circuit circuit;
     private final HomeWork home;
     private final Map<String, LoadBook> books = new HashMap<>();
+
+    /** Why a practice has no hitting for a player, by day, as it was decided. */
+    private final Map<String, Map<LocalDate, Idle>> sitting = new HashMap<>();
+
     private final Map<String, WeeklyRise> rises = new HashMap<>();
     private final Map<String, Familiar> familiar = new HashMap<>();
     private final Map<String, Map<LocalDate, Day>> days = new LinkedHashMap<>();
@@ -241,6 +245,7 @@ public final class Planner {
     void plan() {
       for (Player player : players) {
         books.put(player.id(), book(player));
+        sitting.put(player.id(), new HashMap<>());
         weekBefore(player, books.get(player.id()));
         familiar.put(
             player.id(),
@@ -443,7 +448,7 @@ public final class Planner {
       List<Circuit.Entrant> entrants =
           players.stream()
               .filter(p -> !stops.swings(p, day))
-              .filter(p -> books.get(p.id()).fits(day, 0) && enoughSwings(p, day))
+              .filter(p -> hasRoom(p, day))
               .map(
                   p ->
                       new Circuit.Entrant(
@@ -492,6 +497,21 @@ public final class Planner {
       int swings = layout.of(entrant).stream().mapToInt(Circuit.Post::swings).sum();
       int most = rhythm.light(day) ? swings : doses.lighter(swings);
       return entrant.withSwings(Math.min(entrant.swingsLeft(), most));
+    }
+
+    /** Whether hitting fits into the player's week that day; notes why where it does not. */
+    private boolean hasRoom(Player player, LocalDate day) {
+      Optional<Idle> full =
+          books
+              .get(player.id())
+              .full(day, 0)
+              .or(() -> Optional.of(Idle.SWINGS_USED).filter(i -> !enoughSwings(player, day)));
+      full.ifPresent(why -> sitting.get(player.id()).put(day, why));
+      return full.isEmpty();
+    }
+
+    private Optional<Idle> sitsOut(Player player, LocalDate day) {
+      return Optional.ofNullable(sitting.get(player.id()).get(day));
     }
 
     /** Whether a player has swings enough left to go round with the others. */
@@ -646,7 +666,7 @@ public final class Planner {
     private void fillUp(Player player) {
       for (LocalDate d = request.from(); !d.isAfter(request.last()); d = d.plusDays(1)) {
         if (!days.get(player.id()).containsKey(d)) {
-          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0, books.get(player.id())));
+          days.get(player.id()).put(d, idle.of(player, d, week(d) > 0, sitsOut(player, d)));
         }
       }
     }

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.files.Csv;
 import org.belthigh.intake.Headings;
+import org.belthigh.intake.Samples;
 
 /**
  * The files of a new club: two sample children and two practices a week, so that it can be planned
@@ -138,19 +139,19 @@ public final class NewClub {
 
   private static List<Map<String, String>> roster(LocalDate from) {
     return List.of(
-        child("p01", "Sam", from.minusYears(9).minusMonths(5), "R", "7", "yes"),
-        child("p02", "Alex", from.minusYears(10).minusMonths(2), "L", "8", "no"));
+        child(Samples.CHILDREN.get(0), from.minusYears(9).minusMonths(5), "R", "yes"),
+        child(Samples.CHILDREN.get(1), from.minusYears(10).minusMonths(2), "L", "no"));
   }
 
   private static Map<String, String> child(
-      String id, String name, LocalDate born, String bats, String number, String pitches) {
+      Samples.Child child, LocalDate born, String bats, String pitches) {
     return Map.of(
         "id",
-        id,
+        child.id(),
         "first_name",
-        name,
+        child.firstName(),
         "last_name",
-        "Sample",
+        child.lastName(),
         "born",
         born.toString(),
         "bats",
@@ -158,7 +159,7 @@ public final class NewClub {
         "throws",
         "R",
         "number",
-        number,
+        child.number(),
         "group",
         "u10",
         "pitches",

@@ -194,9 +194,10 @@ final class Fuzzing {
             "x.txt",
             new Bearings.Drills(bearings.curriculum()),
             bearings.club(),
+            bearings.players().values(),
             Optional.of(Dates.Order.DAY_FIRST));
     PlainText.of(bytes).ifPresent(plain -> log.read(plain.text()));
-    log.marks().write(bearings::id);
+    log.marks().write(bearings::called);
     List<Problem> problems = new ArrayList<>(log.problems());
     problems.addAll(log.marks().problems());
     Logs logs = new Logs();

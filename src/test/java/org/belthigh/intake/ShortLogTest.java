@@ -178,7 +178,7 @@ class ShortLogTest {
   @Test
   void a_guest_line_makes_a_guest() {
     List<Toss> tosses =
-        tosses("2027-03-08 u10", "guest Sam 10 L 44", "zone-call", "sam 44", "44 55");
+        tosses("2027-03-08 u10", "guest Sam 10 L 44", "zone-call", "sam 45", "44 55");
 
     assertThat(tosses).hasSize(2).allMatch(t -> t.player().equals("guest-sam"));
     Player guest = club.read().player("guest-sam");

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
@@ -26,6 +30,10 @@ class FullWeekTest {
   private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
   private static final LocalDate MONDAY = LocalDate.of(2027, 4, 5);
   private static final int WEEKS = 2;
+  private static final long SEED = 20270405L;
+
+  /** Home sessions that the week before may have had. */
+  private static final int SLACK = 60;
 
   @TempDir private Path folder;
 
@@ -138,5 +146,71 @@ class FullWeekTest {
 
     assertThat(notes(days(MONDAY, "date,group,kind,minutes,adults\n" + games, 10)))
         .contains("day.sits-out");
+  }
+
+  @Test
+  void games_on_too_many_days_are_not_called_too_many_hours() throws Exception {
+    StringBuilder rows = new StringBuilder("date,group,kind,minutes,adults\n");
+    List.of(5, 7, 8, 9, 10).forEach(d -> rows.append("2027-04-%02d,u,game,30,\n".formatted(d)));
+    rows.append("2027-04-06,u,practice,60,2\n");
+
+    assertThat(notes(days(MONDAY, rows.toString(), 10)))
+        .contains("day.no-free-day")
+        .doesNotContain("day.sits-out", "day.swings-used");
+  }
+
+  /** Whatever the calendar, its blanks and the season's first day: hours are named where they are. */
+  @Test
+  void in_random_calendars_each_reason_is_the_real_one() throws Exception {
+    Random random = new Random(SEED);
+    for (int round = 0; round < 60; round++) {
+      int age = List.of(7, 9, 11, 14).get(random.nextInt(4));
+      LocalDate first = MONDAY.plusDays(random.nextInt(15) - 7);
+      Map<LocalDate, Integer> minutes = new HashMap<>();
+      Set<LocalDate> hitting = new HashSet<>();
+      StringBuilder rows = new StringBuilder("date,group,kind,minutes,adults\n");
+      for (LocalDate d = MONDAY.minusDays(7); d.isBefore(MONDAY.plusDays(21)); d = d.plusDays(1)) {
+        String kind = List.of("practice", "game", "none").get(random.nextInt(3));
+        String said = List.of("", "45", "90", "240").get(random.nextInt(4));
+        if (!kind.equals("none")) {
+          rows.append(d + ",u," + kind + "," + said + ",2\n");
+          int usual = kind.equals("game") ? 120 : 90;
+          minutes.put(d, said.isEmpty() ? usual : Integer.parseInt(said));
+          if (kind.equals("practice") && !said.isEmpty()) {
+            hitting.add(d);
+          }
+        }
+      }
+      for (Day day : days(first, rows.toString(), age)) {
+        String why = day.note().map(Phrase::key).orElse("");
+        String run = "seed %d round %d, %s: %s".formatted(SEED, round, day.date(), rows);
+        if (why.equals("day.sits-out")) {
+          assertThat(mostMinutes(minutes, day.date())).as(run).isGreaterThan(60 * age - SLACK);
+          assertThat(hitting).as(run).contains(day.date());
+        }
+        if (why.equals("day.no-free-day")) {
+          assertThat(mostDays(minutes, day.date())).as(run).isGreaterThan(3);
+          assertThat(hitting).as(run).contains(day.date());
+        }
+        if (why.equals("day.no-minutes")) {
+          assertThat(hitting).as(run).doesNotContain(day.date());
+        }
+        assertThat(why).as(run).isNotEqualTo("day.nothing-fits");
+      }
+    }
+  }
+
+  private static int mostMinutes(Map<LocalDate, Integer> minutes, LocalDate day) {
+    return windows(day).mapToInt(w -> w.mapToInt(d -> minutes.getOrDefault(d, 0)).sum()).max()
+        .orElseThrow();
+  }
+
+  private static int mostDays(Map<LocalDate, Integer> minutes, LocalDate day) {
+    return windows(day).mapToInt(w -> (int) w.filter(minutes::containsKey).count()).max()
+        .orElseThrow();
+  }
+
+  private static Stream<Stream<LocalDate>> windows(LocalDate day) {
+    return day.minusDays(6).datesUntil(day.plusDays(1)).map(d -> d.datesUntil(d.plusDays(7)));
   }
 }

@@ -1,0 +1,142 @@
+package org.belthigh.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.catalogue.Curriculum;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What log sheets ask for can be typed as it stands, and drills go by the names that they print. */
+class PaperAndTypingTest {
+  private TestClub club;
+
+  @BeforeEach
+  void club(@TempDir Path temp) {
+    club = TestClub.in(temp);
+  }
+
+  private List<String> tallies(String... lines) {
+    club.with("logs/a.txt", lines);
+    return club.read().tallies().stream()
+        .map(
+            t ->
+                t.player()
+                    + " "
+                    + t.drill()
+                    + " "
+                    + t.measure().id()
+                    + " "
+                    + t.made()
+                    + "/"
+                    + t.of()
+                    + t.side().map(s -> " " + s.letter()).orElse(""))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "zone-call, Ana + + - +, p01 zone-call zone-recognition 3/4 R",
+    "zone-call, Ana ++-+, p01 zone-call zone-recognition 3/4 R",
+    "zone-call, Ana ✓ ✔ √ v V, p01 zone-call zone-recognition 5/5 R",
+    "zone-call, 'Ana -4, – — −b', p01 zone-call zone-recognition 0/4 R",
+    "field-call, Ana + - +, p01 field-call field-call 2/3 R",
+    "zone-call, Cruz L + -, p03 zone-call zone-recognition 1/2 L",
+    "zone-call, Cruz der + -, p03 zone-call zone-recognition 1/2 R",
+    "countdown, Ana 1 1 2 2 2 1 1 2, p01 countdown countdown 8/12 R",
+    "countdown, Ana 2 2 2 2 2 2 1, p01 countdown countdown 6/12 R",
+  })
+  void marks_of_a_log_sheet_are_a_tally(String drill, String line, String tally) {
+    assertThat(tallies("2027-03-08", drill, line)).containsExactly(tally);
+    assertThat(club.read().tosses()).isEmpty();
+    assertThat(club.messages().stream().filter(m -> m.startsWith("fault"))).isEmpty();
+  }
+
+  @Test
+  void a_round_of_swings_that_did_not_end_is_asked_about_and_makes_no_takes() {
+    assertThat(tallies("2027-03-08", "countdown", "Ana 1 1 2", "Ben 1 5h")).isEmpty();
+    assertThat(club.read().tosses()).hasSize(2).allMatch(t -> t.player().equals("p02"));
+    assertThat(club.messages()).hasSize(1).first().asString().startsWith("fault").contains("line 3");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"countdown", "name-it"})
+  void ticks_that_count_nowhere_are_told(String drill) {
+    assertThat(tallies("2027-03-08", drill.equals("name-it") ? plain() : drill, "Ana + -")).isEmpty();
+    assertThat(club.messages()).hasSize(1).first().asString().contains("line 3", "not counted");
+  }
+
+  private static String plain() {
+    return curriculum(TestCatalogue.small()).drills().values().stream()
+        .filter(d -> d.kind() == org.belthigh.model.DrillKind.NONE)
+        .findFirst()
+        .orElseThrow()
+        .id();
+  }
+
+  private static Curriculum curriculum(org.belthigh.catalogue.Catalogue catalogue) {
+    return catalogue.curricula().values().iterator().next();
+  }
+
+  @Test
+  void ticks_beside_tosses_of_the_same_drill_are_told() {
+    assertThat(tallies("2027-03-08", "zone-call", "Ana 45 + 55")).isEmpty();
+    assertThat(club.read().tosses()).hasSize(2);
+    assertThat(club.messages()).anyMatch(m -> m.contains("this tally is left out"));
+  }
+
+  static Stream<String> printed() {
+    return CatalogueLoader.load().orThrow().curricula().values().stream()
+        .flatMap(c -> c.drills().values().stream())
+        .flatMap(
+            d ->
+                d.name().byLanguage().values().stream()
+                    .flatMap(n -> Stream.of(n, bare(n), n.toUpperCase(Locale.ROOT)))
+                    .map(n -> d.id() + "\n" + n));
+  }
+
+  private static String bare(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+  }
+
+  @Test
+  void every_drill_goes_by_its_name_as_printed_in_every_language() {
+    Curriculum curriculum = CatalogueLoader.load().orThrow().curricula().get("belthigh-2027");
+    Bearings.Drills drills = new Bearings.Drills(curriculum);
+
+    List<String> lost =
+        printed()
+            .filter(
+                text -> {
+                  String[] parts = text.split("\n", 2);
+                  List<String> words = List.of((parts[1] + " foam 18").split(" "));
+                  return drills.words(words, 0) != words.size() - 2
+                      || !drills.find(parts[1]).orElseThrow().id().equals(parts[0]);
+                })
+            .toList();
+
+    assertThat(lost).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Call the spot, foam 18", "DI EL LUGAR, espuma 18", "call the spot, ''"})
+  void a_drill_of_several_words_stands_on_its_line_or_behind_the_player(
+      String name, String settings) throws Unusable {
+    club.with("logs/a.txt", "2027-03-08", name + " " + settings, "ana 55", "ben + -");
+    club.with("logs/b.txt", "2027-03-09", "ana " + name + " 55");
+
+    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+
+    assertThat(record.tosses()).extracting(Toss::drill).containsExactly("zone-call", "zone-call");
+    assertThat(record.tallies()).extracting(Tally::drill).containsExactly("zone-call");
+    assertThat(record.problems()).isEmpty();
+  }
+}
