@@ -273,7 +273,7 @@ final class ShortLog {
   private void guest(List<Word> words) {
     Optional<LocalDate> born = words.size() < 4 ? Optional.empty() : born(words.get(2));
     Optional<Bats> bats =
-        words.size() < 4 ? Optional.empty() : Sides.parseBats(words.get(3).text());
+        words.size() < 4 ? Optional.empty() : Sides.understood(words.get(3).text());
     OptionalInt number =
         words.size() == 5
             ? Numeral.parse(words.get(4).text()).filter(Numeral::whole).stream()
