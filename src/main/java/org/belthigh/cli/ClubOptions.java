@@ -119,12 +119,13 @@ final class ClubOptions {
   }
 
   /**
-   * The players that the command line names, by their ids in {@code record}.
+   * The ids of the players that the command line names, as they stand in the record that was read
+   * last.
    *
-   * @throws NothingDone if one is not in the roster
+   * @throws NothingDone if one is not in the roster, or more than one can be meant
    */
-  Set<String> named(ClubRecord record, Collection<String> ids) {
-    return reading().named(record, ids);
+  Set<String> named(Collection<String> players) {
+    return reading().named(players);
   }
 
   /** Says what is wrong in the input, and what is dated after {@code day}, which was asked for. */

@@ -123,7 +123,7 @@ final class ClubPlanning {
       ClubReading reading = new ClubReading(folder, catalogue, order.redact());
       ClubRecord record = held(reading.record());
       Set<String> groups = Groups.named(record, order.groups());
-      Set<String> named = reading.named(record, order.players());
+      Set<String> named = reading.named(order.players());
       problems.addAll(0, LaterRow.remarks(record, order.from()));
       problems.addAll(0, record.problems());
       History history =

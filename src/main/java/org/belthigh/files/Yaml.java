@@ -7,6 +7,8 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import com.fasterxml.jackson.dataformat.yaml.snakeyaml.error.Mark;
+import com.fasterxml.jackson.dataformat.yaml.snakeyaml.error.MarkedYAMLException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -24,6 +26,7 @@ import org.belthigh.model.Problem;
  * grow while it is read.
  */
 public final class Yaml {
+  private static final String SIMPLE_KEY = "while scanning a simple key";
   private static final int DEEPEST = 40;
   private static final int LONGEST = 10_000;
   private static final YAMLFactory FACTORY =
@@ -89,15 +92,34 @@ public final class Yaml {
     } catch (JsonProcessingException e) {
       problems.add(
           Problem.fault(
-              at(file, e.getLocation()),
+              slip(file, e),
               "",
-              "this is not YAML (" + firstLine(e.getOriginalMessage()) + ")",
+              "this is not YAML (" + firstLine(why(e)) + ")",
               "a key, a colon, a blank and a value belong on each line",
               "Maybe a colon, a quote or the blanks at the line's start are off."));
       return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Where the slip is: for a key without its colon where the key begins, not where the parser gave
+   * up looking for it.
+   */
+  private static Origin slip(String file, JsonProcessingException e) {
+    if (e instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+      boolean key = SIMPLE_KEY.equals(marked.getContext()) && marked.getContextMark() != null;
+      Mark mark = key ? marked.getContextMark() : marked.getProblemMark();
+      return new Origin(file, mark.getLine() + 1, mark.getColumn() + 1);
+    }
+    return at(file, e.getLocation());
+  }
+
+  private static String why(JsonProcessingException e) {
+    return e instanceof MarkedYAMLException marked && marked.getProblem() != null
+        ? marked.getProblem()
+        : e.getOriginalMessage();
   }
 
   private static String firstLine(String message) {

@@ -81,7 +81,7 @@ final class FolderReading {
         sorted(sports, OtherSport::date, OtherSport::origin),
         sorted(placements, Placement::date, Placement::origin),
         safety.unread(),
-        problems.stream().sorted().distinct().toList());
+        problems.stream().sorted(Causes.FIRST).distinct().toList());
   }
 
   private static <T, D extends Comparable<? super D>> List<T> sorted(
@@ -90,7 +90,7 @@ final class FolderReading {
   }
 
   private Unusable unusable(String file, String found, String allowed, String maybe) {
-    problems.add(Problem.fault(Origin.of(file), "", found, allowed, maybe));
+    problems.add(Problem.fault(Origin.of(file), "", found, allowed, maybe).asConsequence());
     return new Unusable(problems);
   }
 
@@ -134,11 +134,7 @@ final class FolderReading {
     Map<String, Player> players =
         RosterRows.byId(sheet(sources, Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
-      throw unusable(
-          folder.shown("roster.csv"),
-          "there is no usable player",
-          "a roster must hold at least one",
-          "Correct the rows that are named, or add one.");
+      throw nobody(roster);
     }
     RosterDoubts doubts = new RosterDoubts(roster.rows());
     problems.addAll(doubts.problems());
@@ -150,6 +146,17 @@ final class FolderReading {
     return new Bearings(club, curriculum, drills, players, roster.setAside(), roster.absent());
   }
 
+  /** A roster without players; where no row was read, only why. */
+  private Unusable nobody(RosterRows roster) {
+    return roster.rows().isEmpty() && problems.stream().anyMatch(Problem::isFault)
+        ? new Unusable(problems)
+        : unusable(
+            folder.shown("roster.csv"),
+            "there is no usable player",
+            "a roster must hold at least one",
+            "Correct the rows that are named, or add one.");
+  }
+
   private Logs logs(Bearings bearings) {
     Logs logs = new Logs();
     tables.logs(
@@ -159,6 +166,9 @@ final class FolderReading {
   }
 
   private void log(Table raw, Logs logs, Bearings bearings) {
+    if (isTitled(raw)) {
+      return;
+    }
     Table table = Reading.named(raw, LOG_COLUMNS);
     if (table.has("tosses") && !table.has("zone")) {
       Table wide = Reading.of(raw, WIDE, dates).table();
@@ -247,8 +257,18 @@ final class FolderReading {
             : problem);
   }
 
+  /** Whether a title stands above the header, of which is then told. */
+  private boolean isTitled(Table raw) {
+    Optional<Table> beneath = Title.beneath(raw);
+    beneath.ifPresent(table -> problems.add(Title.above(raw, table)));
+    return beneath.isPresent();
+  }
+
   /** The usable rows; empty where a required column is missing. */
   private <T> Optional<List<T>> rows(Table raw, Sheet<T> sheet) {
+    if (isTitled(raw)) {
+      return Optional.empty();
+    }
     Reading reading = Reading.of(raw, sheet, dates);
     Table table = reading.table();
     if (!table.expect(sheet.required(), sheet.optional(), this::aboutHeader)) {

@@ -20,6 +20,15 @@ public final class Intake {
   }
 
   /**
+   * All whom {@code text} can mean, as the files of a club name players: the one with that id;
+   * without one, those with that shirt number or name, whole or in part.
+   */
+  public static List<Player> called(ClubRecord record, String text) {
+    List<Player> byId = record.players().stream().filter(p -> p.id().equals(text)).toList();
+    return byId.isEmpty() ? new NameBook<>(record.players()).called(text) : byId;
+  }
+
+  /**
    * Whether a file of that name, right in a club folder, is read as a part of it, or looked at
    * since it may hold what should have been.
    */
