@@ -16,6 +16,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Intake;
 import org.belthigh.intake.LaterRow;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Problem;
@@ -77,10 +78,10 @@ final class ClubOptions {
     }
   }
 
-  /** The catalogue in the jar. */
+  /** The catalogue in the jar, with the club's own curriculum where it has one. */
   Catalogue catalogue() {
     if (catalogue == null) {
-      catalogue = CatalogueLoader.load().orThrow();
+      catalogue = Intake.catalogue(club, CatalogueLoader.load().orThrow());
     }
     return catalogue;
   }

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.Function;
 import javax.imageio.ImageIO;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
@@ -24,6 +25,7 @@ import org.belthigh.handout.Handouts;
 import org.belthigh.handout.Preview;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Intake;
 import org.belthigh.intake.LaterRow;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
@@ -39,17 +41,24 @@ final class ClubPlanning {
   private final Catalogue catalogue;
   private final Words words;
   private final PlanOrder order;
+  private final Function<Catalogue, SecondPair> audits;
   private final SecondPair audit;
 
   ClubPlanning(Catalogue catalogue, PlanOrder order) {
-    this(catalogue, order, new Audit(catalogue)::beside);
+    this(catalogue, order, known -> new Audit(known)::beside);
   }
 
   ClubPlanning(Catalogue catalogue, PlanOrder order, SecondPair audit) {
+    this(catalogue, order, known -> audit);
+  }
+
+  private ClubPlanning(
+      Catalogue catalogue, PlanOrder order, Function<Catalogue, SecondPair> audits) {
     this.catalogue = catalogue;
     this.words = ClubOptions.words(catalogue);
     this.order = order;
-    this.audit = audit;
+    this.audits = audits;
+    this.audit = audits.apply(catalogue);
   }
 
   /** A second pair of eyes. */
@@ -116,6 +125,12 @@ final class ClubPlanning {
    * @throws Unwritable if nothing can be written, or another run is writing there
    */
   Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
+    Catalogue own = Intake.catalogue(folder, catalogue);
+    return (own.equals(catalogue) ? this : new ClubPlanning(own, order, audits))
+        .planned(folder, out, witness);
+  }
+
+  private Planned planned(Path folder, Path out, Handouts.Tray witness) throws IOException {
     List<Problem> problems = new ArrayList<>();
     // both folders are held before anything is read: who is forgotten meanwhile must not come back
     try (Output output = Output.into(out);

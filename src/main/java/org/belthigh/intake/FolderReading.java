@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.files.Folder;
+import org.belthigh.files.Node;
 import org.belthigh.files.Table;
 import org.belthigh.files.Yaml;
 import org.belthigh.model.Origin;
@@ -26,6 +27,7 @@ final class FolderReading {
 
   private final Folder folder;
   private final Catalogue catalogue;
+  private Optional<Curriculum> own = Optional.empty();
   private final List<Problem> problems = new ArrayList<>();
   private Optional<Dates.Order> dates = Optional.empty();
 
@@ -109,13 +111,15 @@ final class FolderReading {
           "a club folder must hold club.yaml and roster.csv",
           "Maybe another folder is meant.");
     }
-    ClubFile file = new ClubFile(catalogue);
-    Club club =
+    Node node =
         folder
             .plain("club.yaml", problems::add)
             .flatMap(plain -> Yaml.read(folder.shown("club.yaml"), plain.text(), problems))
-            .flatMap(node -> file.read(node, problems))
             .orElseThrow(() -> new Unusable(problems));
+    OwnCurriculum.file(node).ifPresent(tables::knows);
+    own = OwnCurriculum.of(folder, node, catalogue, problems);
+    ClubFile file = new ClubFile(catalogue, own.map(Curriculum::id));
+    Club club = file.read(node, problems).orElseThrow(() -> new Unusable(problems));
     dates = file.dates();
     return club;
   }
@@ -139,7 +143,7 @@ final class FolderReading {
     RosterDoubts doubts = new RosterDoubts(roster.rows());
     problems.addAll(doubts.problems());
     doubtful = doubts.children();
-    Curriculum curriculum = catalogue.curricula().get(club.curriculum());
+    Curriculum curriculum = own.orElseGet(() -> catalogue.curricula().get(club.curriculum()));
     drills = new Bearings.Drills(curriculum);
     readShortLogs(club);
     addGuests(players);

@@ -20,6 +20,14 @@ public final class Intake {
   }
 
   /**
+   * {@code catalogue} with the curriculum of the club's own where {@code club.yaml} names one that
+   * passes every check; what is wrong in it is told by {@link #read}.
+   */
+  public static Catalogue catalogue(Path clubFolder, Catalogue catalogue) {
+    return OwnCurriculum.with(Folder.of(clubFolder), catalogue);
+  }
+
+  /**
    * All whom {@code text} can mean, as the files of a club name players: the one with that id;
    * without one, those with that shirt number or name, whole or in part.
    */
