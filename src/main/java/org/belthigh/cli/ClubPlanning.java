@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
 import org.belthigh.audit.Audit;
@@ -125,12 +126,24 @@ final class ClubPlanning {
    * @throws Unwritable if nothing can be written, or another run is writing there
    */
   Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
-    Catalogue own = Intake.catalogue(folder, catalogue);
-    return (own.equals(catalogue) ? this : new ClubPlanning(own, order, audits))
-        .planned(folder, out, witness);
+    return plan(folder, out, witness, notice -> {});
   }
 
-  private Planned planned(Path folder, Path out, Handouts.Tray witness) throws IOException {
+  /**
+   * The same.
+   *
+   * @param beforehand is told what will take long, before it begins
+   */
+  Planned plan(Path folder, Path out, Handouts.Tray witness, Consumer<String> beforehand)
+      throws IOException {
+    Catalogue own = Intake.catalogue(folder, catalogue);
+    return (own.equals(catalogue) ? this : new ClubPlanning(own, order, audits))
+        .planned(folder, out, witness, beforehand);
+  }
+
+  private Planned planned(
+      Path folder, Path out, Handouts.Tray witness, Consumer<String> beforehand)
+      throws IOException {
     List<Problem> problems = new ArrayList<>();
     // both folders are held before anything is read: who is forgotten meanwhile must not come back
     try (Output output = Output.into(out);
@@ -139,6 +152,7 @@ final class ClubPlanning {
       ClubRecord record = held(reading.record());
       Set<String> groups = Groups.named(record, order.groups());
       Set<String> named = reading.named(order.players());
+      Crowds.notices(record, groups, named).forEach(beforehand);
       problems.addAll(0, LaterRow.remarks(record, order.from()));
       problems.addAll(0, record.problems());
       History history =
