@@ -7,8 +7,6 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
-import com.fasterxml.jackson.dataformat.yaml.snakeyaml.error.Mark;
-import com.fasterxml.jackson.dataformat.yaml.snakeyaml.error.MarkedYAMLException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -19,6 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * Reads YAML into {@link Node}s. Every scalar stays text as written, so that the two YAML versions
@@ -108,7 +108,8 @@ public final class Yaml {
    * up looking for it.
    */
   private static Origin slip(String file, JsonProcessingException e) {
-    if (e instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+    if (e.getCause() instanceof MarkedYAMLException marked
+        && marked.getProblemMark() != null) {
       boolean key = SIMPLE_KEY.equals(marked.getContext()) && marked.getContextMark() != null;
       Mark mark = key ? marked.getContextMark() : marked.getProblemMark();
       return new Origin(file, mark.getLine() + 1, mark.getColumn() + 1);
@@ -117,7 +118,8 @@ public final class Yaml {
   }
 
   private static String why(JsonProcessingException e) {
-    return e instanceof MarkedYAMLException marked && marked.getProblem() != null
+    return e.getCause() instanceof MarkedYAMLException marked
+            && marked.getProblem() != null
         ? marked.getProblem()
         : e.getOriginalMessage();
   }
