@@ -45,6 +45,14 @@ public record Catalogue(
     this(sources, parameters, ruleBooks, rules, precedence, curricula, growth, Map.of());
   }
 
+  /** The same with one more curriculum. */
+  public Catalogue with(Curriculum curriculum) {
+    Map<String, Curriculum> all = new TreeMap<>(curricula);
+    all.put(curriculum.id(), curriculum);
+    return new Catalogue(
+        sources, parameters, ruleBooks, rules, precedence, all, growth, heatTables);
+  }
+
   private static <V> Map<String, V> sorted(Map<String, V> map) {
     return java.util.Collections.unmodifiableMap(new TreeMap<>(map));
   }

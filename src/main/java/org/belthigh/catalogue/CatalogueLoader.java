@@ -130,10 +130,18 @@ public final class CatalogueLoader {
                 "Maybe another file is meant, or the folder it lies in."));
   }
 
-  /** A curriculum of the user's, held against the marks of {@code catalogue}. */
+  /**
+   * A curriculum of the user's, held against the marks of {@code catalogue} and the curricula there:
+   * it may loosen none of their ages, distances and protection.
+   */
   public static Result<Curriculum> curriculum(String file, String text, Catalogue catalogue) {
     List<Problem> problems = new ArrayList<>();
-    Optional<Curriculum> read = curriculum(Parsed.of(file, text), catalogue.parameters(), problems);
+    Places own = new Places(problems);
+    Optional<Curriculum> read =
+        curriculum(Parsed.of(file, text), catalogue.parameters(), problems, own);
+    if (problems.stream().noneMatch(Problem::isFault) && !catalogue.curricula().isEmpty()) {
+      read.ifPresent(c -> new NoLooser(c, catalogue.curricula().values(), own).run());
+    }
     return new Result<>(read, problems);
   }
 
@@ -207,14 +215,13 @@ public final class CatalogueLoader {
     List<Curriculum> all = new ArrayList<>();
     for (String file : under("curricula/")) {
       used.add(file);
-      curriculum(files.get(file), parameters, problems).ifPresent(all::add);
+      curriculum(files.get(file), parameters, problems, new Places(problems)).ifPresent(all::add);
     }
     return all;
   }
 
   private static Optional<Curriculum> curriculum(
-      Parsed file, Map<String, Parameter> parameters, List<Problem> problems) {
-    Places own = new Places(problems);
+      Parsed file, Map<String, Parameter> parameters, List<Problem> problems, Places own) {
     Optional<Curriculum> read =
         file.take(problems).flatMap(n -> Fields.read(n, problems, new CurriculumFile(own)::read));
     if (problems.stream().noneMatch(Problem::isFault)) {

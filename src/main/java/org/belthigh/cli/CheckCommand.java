@@ -10,6 +10,8 @@ import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.files.Folder;
+import org.belthigh.files.Node;
+import org.belthigh.files.Yaml;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
 import org.belthigh.intake.Unusable;
@@ -127,9 +129,13 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private List<Problem> plan(String file, String text, Catalogue catalogue) {
-    Audit audit = new Audit(catalogue);
+    if (club == null) {
+      refuseOwn(file, text, catalogue);
+    }
+    Catalogue known = club == null ? catalogue : Intake.catalogue(club, catalogue);
+    Audit audit = new Audit(known);
     Optional<ClubRecord> record =
-        Optional.ofNullable(club).map(c -> new ClubReading(c, catalogue, false).record());
+        Optional.ofNullable(club).map(c -> new ClubReading(c, known, false).record());
     List<Problem> problems =
         new ArrayList<>(
             record.map(r -> audit.beside(file, text, r)).orElseGet(() -> audit.alone(file, text)));
@@ -137,5 +143,24 @@ final class CheckCommand implements Callable<Integer> {
       problems.addAll(audit.papers(file, text, new PaperFolder(path), record));
     }
     return problems;
+  }
+
+  /** A plan by a curriculum of a club's own is no plan that can be checked without the club. */
+  private static void refuseOwn(String file, String text, Catalogue catalogue) {
+    List<String> ids = new ArrayList<>();
+    Yaml.read(file, text, new ArrayList<>())
+        .filter(Node.Entries.class::isInstance)
+        .map(node -> ((Node.Entries) node).values().get("curriculum"))
+        .filter(Node.Scalar.class::isInstance)
+        .ifPresent(node -> ids.add(((Node.Scalar) node).text().split(" ", 2)[0]));
+    ids.removeAll(catalogue.curricula().keySet());
+    if (!ids.isEmpty()) {
+      throw new NothingDone(
+          file
+              + ": the plan is by the curriculum '"
+              + ids.get(0)
+              + "', which does not travel with the program.\n"
+              + "Maybe it is the club's own; then add --club and the club folder.");
+    }
   }
 }

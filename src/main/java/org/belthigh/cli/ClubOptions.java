@@ -16,6 +16,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Intake;
 import org.belthigh.intake.LaterRow;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Problem;
@@ -77,10 +78,10 @@ final class ClubOptions {
     }
   }
 
-  /** The catalogue in the jar. */
+  /** The catalogue in the jar, with the club's own curriculum where it has one. */
   Catalogue catalogue() {
     if (catalogue == null) {
-      catalogue = CatalogueLoader.load().orThrow();
+      catalogue = Intake.catalogue(club, CatalogueLoader.load().orThrow());
     }
     return catalogue;
   }
@@ -119,12 +120,13 @@ final class ClubOptions {
   }
 
   /**
-   * The players that the command line names, by their ids in {@code record}.
+   * The ids of the players that the command line names, as they stand in the record that was read
+   * last.
    *
-   * @throws NothingDone if one is not in the roster
+   * @throws NothingDone if one is not in the roster, or more than one can be meant
    */
-  Set<String> named(ClubRecord record, Collection<String> ids) {
-    return reading().named(record, ids);
+  Set<String> named(Collection<String> players) {
+    return reading().named(players);
   }
 
   /** Says what is wrong in the input, and what is dated after {@code day}, which was asked for. */

@@ -14,6 +14,8 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.imageio.ImageIO;
 import org.belthigh.audit.Audit;
 import org.belthigh.catalogue.Catalogue;
@@ -24,6 +26,7 @@ import org.belthigh.handout.Handouts;
 import org.belthigh.handout.Preview;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
+import org.belthigh.intake.Intake;
 import org.belthigh.intake.LaterRow;
 import org.belthigh.model.Problem;
 import org.belthigh.plan.Plan;
@@ -39,17 +42,24 @@ final class ClubPlanning {
   private final Catalogue catalogue;
   private final Words words;
   private final PlanOrder order;
+  private final Function<Catalogue, SecondPair> audits;
   private final SecondPair audit;
 
   ClubPlanning(Catalogue catalogue, PlanOrder order) {
-    this(catalogue, order, new Audit(catalogue)::beside);
+    this(catalogue, order, known -> new Audit(known)::beside);
   }
 
   ClubPlanning(Catalogue catalogue, PlanOrder order, SecondPair audit) {
+    this(catalogue, order, known -> audit);
+  }
+
+  private ClubPlanning(
+      Catalogue catalogue, PlanOrder order, Function<Catalogue, SecondPair> audits) {
     this.catalogue = catalogue;
     this.words = ClubOptions.words(catalogue);
     this.order = order;
-    this.audit = audit;
+    this.audits = audits;
+    this.audit = audits.apply(catalogue);
   }
 
   /** A second pair of eyes. */
@@ -116,6 +126,24 @@ final class ClubPlanning {
    * @throws Unwritable if nothing can be written, or another run is writing there
    */
   Planned plan(Path folder, Path out, Handouts.Tray witness) throws IOException {
+    return plan(folder, out, witness, notice -> {});
+  }
+
+  /**
+   * The same.
+   *
+   * @param beforehand is told what will take long, before it begins
+   */
+  Planned plan(Path folder, Path out, Handouts.Tray witness, Consumer<String> beforehand)
+      throws IOException {
+    Catalogue own = Intake.catalogue(folder, catalogue);
+    return (own.equals(catalogue) ? this : new ClubPlanning(own, order, audits))
+        .planned(folder, out, witness, beforehand);
+  }
+
+  private Planned planned(
+      Path folder, Path out, Handouts.Tray witness, Consumer<String> beforehand)
+      throws IOException {
     List<Problem> problems = new ArrayList<>();
     // both folders are held before anything is read: who is forgotten meanwhile must not come back
     try (Output output = Output.into(out);
@@ -123,7 +151,8 @@ final class ClubPlanning {
       ClubReading reading = new ClubReading(folder, catalogue, order.redact());
       ClubRecord record = held(reading.record());
       Set<String> groups = Groups.named(record, order.groups());
-      Set<String> named = reading.named(record, order.players());
+      Set<String> named = reading.named(order.players());
+      Crowds.notices(record, groups, named).forEach(beforehand);
       problems.addAll(0, LaterRow.remarks(record, order.from()));
       problems.addAll(0, record.problems());
       History history =

@@ -22,6 +22,9 @@ final class ClubReading {
   private final boolean redact;
   private Redaction redaction;
 
+  /** The last record as it really is. */
+  private ClubRecord real;
+
   ClubReading(Path folder, Catalogue catalogue, boolean redact) {
     this.folder = folder;
     this.catalogue = catalogue;
@@ -45,11 +48,11 @@ final class ClubReading {
 
   private ClubRecord record(Reader reader) {
     try {
-      ClubRecord record = reader.read();
+      real = reader.read();
       if (!redact) {
-        return record;
+        return real;
       }
-      redaction = Redaction.of(record);
+      redaction = Redaction.of(real);
       return redaction.record();
     } catch (Unusable e) {
       throw new NothingDone(e.problems());
@@ -63,16 +66,15 @@ final class ClubReading {
   }
 
   /**
-   * The players that the command line names, by their ids in {@code record}, which was read here.
+   * The ids of the players that the command line names, as they stand in the record that was read
+   * last.
    *
-   * @throws NothingDone if one is not in the roster
+   * @throws NothingDone if one is not in the roster, or more than one can be meant
    */
-  Set<String> named(ClubRecord record, Collection<String> ids) {
-    if (!redact) {
-      Players.refuseUnknown(record, ids);
-      return new LinkedHashSet<>(ids);
-    }
-    Players.refuseUnknown(redaction.realIds(), ids);
-    return ids.stream().map(redaction::id).collect(Collectors.toCollection(LinkedHashSet::new));
+  Set<String> named(Collection<String> players) {
+    return players.stream()
+        .map(player -> Players.named(real, player))
+        .map(id -> redact ? redaction.id(id) : id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 }

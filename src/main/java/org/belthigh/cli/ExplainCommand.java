@@ -21,12 +21,13 @@ import picocli.CommandLine.Spec;
     name = "explain",
     mixinStandardHelpOptions = true,
     description = "Why: tosses, measures, thresholds with their source, rules, decision.",
-    footer = {"", "Example:", "  belthigh explain demo-players p02 --as-of 2027-04-05"})
+    footer = {"", "Example:", "  belthigh explain demo-players p02 --as-of 2027-04-05",
+      "  belthigh explain my-club \"Sam O.\""})
 final class ExplainCommand implements Callable<Integer> {
   @Mixin private ClubOptions club;
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "1", paramLabel = "PLAYER", description = "The player's id.")
+  @Parameters(index = "1", paramLabel = "PLAYER", description = "The player: id, shirt number or name.")
   private String player;
 
   @Option(names = "--as-of", paramLabel = "DATE", description = "Last day to count; today.")
@@ -39,7 +40,7 @@ final class ExplainCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate day = asOf == null ? club.today() : asOf;
     ClubRecord record = club.read();
-    String id = club.named(record, List.of(player)).iterator().next();
+    String id = club.named(List.of(player)).iterator().next();
     List<SkillDecision> decisions = new Progress(club.catalogue()).decide(record, day).get(id);
     List<Hold> holds =
         new Holds(club.catalogue())

@@ -93,7 +93,7 @@ final class ExportCommand implements Callable<Integer> {
     }
     ClubRecord record = club.read();
     LocalDate first = from == null ? club.today() : from;
-    Set<String> named = club.named(record, players);
+    Set<String> named = club.named(players);
     History history = club.history(first, problem -> {});
     PlanRequest request =
         new PlanRequest(first, weeks, Set.of(), named, Optional.empty(), Optional.empty());

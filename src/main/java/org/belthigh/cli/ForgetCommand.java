@@ -58,7 +58,7 @@ final class ForgetCommand implements Callable<Integer> {
     Optional<ClubRecord> record = record();
     Forgetting forgetting = Forgetting.of(club.folder(), player, record);
     if (forgetting.isEmpty()) {
-      record.ifPresent(r -> Players.refuseUnknown(r, List.of(player)));
+      record.ifPresent(r -> Players.refuseUnknown(r, player));
       throw new NothingDone(
           "nothing of player '"
               + player

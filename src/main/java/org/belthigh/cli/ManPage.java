@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -14,18 +13,22 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class ManPage {
   private final StringBuilder page = new StringBuilder();
 
-  private ManPage() {}
+  private final ManTexts texts;
 
-  static String of(CommandSpec root) {
-    ManPage man = new ManPage();
+  private ManPage(ManTexts texts) {
+    this.texts = texts;
+  }
+
+  static String of(CommandSpec root, ManTexts texts) {
+    ManPage man = new ManPage(texts);
     man.macro("TH", root.name().toUpperCase(Locale.ROOT) + " 1");
-    man.macro("SH", "NAME");
-    man.text(root.name() + " - " + String.join(" ", root.usageMessage().description()));
-    man.macro("SH", "SYNOPSIS");
-    man.text(root.name() + " COMMAND [OPTIONS]");
-    man.macro("SH", "OPTIONS");
-    root.options().forEach(man::option);
-    man.macro("SH", "COMMANDS");
+    man.macro("SH", texts.heading("NAME"));
+    man.text(root.name() + " - " + texts.of(root));
+    man.macro("SH", texts.heading("SYNOPSIS"));
+    man.text(root.name() + texts.synopsis());
+    man.macro("SH", texts.heading("OPTIONS"));
+    root.options().forEach(o -> man.option(root, o));
+    man.macro("SH", texts.heading("COMMANDS"));
     root.subcommands().values().stream()
         .map(CommandLine::getCommandSpec)
         .filter(spec -> !spec.usageMessage().hidden())
@@ -40,14 +43,14 @@ final class ManPage {
             .map(PositionalParamSpec::paramLabel)
             .collect(Collectors.joining(" "));
     macro("SS", ("belthigh " + spec.name() + " " + places).strip());
-    text(String.join(" ", spec.usageMessage().description()));
+    text(texts.of(spec));
     spec.positionalParameters()
-        .forEach(p -> item("\\fI" + plain(p.paramLabel()) + "\\fR", List.of(p.description())));
-    spec.options().stream().filter(o -> !o.inherited()).forEach(this::option);
+        .forEach(p -> item("\\fI" + plain(p.paramLabel()) + "\\fR", texts.of(spec, p)));
+    spec.options().stream().filter(o -> !o.inherited()).forEach(o -> option(spec, o));
     footer(spec, null);
   }
 
-  private void option(OptionSpec option) {
+  private void option(CommandSpec spec, OptionSpec option) {
     if (option.usageHelp() || option.versionHelp() || option.hidden()) {
       return;
     }
@@ -56,23 +59,22 @@ final class ManPage {
             .map(n -> "\\fB" + plain(n) + "\\fR")
             .collect(Collectors.joining(", "));
     String value = option.arity().max() == 0 ? "" : " \\fI" + plain(option.paramLabel()) + "\\fR";
-    item(names + value, List.of(option.description()));
+    item(names + value, texts.of(spec, option));
   }
 
-  private void item(String head, List<String> description) {
+  private void item(String head, String description) {
     page.append(".TP\n").append(head).append('\n');
-    text(String.join(" ", description));
+    text(description);
   }
 
   /** Examples keep their lines. */
   private void footer(CommandSpec spec, String heading) {
-    List<String> lines =
-        Stream.of(spec.usageMessage().footer()).dropWhile(String::isBlank).toList();
+    List<String> lines = texts.footer(spec);
     if (lines.isEmpty()) {
       return;
     }
     if (heading != null) {
-      macro(heading, "NOTES");
+      macro(heading, texts.heading("NOTES"));
     }
     page.append(".PP\n.nf\n");
     lines.forEach(this::text);

@@ -39,7 +39,7 @@ final class MeasureCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate day = asOf == null ? club.today() : asOf;
     ClubRecord record = club.read();
-    Set<String> named = club.named(record, player == null ? List.of() : List.of(player));
+    Set<String> named = club.named(player == null ? List.of() : List.of(player));
     ClubRecord known = record.upTo(day);
     MarkAgreement marks =
         Marks.of(

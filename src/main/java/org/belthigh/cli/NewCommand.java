@@ -13,6 +13,8 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.files.Output;
+import org.belthigh.model.Coded;
+import org.belthigh.start.Language;
 import org.belthigh.start.NewClub;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,7 +35,8 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  belthigh new my-club",
-      "  belthigh new my-club --name \"Riverside Youth Baseball\" --from 2027-03-01 --paper a4"
+      "  belthigh new my-club --name \"Riverside Youth Baseball\" --from 2027-03-01 --paper a4",
+      "  belthigh new mi-club --lang es"
     })
 final class NewCommand implements Callable<Integer> {
   private final Clock clock;
@@ -51,6 +54,12 @@ final class NewCommand implements Callable<Integer> {
 
   @Option(names = "--paper", paramLabel = "letter|a4", description = "Paper; letter.")
   private String paper = "letter";
+
+  @Option(
+      names = "--lang",
+      paramLabel = "en|es",
+      description = "The club's first language, of its page, samples and sheets; en.")
+  private String lang = "en";
 
   NewCommand(Clock clock) {
     this.clock = clock;
@@ -70,10 +79,16 @@ final class NewCommand implements Callable<Integer> {
     if (club.toString().isBlank()) {
       throw new ParameterException(spec.commandLine(), "CLUB must name a folder; it is empty");
     }
+    Language language =
+        Coded.find(Language.class, lang)
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(), "--lang must be en or es, not '" + lang + "'"));
     refuseFull();
     LocalDate first = from == null ? LocalDate.now(clock) : from;
     Map<String, byte[]> files =
-        new NewClub(CatalogueLoader.load().orThrow()).files(name, paper, first);
+        new NewClub(CatalogueLoader.load().orThrow()).files(name, paper, language, first);
     try (Output output = Output.into(club)) {
       files.forEach(output::put);
       output.commit();
@@ -81,7 +96,7 @@ final class NewCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println("Made " + club + ":");
     files.keySet().forEach(file -> out.println("  " + file));
-    out.println("Begin with READ-ME.txt, or try it as it is:");
+    out.println("Begin with " + language.readMe() + ", or try it as it is:");
     out.println(
         "  belthigh plan " + club + " --out next-week" + (from == null ? "" : " --from " + from));
     return Belthigh.OK;

@@ -170,7 +170,15 @@ final class PlanCommand implements Callable<Integer> {
   private int club(ClubPlanning planning) throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     Progress progress = new Progress(err);
-    ClubPlanning.Planned planned = planning.plan(where.club, out, progress);
+    ClubPlanning.Planned planned =
+        planning.plan(
+            where.club,
+            out,
+            progress,
+            notice -> {
+              err.println(notice);
+              err.flush();
+            });
     progress.end(planned.printed() ? " files written to " + out : " files drawn");
     if (planned.printed()) {
       // the folders are given back by now: the list may go into one of them

@@ -12,6 +12,9 @@ import org.belthigh.model.Origin;
 final class CsvText implements Table.Places {
   private static final String SEPARATORS = ",;\t|";
 
+  /** How many lines of title may stand above a header. */
+  private static final int MOST_TITLES = 10;
+
   private final String file;
   private final PlainText plain;
   private final String text;
@@ -94,11 +97,18 @@ final class CsvText implements Table.Places {
 
   /**
    * What separates the cells: what the first line says, as spreadsheets write {@code sep=;}, else
-   * the sign that stands most often in the header outside quotes; a comma in doubt.
+   * the sign that stands most often outside quotes in the first line that has any; a comma in doubt.
    */
   private static char separator(String text) {
     Optional<Character> said = saidSeparator(text);
-    return said.orElseGet(() -> mostOften(firstLine(text.stripLeading())));
+    return said.orElseGet(
+        () ->
+            text.lines()
+                .limit(MOST_TITLES)
+                .map(CsvText::mostOften)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(','));
   }
 
   private static String firstLine(String text) {
@@ -119,7 +129,7 @@ final class CsvText implements Table.Places {
     return one ? Optional.of(line.charAt(4)) : Optional.empty();
   }
 
-  private static char mostOften(String header) {
+  private static Optional<Character> mostOften(String header) {
     int[] count = new int[SEPARATORS.length()];
     boolean quoted = false;
     for (int at = 0; at < header.length(); at++) {
@@ -133,7 +143,7 @@ final class CsvText implements Table.Places {
     for (int sign = 1; sign < count.length; sign++) {
       best = count[sign] > count[best] ? sign : best;
     }
-    return SEPARATORS.charAt(best);
+    return count[best] == 0 ? Optional.empty() : Optional.of(SEPARATORS.charAt(best));
   }
 
   private static int[] lineStarts(String text) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -97,6 +98,28 @@ public final class Table {
         file, places, headerLine, columns, width, lines.stream().filter(kept).toList(), complete);
   }
 
+  /** The table whose header is the line of that number, further down; a heading counts once. */
+  public Table below(int number) {
+    int at = 0;
+    while (lines.get(at).number != number) {
+      at++;
+    }
+    Map<String, Integer> below = new LinkedHashMap<>();
+    List<String> header = lines.get(at).cells;
+    for (int i = 0; i < header.size(); i++) {
+      if (!header.get(i).isEmpty()) {
+        below.putIfAbsent(header.get(i).toLowerCase(Locale.ROOT), i);
+      }
+    }
+    List<Line> rest = lines.subList(at + 1, lines.size());
+    return new Table(file, places, number, below, header.size(), rest, complete);
+  }
+
+  /** Where the header stands. */
+  public Origin header() {
+    return places.row(headerLine);
+  }
+
   /** How messages name the file. */
   public String file() {
     return file;
@@ -153,7 +176,11 @@ public final class Table {
     List<String> unknown = columns.keySet().stream().filter(c -> !known.contains(c)).toList();
     List<String> missing = required.stream().filter(c -> !has(c)).toList();
     unknown.forEach(c -> problems.accept(unknown(c, known)));
-    missing.forEach(c -> problems.accept(missing(c, unknown)));
+    if (missing.size() > 1 && missing.size() == required.size()) {
+      problems.accept(noHeader(required));
+    } else {
+      missing.forEach(c -> problems.accept(missing(c, unknown)));
+    }
     return missing.isEmpty();
   }
 
@@ -167,6 +194,15 @@ public final class Table {
         Nearest.to(column, free)
             .map(c -> "Maybe " + c + ".")
             .orElse("Maybe it is a note of your own; then leave it."));
+  }
+
+  private Problem noHeader(List<String> required) {
+    return Problem.fault(
+        places.row(headerLine),
+        "",
+        "this line does not name the columns, so the file is not read",
+        "the header must name " + String.join(", ", required),
+        "Maybe the header line was deleted.");
   }
 
   private Problem missing(String column, List<String> unknown) {

@@ -279,12 +279,12 @@ public final class Workbook {
   private record OnSheet(String shown) implements Table.Places {
     @Override
     public Origin row(int line) {
-      return Origin.of(shown, line);
+      return new Origin(shown, line, 0, true);
     }
 
     @Override
     public Origin cell(int line, int index) {
-      return new Origin(shown, line, index + 1);
+      return new Origin(shown, line, index + 1, true);
     }
   }
 }

@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * Reads YAML into {@link Node}s. Every scalar stays text as written, so that the two YAML versions
@@ -24,6 +26,7 @@ import org.belthigh.model.Problem;
  * grow while it is read.
  */
 public final class Yaml {
+  private static final String SIMPLE_KEY = "while scanning a simple key";
   private static final int DEEPEST = 40;
   private static final int LONGEST = 10_000;
   private static final YAMLFactory FACTORY =
@@ -89,15 +92,36 @@ public final class Yaml {
     } catch (JsonProcessingException e) {
       problems.add(
           Problem.fault(
-              at(file, e.getLocation()),
+              slip(file, e),
               "",
-              "this is not YAML (" + firstLine(e.getOriginalMessage()) + ")",
+              "this is not YAML (" + firstLine(why(e)) + ")",
               "a key, a colon, a blank and a value belong on each line",
               "Maybe a colon, a quote or the blanks at the line's start are off."));
       return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Where the slip is: for a key without its colon where the key begins, not where the parser gave
+   * up looking for it.
+   */
+  private static Origin slip(String file, JsonProcessingException e) {
+    if (e.getCause() instanceof MarkedYAMLException marked
+        && marked.getProblemMark() != null) {
+      boolean key = SIMPLE_KEY.equals(marked.getContext()) && marked.getContextMark() != null;
+      Mark mark = key ? marked.getContextMark() : marked.getProblemMark();
+      return new Origin(file, mark.getLine() + 1, mark.getColumn() + 1);
+    }
+    return at(file, e.getLocation());
+  }
+
+  private static String why(JsonProcessingException e) {
+    return e.getCause() instanceof MarkedYAMLException marked
+            && marked.getProblem() != null
+        ? marked.getProblem()
+        : e.getOriginalMessage();
   }
 
   private static String firstLine(String message) {

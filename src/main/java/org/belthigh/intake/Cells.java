@@ -218,11 +218,13 @@ final class Cells {
   }
 
   private void unknown(String column, String allowed, List<String> words) {
+    String text = text(column);
+    Optional<String> question = Vocabulary.question(column, text);
     fault(
         column,
-        "'" + text(column) + "' is not known",
+        "'" + text + "' " + (question.isPresent() ? "is not clear" : "is not known"),
         column + " must be " + allowed,
-        maybe(text(column), words, guess(text(column))));
+        question.map(q -> "Maybe " + q + ".").orElseGet(() -> maybe(text, words, guess(text))));
   }
 
   private static String guess(String text) {
@@ -238,8 +240,9 @@ final class Cells {
       return value;
     }
     Optional<String> word = reading.word(column, text);
-    word.ifPresent(w -> reading.tell("with words such as", text + " for " + w));
-    return word.flatMap(parse);
+    Optional<T> other = word.flatMap(parse);
+    other.ifPresent(v -> reading.tell("with words such as", text + " for " + word.orElseThrow()));
+    return other;
   }
 
   /** A member of a closed list; empty where nothing stands there. */

@@ -60,12 +60,17 @@ final class ClubFile {
   private static final int MOST_TOSSERS = 20;
 
   private final Catalogue catalogue;
+
+  /** The id of the club's own curriculum, where its file passes. */
+  private final Optional<String> own;
+
   private final List<Problem> grave = new ArrayList<>();
   private final List<Problem> light = new ArrayList<>();
   private Optional<Dates.Order> dates = Optional.empty();
 
-  ClubFile(Catalogue catalogue) {
+  ClubFile(Catalogue catalogue, Optional<String> own) {
     this.catalogue = catalogue;
+    this.own = own;
   }
 
   /**
@@ -215,8 +220,26 @@ final class ClubFile {
 
   private String curriculum(Fields f) {
     Optional<String> id = f.optionalText("curriculum");
+    if (id.filter(OwnCurriculum::isFile).isPresent()) {
+      return own.orElseGet(() -> inPlaceOf(f, id.get()));
+    }
     id.ifPresent(i -> resolve(f, "curriculum", i, catalogue.curricula().keySet()));
-    return id.orElseGet(() -> catalogue.curricula().keySet().iterator().next());
+    return id.orElseGet(this::usual);
+  }
+
+  private String usual() {
+    return catalogue.curricula().keySet().iterator().next();
+  }
+
+  private String inPlaceOf(Fields f, String file) {
+    light.add(
+        Problem.fault(
+            f.origin("curriculum"),
+            "curriculum",
+            "'" + file + "' cannot be used, so " + usual() + " is used in its place",
+            "it must be a file of this folder that passes belthigh check",
+            "Correct what belthigh check says of that file, or put it right beside club.yaml."));
+    return usual();
   }
 
   private static void resolve(Fields f, String key, String id, Collection<String> known) {

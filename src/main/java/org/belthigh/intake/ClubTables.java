@@ -2,6 +2,7 @@ package org.belthigh.intake;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.files.Csv;
 import org.belthigh.files.Folder;
 import org.belthigh.files.Table;
@@ -47,11 +49,17 @@ final class ClubTables {
   private final Folder folder;
   private final List<Problem> problems;
   private final Strays strays = new Strays();
+  private final Set<String> known = new HashSet<>();
   private Optional<Map<String, Optional<Workbook>>> books = Optional.empty();
 
   ClubTables(Folder folder, List<Problem> problems) {
     this.folder = folder;
     this.problems = problems;
+  }
+
+  /** Notes a file that is read elsewhere. */
+  void knows(String file) {
+    known.add(file);
   }
 
   private List<String> entries() {
@@ -288,8 +296,9 @@ final class ClubTables {
     problems.addAll(strays.problems(safety));
   }
 
-  private static boolean isRead(String name) {
+  private boolean isRead(String name) {
     return name.equals("club.yaml")
+        || known.contains(name)
         || ClubFiles.table(name).isPresent()
         || ClubFiles.isWorkbook(name);
   }
@@ -355,7 +364,9 @@ final class ClubTables {
 
   private void lookInto(String name) {
     String shown = folder.shown(name);
-    if (ClubFiles.isUnreadForm(name)) {
+    if (isCurriculum(name)) {
+      problems.add(OwnCurriculum.idle(shown));
+    } else if (ClubFiles.isUnreadForm(name)) {
       lookAtForm(name);
     } else if (ClubFiles.Form.of(name).filter(f -> f == ClubFiles.Form.BOOK).isPresent()) {
       lookIntoBook(name);
@@ -369,6 +380,14 @@ final class ClubTables {
         strays.found(shown, kinds, table);
       }
     }
+  }
+
+  private boolean isCurriculum(String name) {
+    return OwnCurriculum.isFile(name)
+        && folder
+            .plain(name, problem -> {})
+            .filter(plain -> CatalogueLoader.looksLikeOne(plain.text()))
+            .isPresent();
   }
 
   /** In a form that is not read: a fault where it has the name of a table, or lies in the logs. */

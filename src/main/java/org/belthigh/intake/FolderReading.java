@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.files.Folder;
+import org.belthigh.files.Node;
 import org.belthigh.files.Table;
 import org.belthigh.files.Yaml;
 import org.belthigh.model.Origin;
@@ -27,6 +28,7 @@ final class FolderReading {
 
   private final Folder folder;
   private final Catalogue catalogue;
+  private Optional<Curriculum> own = Optional.empty();
   private final List<Problem> problems = new ArrayList<>();
   private Optional<Dates.Order> dates = Optional.empty();
 
@@ -82,7 +84,7 @@ final class FolderReading {
         sorted(sports, OtherSport::date, OtherSport::origin),
         sorted(placements, Placement::date, Placement::origin),
         safety.unread(),
-        problems.stream().sorted().distinct().toList());
+        problems.stream().sorted(Causes.FIRST).distinct().toList());
   }
 
   private static <T, D extends Comparable<? super D>> List<T> sorted(
@@ -91,7 +93,7 @@ final class FolderReading {
   }
 
   private Unusable unusable(String file, String found, String allowed, String maybe) {
-    problems.add(Problem.fault(Origin.of(file), "", found, allowed, maybe));
+    problems.add(Problem.fault(Origin.of(file), "", found, allowed, maybe).asConsequence());
     return new Unusable(problems);
   }
 
@@ -110,13 +112,15 @@ final class FolderReading {
           "a club folder must hold club.yaml and roster.csv",
           "Maybe another folder is meant.");
     }
-    ClubFile file = new ClubFile(catalogue);
-    Club club =
+    Node node =
         folder
             .plain("club.yaml", problems::add)
             .flatMap(plain -> Yaml.read(folder.shown("club.yaml"), plain.text(), problems))
-            .flatMap(node -> file.read(node, problems))
             .orElseThrow(() -> new Unusable(problems));
+    OwnCurriculum.file(node).ifPresent(tables::knows);
+    own = OwnCurriculum.of(folder, node, catalogue, problems);
+    ClubFile file = new ClubFile(catalogue, own.map(Curriculum::id));
+    Club club = file.read(node, problems).orElseThrow(() -> new Unusable(problems));
     dates = file.dates();
     return club;
   }
@@ -137,20 +141,27 @@ final class FolderReading {
             sheet(
                 Samples.leftOut(sources, problems), Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
-      throw unusable(
-          folder.shown("roster.csv"),
-          "there is no usable player",
-          "a roster must hold at least one",
-          "Correct the rows that are named, or add one.");
+      throw nobody(roster);
     }
     RosterDoubts doubts = new RosterDoubts(roster.rows());
     problems.addAll(doubts.problems());
     doubtful = doubts.children();
-    Curriculum curriculum = catalogue.curricula().get(club.curriculum());
+    Curriculum curriculum = own.orElseGet(() -> catalogue.curricula().get(club.curriculum()));
     drills = new Bearings.Drills(curriculum);
     readShortLogs(club, players.values());
     addGuests(players);
     return new Bearings(club, curriculum, drills, players, roster.setAside(), roster.absent());
+  }
+
+  /** A roster without players; where no row was read, only why. */
+  private Unusable nobody(RosterRows roster) {
+    return roster.rows().isEmpty() && problems.stream().anyMatch(Problem::isFault)
+        ? new Unusable(problems)
+        : unusable(
+            folder.shown("roster.csv"),
+            "there is no usable player",
+            "a roster must hold at least one",
+            "Correct the rows that are named, or add one.");
   }
 
   private Logs logs(Bearings bearings) {
@@ -162,6 +173,9 @@ final class FolderReading {
   }
 
   private void log(Table raw, Logs logs, Bearings bearings) {
+    if (isTitled(raw)) {
+      return;
+    }
     Table table = Reading.named(raw, LOG_COLUMNS);
     if (table.has("tosses") && !table.has("zone")) {
       Table wide = Reading.of(raw, WIDE, dates).table();
@@ -260,8 +274,18 @@ final class FolderReading {
             : problem);
   }
 
+  /** Whether a title stands above the header, of which is then told. */
+  private boolean isTitled(Table raw) {
+    Optional<Table> beneath = Title.beneath(raw);
+    beneath.ifPresent(table -> problems.add(Title.above(raw, table)));
+    return beneath.isPresent();
+  }
+
   /** The usable rows; empty where a required column is missing. */
   private <T> Optional<List<T>> rows(Table raw, Sheet<T> sheet) {
+    if (isTitled(raw)) {
+      return Optional.empty();
+    }
     Reading reading = Reading.of(raw, sheet, dates);
     Table table = reading.table();
     if (!table.expect(sheet.required(), sheet.optional(), this::aboutHeader)) {

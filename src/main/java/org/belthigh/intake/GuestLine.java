@@ -34,7 +34,7 @@ final class GuestLine {
     Optional<LocalDate> born =
         words.size() < 4 ? Optional.empty() : born(words.get(2).text(), on);
     Optional<Bats> bats =
-        words.size() < 4 ? Optional.empty() : Sides.parseBats(words.get(3).text());
+        words.size() < 4 ? Optional.empty() : Sides.understood(words.get(3).text());
     OptionalInt number = words.size() == 5 ? number(words.get(4)) : OptionalInt.empty();
     boolean whole = words.size() == 4 || (words.size() == 5 && number.isPresent());
     boolean named = words.size() > 1 && !plainId(words.get(1)).isEmpty();

@@ -3,6 +3,7 @@ package org.belthigh.intake;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The columns of each table of a club folder, for whoever writes an empty one. */
 public final class Headings {
@@ -18,6 +19,11 @@ public final class Headings {
           "coach", OtherRows.PLACEMENT_COLUMNS);
 
   private Headings() {}
+
+  /** The names of all tables. */
+  static Set<String> tables() {
+    return COLUMNS.keySet();
+  }
 
   /**
    * The columns of {@code table}, in the order in which people fill them in.

@@ -20,6 +20,23 @@ public final class Intake {
   }
 
   /**
+   * {@code catalogue} with the curriculum of the club's own where {@code club.yaml} names one that
+   * passes every check; what is wrong in it is told by {@link #read}.
+   */
+  public static Catalogue catalogue(Path clubFolder, Catalogue catalogue) {
+    return OwnCurriculum.with(Folder.of(clubFolder), catalogue);
+  }
+
+  /**
+   * All whom {@code text} can mean, as the files of a club name players: the one with that id;
+   * without one, those with that shirt number or name, whole or in part.
+   */
+  public static List<Player> called(ClubRecord record, String text) {
+    List<Player> byId = record.players().stream().filter(p -> p.id().equals(text)).toList();
+    return byId.isEmpty() ? new NameBook<>(record.players()).called(text) : byId;
+  }
+
+  /**
    * Whether a file of that name, right in a club folder, is read as a part of it, or looked at
    * since it may hold what should have been.
    */

@@ -38,12 +38,13 @@ final class SafetyRows {
   Problem lost(Unread.What what, String file) {
     unread.add(new Unread(what, Optional.empty(), Optional.empty(), Origin.of(file)));
     return Problem.fault(
-        Origin.of(file),
-        "",
-        "not every row could be read",
-        "each report counts; until then ask before anyone "
-            + (what == Unread.What.OUTING ? "throws" : "plays"),
-        "Correct what else is said of this file.");
+            Origin.of(file),
+            "",
+            "not every row could be read",
+            "each report counts; until then ask before anyone "
+                + (what == Unread.What.OUTING ? "throws" : "plays"),
+            "Correct what else is said of this file.")
+        .asConsequence();
   }
 
   Optional<Outing> outing(Cells cells) {

@@ -14,6 +14,11 @@ final class Sides {
     return parseBats(text).flatMap(Bats::side);
   }
 
+  /** How a player bats, in Spanish too: {@code zurdo}, {@code D}. */
+  static Optional<Bats> understood(String text) {
+    return parseBats(text).or(() -> Vocabulary.word("bats", text).flatMap(Sides::parseBats));
+  }
+
   /** How a player bats. */
   static Optional<Bats> parseBats(String text) {
     return switch (text.toLowerCase(Locale.ROOT)) {

@@ -50,7 +50,8 @@ final class Strays {
   }
 
   /** What a table holds by its header; empty for one on which safety does not rest. */
-  static Optional<ClubFiles.Kind> byHeader(Table raw) {
+  static Optional<ClubFiles.Kind> byHeader(Table whole) {
+    Table raw = Title.beneath(whole).orElse(whole);
     Table roster = Reading.named(raw, ClubFiles.Kind.ROSTER.columns());
     if (roster.has("born") && (roster.has("id") || roster.has("first_name"))) {
       return Optional.of(ClubFiles.Kind.ROSTER);

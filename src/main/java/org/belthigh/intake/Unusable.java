@@ -11,10 +11,10 @@ public final class Unusable extends Exception {
 
   Unusable(List<Problem> problems) {
     super(problems.isEmpty() ? "" : problems.get(0).text());
-    this.problems = problems.stream().sorted().toList();
+    this.problems = problems.stream().sorted(Causes.FIRST).toList();
   }
 
-  /** Why, sorted by place; at least one. */
+  /** Why, the causes first; at least one. */
   public List<Problem> problems() {
     return problems;
   }

@@ -10,9 +10,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Other words for headings and for the members of closed lists: Spanish, and a few that English
@@ -79,16 +81,32 @@ final class Vocabulary {
     return Optional.ofNullable(WORDS.get(kind + "." + phrase)).or(() -> byWord(kind, phrase));
   }
 
+  /**
+   * What is asked about a text that is not read because it can mean more than one: the members that
+   * it can mean. Empty where nothing is known of it.
+   */
+  static Optional<String> question(String column, String text) {
+    String kind = KINDS.get(column);
+    if (kind == null || text.length() > LONGEST) {
+      return Optional.empty();
+    }
+    return Stream.of(plain(text, '-').split("-", -1))
+        .map(word -> WORDS.get("ask." + kind + "." + word))
+        .filter(Objects::nonNull)
+        .findFirst();
+  }
+
   private static Optional<String> byWord(String kind, String phrase) {
     List<String> words = new ArrayList<>();
     for (String word : phrase.split("-", -1)) {
+      if (SKIPPED.contains(word)) {
+        continue;
+      }
       String known = WORDS.get(kind + "." + word);
-      if (known == null && !SKIPPED.contains(word)) {
+      if (known == null) {
         return Optional.empty();
       }
-      if (known != null) {
-        words.add(known);
-      }
+      words.add(known);
     }
     return words.isEmpty() ? Optional.empty() : Optional.of(String.join("-", words));
   }

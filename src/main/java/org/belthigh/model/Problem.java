@@ -1,5 +1,6 @@
 package org.belthigh.model;
 
+import java.util.Comparator;
 import java.util.Objects;
 
 /**
@@ -11,13 +12,25 @@ import java.util.Objects;
  * @param found what was found, as a clause: {@code 10 is not a spot}
  * @param allowed what is allowed, as a clause: {@code zone must be 1 to 9, ball, or a word …}
  * @param maybe the next step, a sentence that begins with "Maybe" or tells what to do
+ * @param consequence whether this only follows from other problems of its file, and stands after them
  */
 public record Problem(
-    Weight weight, Origin origin, String subject, String found, String allowed, String maybe)
+    Weight weight,
+    Origin origin,
+    String subject,
+    String found,
+    String allowed,
+    String maybe,
+    boolean consequence)
     implements Comparable<Problem> {
   private static final int LONGEST = 1_200;
   private static final int FRONT = 120;
   private static final int HIDDEN = 0xFFFD;
+  private static final Comparator<Problem> ORDER =
+      Comparator.comparing((Problem p) -> p.origin.file())
+          .thenComparing(Problem::consequence)
+          .thenComparing(Problem::origin)
+          .thenComparing(Problem::text);
 
   /** How much a problem matters. */
   public enum Weight implements Coded {
@@ -64,6 +77,17 @@ public record Problem(
     return type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE;
   }
 
+  /** What stands on its own. */
+  public Problem(
+      Weight weight, Origin origin, String subject, String found, String allowed, String maybe) {
+    this(weight, origin, subject, found, allowed, maybe, false);
+  }
+
+  /** The same as what only follows from other problems of its file. */
+  public Problem asConsequence() {
+    return new Problem(weight, origin, subject, found, allowed, maybe, true);
+  }
+
   /** A fault: something was set aside. */
   public static Problem fault(
       Origin origin, String subject, String found, String allowed, String maybe) {
@@ -81,10 +105,10 @@ public record Problem(
     return weight == Weight.FAULT;
   }
 
+  /** By file, in it the causes first, then by place. */
   @Override
   public int compareTo(Problem other) {
-    int byOrigin = origin.compareTo(other.origin);
-    return byOrigin != 0 ? byOrigin : text().compareTo(other.text());
+    return ORDER.compare(this, other);
   }
 
   /** Two lines: where, found and allowed; then the next step. */

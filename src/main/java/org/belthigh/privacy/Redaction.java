@@ -2,12 +2,10 @@ package org.belthigh.privacy;
 
 import java.time.temporal.TemporalAdjusters;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.belthigh.history.Handed;
 import org.belthigh.history.History;
 import org.belthigh.intake.Club;
@@ -36,12 +34,10 @@ public final class Redaction {
   /** Neutral words by the word that they stand for, a list for each kind of thing. */
   private final Map<String, Map<String, String>> neutral = new LinkedHashMap<>();
 
-  private final Set<String> realIds = new LinkedHashSet<>();
   private final ClubRecord record;
 
   private Redaction(ClubRecord real) {
-    real.players().stream().map(Player::id).forEach(realIds::add);
-    realIds.forEach(this::id);
+    real.players().stream().map(Player::id).forEach(this::id);
     this.record =
         new ClubRecord(
             club(real.club()),
@@ -70,11 +66,6 @@ public final class Redaction {
   /** The id that stands for {@code real}. */
   public String id(String real) {
     return stand("p", real);
-  }
-
-  /** The ids of the roster, as they really are. */
-  public Set<String> realIds() {
-    return Set.copyOf(realIds);
   }
 
   /** What was handed out before, by the ids that stand for the real ones. */
@@ -117,7 +108,8 @@ public final class Redaction {
   }
 
   private Origin origin(Origin real) {
-    return new Origin(stand("file-", real.file()), real.line(), real.column());
+    return new Origin(
+        stand("file-", real.file()), real.line(), real.column(), real.onSheet());
   }
 
   private Club club(Club c) {

@@ -51,7 +51,12 @@ final class ClubWorkbook {
   /** Where each list stands on the sheet of words. */
   private final Map<String, Range> ranges = new LinkedHashMap<>();
 
-  private final Explained explained = new Explained();
+  private final Explained explained;
+
+  /** A workbook whose columns are explained so. */
+  ClubWorkbook(Explained explained) {
+    this.explained = explained;
+  }
 
   private static Map<String, List<String>> lists() {
     List<String> yesNo = List.of("yes", "no");

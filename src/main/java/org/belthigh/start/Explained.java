@@ -10,12 +10,12 @@ import java.util.Properties;
 
 /** What each column is for, in a sentence. */
 final class Explained {
-  private static final String FILE = "/start/headings.properties";
-
+  private final String file;
   private final Properties texts = new Properties();
 
-  Explained() {
-    try (InputStream in = Explained.class.getResourceAsStream(FILE);
+  Explained(String file) {
+    this.file = file;
+    try (InputStream in = Explained.class.getResourceAsStream(file);
         Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
       texts.load(reader);
     } catch (IOException e) {
@@ -27,7 +27,7 @@ final class Explained {
   String of(String table, String column) {
     String text = texts.getProperty(table + "." + column);
     if (text == null) {
-      throw new IllegalStateException(FILE + " says nothing of " + table + "." + column);
+      throw new IllegalStateException(file + " says nothing of " + table + "." + column);
     }
     return text;
   }

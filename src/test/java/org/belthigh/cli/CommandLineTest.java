@@ -73,7 +73,7 @@ class CommandLineTest {
         .contains("line 16 column 43, hit: the cell is empty")
         .contains("line 21 column 1, date: 2027-02-30")
         .contains("line 41 column 29, toss: toss 3 of round 1 of p05 stands already on line 40")
-        .contains("6 things were set aside, 2 remarks; all the rest was used.")
+        .contains("6 things were set aside, 3 remarks; all the rest was used.")
         .doesNotContain("Mateo", "Holcomb", "Rentería");
     assertThat(out.resolve("plan.json")).exists();
     for (String group : List.of("u10", "u14")) {

@@ -54,6 +54,51 @@ class NewCommandTest {
     assertThat(folder.resolve("out/u10/practice-2027-04-06.pdf")).exists();
   }
 
+  @Test
+  void a_club_whose_first_language_is_spanish_is_begun_in_spanish() throws IOException {
+    Ran made = make("--lang", "es", "--from", "2027-03-01");
+
+    Ran checked = Runs.run("check", club.toString());
+    Ran planned =
+        Runs.run("plan", club.toString(), "--out", folder + "/out", "--from", "2027-03-01");
+
+    assertThat(made.out()).contains("LEEME.txt").doesNotContain("READ-ME");
+    String page = Files.readString(club.resolve("LEEME.txt"));
+    assertThat(page).contains("LA CARPETA DE SU CLUB", "other-pain", "primera semana es ligera");
+    for (String table : List.of("roster", "calendar", "log", "throws", "wellness")) {
+      assertThat(page).contains(Headings.of(table));
+    }
+    assertThat(Files.readString(club.resolve("club.yaml"))).contains("languages: [es, en]");
+    assertThat(checked.err()).isEmpty();
+    assertThat(planned.err()).isEmpty();
+    assertThat(Files.readString(club.resolve("roster.csv"))).contains("Muestra", ",es,");
+  }
+
+  @Test
+  void a_language_that_is_none_is_refused() {
+    assertThat(make("--lang", "fr").err()).contains("--lang must be en or es, not 'fr'");
+    assertThat(club).doesNotExist();
+  }
+
+  @Test
+  void the_first_week_in_spanish_can_be_followed_to_the_letter() throws IOException {
+    List<String> page = Files.readAllLines(Path.of("docs/es/primera-semana.md"));
+    List<String> roster =
+        page.stream()
+            .filter(l -> l.startsWith("| ") && !l.contains("--"))
+            .filter(l -> l.split("\\|", -1).length == 8)
+            .map(l -> String.join(",", l.substring(1, l.length() - 1).split("\\|", -1)))
+            .toList();
+    make("--lang", "es", "--from", "2027-03-01");
+    Files.write(club.resolve("roster.csv"), roster);
+
+    Ran checked = Runs.run("check", club.toString());
+
+    assertThat(roster).hasSize(3);
+    assertThat(checked.status()).isZero();
+    assertThat(checked.err() + checked.out()).doesNotContain("fault ");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Riverside \"Herons\"", "O'Brien: #1, {x}", "Águilas\\Norte"})
   void any_name_is_kept_as_it_is(String name) throws IOException {

@@ -22,6 +22,7 @@ import org.belthigh.model.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -94,7 +95,7 @@ class WhoEndsWhatTest {
         fields.add(new Field(player, line.get(0), kinds.get(k), line.get(k + 1)));
       }
     }
-    assertThat(fields).hasSize(16 * 5);
+    assertThat(fields).hasSize(42 * 5);
     return fields;
   }
 
@@ -199,6 +200,38 @@ class WhoEndsWhatTest {
           .as("%s", field)
           .anyMatch(found -> found.contains("is of the same day as"));
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          doctor            | Maybe physician, if it was a medical doctor.
+          la doctora        | Maybe physician, if it was a medical doctor.
+          Dra. Soto         | Maybe physician, if it was a medical doctor.
+          team physician    | Maybe physician.
+          nurse             | Maybe nurse-practitioner, if that is the title.
+          Enfermera escolar | Maybe nurse-practitioner, if that is the title.
+          trainer           | Maybe athletic-trainer, if it was one with a licence, or coach.
+          entrenador físico | Maybe athletic-trainer, if it was one with a licence, or coach.
+          asistente médico  | Maybe physician-assistant, if that is the title.
+          kinesióloga       | Maybe physical-therapist, if that is the title.
+          """)
+  void a_word_that_can_mean_more_than_one_is_answered_with_the_role(String by, String maybe)
+      throws Exception {
+    Field field = new Field("p100", by, "illness", "refused");
+
+    ClubRecord record = read(List.of(field), Rows.AS_TOLD.of(field).toList());
+
+    assertThat(record.problems())
+        .filteredOn(Problem::isFault)
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.found()).isEqualTo("'" + by + "' is not clear");
+              assertThat(fault.maybe()).isEqualTo(maybe);
+            });
   }
 
   private static IntStream seeds() {

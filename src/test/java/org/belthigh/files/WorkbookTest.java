@@ -49,7 +49,7 @@ class WorkbookTest {
     assertThat(row.get("player")).isEqualTo("p01");
     assertThat(row.get("pitches")).isEqualTo("45");
     assertThat(row.get("start")).isEqualTo("17:30");
-    assertThat(row.origin("pitches")).hasToString("x.xlsx sheet throws line 3 column 3");
+    assertThat(row.origin("pitches")).hasToString("x.xlsx sheet throws cell C3");
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.belthigh.model.Call;
 import org.belthigh.model.Field;
 import org.belthigh.model.Hit;
+import org.belthigh.model.Side;
 import org.belthigh.model.Spot;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -276,6 +277,30 @@ class ReadingTest {
     assertThat(ana.bats().letter()).isEqualTo("L");
     assertThat(club.read().events().get(0).group()).isEqualTo(Optional.empty());
     assertThat(club.read().problems()).noneMatch(p -> p.isFault()).hasSize(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "D,R", "derecho,R", "Diestra,R", "a la derecha,R", "Z,L", "zurdo,L", "I,L", "lado izquierdo,L",
+    "A,S", "ambos,S", "ambos lados,S", "ambidiestra,S", "B,S"
+  })
+  void sides_are_read_in_spanish(String text, String letter) {
+    club.with(
+        "roster.csv", "id,first_name,born,bats,throws,group", "p01,Ana,2017-05-02," + text + ",Z,u10");
+
+    Player ana = club.read().player("p01");
+
+    assertThat(ana.bats().letter()).isEqualTo(letter);
+    assertThat(ana.throwsWith()).contains(Side.LEFT);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"D/Z", "D o Z", "C", "a la"})
+  void a_side_that_is_none_is_refused(String text) {
+    club.with("roster.csv", "id,first_name,born,bats,group", "p09,Ana,2017-05-02," + text + ",u10");
+
+    assertThat(club.messages())
+        .anyMatch(m -> m.contains("bats: '" + text + "' is not known; bats must be"));
   }
 
   @Test

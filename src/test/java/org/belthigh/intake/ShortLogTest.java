@@ -175,6 +175,14 @@ class ShortLogTest {
         .containsExactlyInAnyOrder("p01", "ana");
   }
 
+  @ParameterizedTest
+  @CsvSource({"zurdo,LEFT", "D,RIGHT", "A,SWITCH"})
+  void the_side_of_a_guest_may_be_spanish(String side, Bats bats) {
+    tosses("2027-03-08 u10", "guest Sam 10 " + side + " 44", "zone-call", "sam R: 44 55");
+
+    assertThat(club.read().player("guest-sam").bats()).isEqualTo(bats);
+  }
+
   @Test
   void a_guest_line_makes_a_guest() {
     List<Toss> tosses =

@@ -1,0 +1,52 @@
+package org.belthigh.cli;
+
+import java.util.List;
+import java.util.Set;
+import org.belthigh.intake.Club;
+import org.belthigh.intake.ClubRecord;
+
+/** Groups so large that planning them takes minutes: said beforehand, with what may be meant. */
+final class Crowds {
+  /** Players from which a wait is felt. */
+  private static final int MANY = 150;
+
+  /** As planned with all sheets on two cores; a sense of size, and no promise. */
+  private static final int PLAYERS_A_MINUTE = 400;
+
+  private Crowds() {}
+
+  /**
+   * A notice for each such group.
+   *
+   * @param groups those that are planned; empty for all
+   * @param players those that are planned; empty for all
+   */
+  static List<String> notices(ClubRecord record, Set<String> groups, Set<String> players) {
+    return record.club().groups().stream()
+        .map(Club.Group::id)
+        .filter(id -> groups.isEmpty() || groups.contains(id))
+        .filter(id -> players.isEmpty() || size(record, id, players) > 0)
+        .filter(id -> size(record, id, Set.of()) >= MANY)
+        .map(id -> notice(id, size(record, id, Set.of())))
+        .toList();
+  }
+
+  private static long size(ClubRecord record, String group, Set<String> players) {
+    return record.players().stream()
+        .filter(p -> p.group().equals(group))
+        .filter(p -> players.isEmpty() || players.contains(p.id()))
+        .count();
+  }
+
+  private static String notice(String group, long size) {
+    long minutes = (size + PLAYERS_A_MINUTE - 1) / PLAYERS_A_MINUTE;
+    return group
+        + " has "
+        + size
+        + " players; planning it takes about "
+        + minutes
+        + (minutes == 1 ? " minute" : " minutes")
+        + " or longer; a group is those who practice together.\n"
+        + "Maybe make a group of each team in club.yaml, or plan with --prints overview first.";
+  }
+}
