@@ -9,7 +9,9 @@ import org.belthigh.intake.Outing;
 import org.belthigh.intake.Unread;
 import org.belthigh.model.Phrase;
 
-/** What the arm box of a card says of a child whom no complaint stops, as known on the first day. */
+/**
+ * What the arm box of a card says of a child whom no complaint stops, as known on the first day.
+ */
 final class ArmBoxDue {
   private final Given given;
   private final LocalDate from;

@@ -84,9 +84,7 @@ public final class Audit {
       return findings.all();
     }
     Optional<ClubRecord> whole = record.map(r -> Given.held(r, json, catalogue));
-    new FinishedPlanFile(findings)
-        .read(json)
-        .ifPresent(plan -> whole(plan, json, findings, whole));
+    new FinishedPlanFile(findings).read(json).ifPresent(plan -> whole(plan, json, findings, whole));
     return findings.all();
   }
 

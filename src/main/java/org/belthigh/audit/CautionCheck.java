@@ -116,8 +116,7 @@ final class CautionCheck {
   }
 
   private static Phrase note(Given.Child child, HealthDays.Idle idle) {
-    Phrase says =
-        Phrase.of(idle.rule(), "player", child.player().firstName(), "date", idle.date());
+    Phrase says = Phrase.of(idle.rule(), "player", child.player().firstName(), "date", idle.date());
     return idle.by().map(by -> says.with("by", Phrase.of("role." + by.id()))).orElse(says);
   }
 
@@ -162,7 +161,8 @@ final class CautionCheck {
     int feet = item.path("feet").asInt();
     boolean tossed = drill.tossed() && feet > 0;
     boolean back =
-        back(child).filter(until -> Given.date(day, "date").filter(until::isBefore).isEmpty())
+        back(child)
+            .filter(until -> Given.date(day, "date").filter(until::isBefore).isEmpty())
             .isPresent();
     List<String> keys = new ArrayList<>();
     keys.add(back ? "home.check.adult.back" : "home.check.adult");
@@ -181,8 +181,7 @@ final class CautionCheck {
     List<Phrase> due = new ArrayList<>();
     if (drill.swing()) {
       keys.add(ring(tossed, feet, limit(child, "bat-ring-feet")));
-      keys.add(
-          drill.feed() == Feed.TEE || bare ? "home.smaller.picture" : "home.smaller.watch");
+      keys.add(drill.feed() == Feed.TEE || bare ? "home.smaller.picture" : "home.smaller.watch");
       due.addAll(lessRoom(child, ball, bare));
     }
     keys.stream().filter(known::contains).map(Phrase::of).forEach(due::add);

@@ -48,10 +48,8 @@ final class HoldDaysCheck {
     Stream<HoldDue> rest =
         given.record().club().group(child.player().group()).softball()
             ? Stream.empty()
-            : new RestDue(
-                given.catalogue(), given.record().club(), child.player().born(), outings)
-                .of(from, last)
-                .stream();
+            : new RestDue(given.catalogue(), given.record().club(), child.player().born(), outings)
+                .of(from, last).stream();
     return Stream.concat(new HealthDue(from, last).of(given.health(child), unread).stream(), rest)
         .toList();
   }

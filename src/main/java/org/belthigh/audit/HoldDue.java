@@ -15,9 +15,7 @@ record HoldDue(
 
   /** Whether nothing is thrown on {@code day}. */
   boolean stopsThrowing(LocalDate day) {
-    return !kind.equals("swinging")
-        && !day.isBefore(from)
-        && until.filter(day::isAfter).isEmpty();
+    return !kind.equals("swinging") && !day.isBefore(from) && until.filter(day::isAfter).isEmpty();
   }
 
   String days() {

@@ -206,8 +206,7 @@ final class HoldSaidCheck {
     if (COMPLAINTS.containsKey(hold.path("rule").asText())) {
       Phrase due = because(given, child, hold);
       if (Words.LANGUAGES.stream().noneMatch(l -> words.say(due, l).equals(because))) {
-        given.fault(
-            where, "because is '" + because + "'", "it is '" + words.say(due, "en") + "'");
+        given.fault(where, "because is '" + because + "'", "it is '" + words.say(due, "en") + "'");
       }
     } else if (!because.contains(child.player().firstName())) {
       given.fault(where, "because is '" + because + "'", "the reason names the child");

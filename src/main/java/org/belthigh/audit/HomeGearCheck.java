@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.belthigh.catalogue.Drill;
 
 /**
  * The home sheets ask for what their drills need, as many of each as one session uses, and for
@@ -51,9 +50,7 @@ final class HomeGearCheck {
       int needed = wanted.getOrDefault(what, 0);
       if (asked != needed) {
         given.broken(
-            where,
-            asked + " of " + what + " asked for",
-            "its drills at home need " + needed);
+            where, asked + " of " + what + " asked for", "its drills at home need " + needed);
       }
     }
   }

@@ -37,9 +37,7 @@ final class KeysCheck {
   private static final Shape PLAYERS =
       keys("player group age label language decisions holds sport_months last_plan weeks")
           .and("depends_on days arms cautions home_gear")
-          .lists(
-              "decisions",
-              keys("skill step decision next because rules seen last_seen settles"))
+          .lists("decisions", keys("skill step decision next because rules seen last_seen settles"))
           .lists("holds", keys("kind from until because rule source who_ends ended_by"))
           .part("sport_months", keys("from to known most remark"))
           .lists("weeks", keys("first kind says"))

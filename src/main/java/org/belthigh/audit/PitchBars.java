@@ -160,8 +160,7 @@ final class PitchBars {
     }
     book.catcher()
         .filter(c -> caught >= c.inningsThatBarPitching())
-        .ifPresent(
-            c -> answer.bars().add(caught + " innings caught bar pitching by " + book.id()));
+        .ifPresent(c -> answer.bars().add(caught + " innings caught bar pitching by " + book.id()));
   }
 
   private Stream<Outing> pitched(LocalDate after, LocalDate last) {
@@ -189,9 +188,7 @@ final class PitchBars {
             .mapToInt(PitchBars::thirds)
             .sum();
     if (year.innings().isPresent() && thirds >= THIRDS * year.innings().getAsInt()) {
-      answer
-          .bars()
-          .add(book.id() + " has " + year.innings().getAsInt() + " " + INNINGS);
+      answer.bars().add(book.id() + " has " + year.innings().getAsInt() + " " + INNINGS);
     }
   }
 

@@ -110,9 +110,7 @@ final class RestDue {
 
   /** Rest of earlier days, or one day in a row too many. */
   private boolean owed(
-      BooksOnDay.Series books,
-      NavigableMap<LocalDate, Integer> thrown,
-      LocalDate day) {
+      BooksOnDay.Series books, NavigableMap<LocalDate, Integer> thrown, LocalDate day) {
     boolean resting =
         thrown.headMap(day, false).keySet().stream()
             .anyMatch(date -> !day.isAfter(over(books, thrown, date)));
@@ -133,10 +131,7 @@ final class RestDue {
     RuleBook book = books.on(day);
     int age = book.ageBasis().age(born, day);
     int week =
-        pitched.stream()
-            .filter(o -> within(o, day, Week.DAYS))
-            .mapToInt(Outing::pitches)
-            .sum();
+        pitched.stream().filter(o -> within(o, day, Week.DAYS)).mapToInt(Outing::pitches).sum();
     return book.weeklyMax(age).stream().anyMatch(most -> week >= most)
         || book.appearances()
             .filter(a -> pitched.stream().filter(o -> within(o, day, a.days())).count() >= a.most())

@@ -131,8 +131,8 @@ public final class CatalogueLoader {
   }
 
   /**
-   * A curriculum of the user's, held against the marks of {@code catalogue} and the curricula there:
-   * it may loosen none of their ages, distances and protection.
+   * A curriculum of the user's, held against the marks of {@code catalogue} and the curricula
+   * there: it may loosen none of their ages, distances and protection.
    */
   public static Result<Curriculum> curriculum(String file, String text, Catalogue catalogue) {
     List<Problem> problems = new ArrayList<>();

@@ -33,9 +33,7 @@ final class NoLooser {
 
   /** Notes every fault. */
   void run() {
-    own.drills().values().stream()
-        .sorted((a, b) -> a.id().compareTo(b.id()))
-        .forEach(this::drill);
+    own.drills().values().stream().sorted((a, b) -> a.id().compareTo(b.id())).forEach(this::drill);
     for (Skill skill : Skill.values()) {
       own.ladders().get(skill).steps().forEach(this::grain);
     }

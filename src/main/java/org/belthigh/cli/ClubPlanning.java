@@ -141,8 +141,7 @@ final class ClubPlanning {
         .planned(folder, out, witness, beforehand);
   }
 
-  private Planned planned(
-      Path folder, Path out, Handouts.Tray witness, Consumer<String> beforehand)
+  private Planned planned(Path folder, Path out, Handouts.Tray witness, Consumer<String> beforehand)
       throws IOException {
     List<Problem> problems = new ArrayList<>();
     // both folders are held before anything is read: who is forgotten meanwhile must not come back

@@ -21,13 +21,20 @@ import picocli.CommandLine.Spec;
     name = "explain",
     mixinStandardHelpOptions = true,
     description = "Why: tosses, measures, thresholds with their source, rules, decision.",
-    footer = {"", "Example:", "  belthigh explain demo-players p02 --as-of 2027-04-05",
-      "  belthigh explain my-club \"Sam O.\""})
+    footer = {
+      "",
+      "Example:",
+      "  belthigh explain demo-players p02 --as-of 2027-04-05",
+      "  belthigh explain my-club \"Sam O.\""
+    })
 final class ExplainCommand implements Callable<Integer> {
   @Mixin private ClubOptions club;
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "1", paramLabel = "PLAYER", description = "The player: id, shirt number or name.")
+  @Parameters(
+      index = "1",
+      paramLabel = "PLAYER",
+      description = "The player: id, shirt number or name.")
   private String player;
 
   @Option(names = "--as-of", paramLabel = "DATE", description = "Last day to count; today.")

@@ -97,7 +97,8 @@ final class CsvText implements Table.Places {
 
   /**
    * What separates the cells: what the first line says, as spreadsheets write {@code sep=;}, else
-   * the sign that stands most often outside quotes in the first line that has any; a comma in doubt.
+   * the sign that stands most often outside quotes in the first line that has any; a comma in
+   * doubt.
    */
   private static char separator(String text) {
     Optional<Character> said = saidSeparator(text);

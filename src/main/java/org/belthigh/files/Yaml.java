@@ -108,8 +108,7 @@ public final class Yaml {
    * up looking for it.
    */
   private static Origin slip(String file, JsonProcessingException e) {
-    if (e.getCause() instanceof MarkedYAMLException marked
-        && marked.getProblemMark() != null) {
+    if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
       boolean key = SIMPLE_KEY.equals(marked.getContext()) && marked.getContextMark() != null;
       Mark mark = key ? marked.getContextMark() : marked.getProblemMark();
       return new Origin(file, mark.getLine() + 1, mark.getColumn() + 1);
@@ -118,8 +117,7 @@ public final class Yaml {
   }
 
   private static String why(JsonProcessingException e) {
-    return e.getCause() instanceof MarkedYAMLException marked
-            && marked.getProblem() != null
+    return e.getCause() instanceof MarkedYAMLException marked && marked.getProblem() != null
         ? marked.getProblem()
         : e.getOriginalMessage();
   }

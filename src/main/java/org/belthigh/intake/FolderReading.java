@@ -138,8 +138,7 @@ final class FolderReading {
     }
     Map<String, Player> players =
         RosterRows.byId(
-            sheet(
-                Samples.leftOut(sources, problems), Sheet.of(RosterRows.COLUMNS, roster::row)));
+            sheet(Samples.leftOut(sources, problems), Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
       throw nobody(roster);
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.belthigh.files.Table;
 import org.belthigh.model.Problem;
 
@@ -33,7 +32,8 @@ final class Title {
 
   private static boolean isHeader(List<String> cells) {
     long known = known(cells);
-    return known >= SURE || (known > 1 && known == cells.stream().filter(c -> !c.isEmpty()).count());
+    return known >= SURE
+        || (known > 1 && known == cells.stream().filter(c -> !c.isEmpty()).count());
   }
 
   private static long known(List<String> cells) {

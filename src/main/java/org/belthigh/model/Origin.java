@@ -5,8 +5,8 @@ package org.belthigh.model;
  *
  * @param file path as the user would name it, with forward slashes
  * @param line 1 for the first line; 0 where a whole file is meant
- * @param column 1 for the first character of the line, or the first cell of the row; 0 where a whole
- *     line is meant
+ * @param column 1 for the first character of the line, or the first cell of the row; 0 where a
+ *     whole line is meant
  * @param onSheet whether line and column are the row and the column of a spreadsheet
  */
 public record Origin(String file, int line, int column, boolean onSheet)

@@ -12,7 +12,8 @@ import java.util.Objects;
  * @param found what was found, as a clause: {@code 10 is not a spot}
  * @param allowed what is allowed, as a clause: {@code zone must be 1 to 9, ball, or a word …}
  * @param maybe the next step, a sentence that begins with "Maybe" or tells what to do
- * @param consequence whether this only follows from other problems of its file, and stands after them
+ * @param consequence whether this only follows from other problems of its file, and stands after
+ *     them
  */
 public record Problem(
     Weight weight,

@@ -108,8 +108,7 @@ public final class Redaction {
   }
 
   private Origin origin(Origin real) {
-    return new Origin(
-        stand("file-", real.file()), real.line(), real.column(), real.onSheet());
+    return new Origin(stand("file-", real.file()), real.line(), real.column(), real.onSheet());
   }
 
   private Club club(Club c) {

@@ -129,8 +129,7 @@ class ChildSheetsTest {
     Phrase idle = Phrase.of("HLD-012", "player", "Ada", "date", april(3));
     ada.put("language", "es");
     plan.putObject("asked").put("language", "es");
-    says(
-        "card", cause, idle, Phrase.of("arm.stopped"), Phrase.of("hold.ends.head-injury"));
+    says("card", cause, idle, Phrase.of("arm.stopped"), Phrase.of("hold.ends.head-injury"));
     assertThat(cautions()).isEmpty();
 
     says("card", cause, Phrase.of("arm.stopped"), Phrase.of("hold.ends.head-injury"));

@@ -35,7 +35,7 @@ class HealthDaysTest {
   }
 
   private static HealthDays.Open open(Kind kind, LocalDate since) {
-    return new HealthDays.Open(kind, since);
+    return new HealthDays.Open(kind, since, since);
   }
 
   @Test
@@ -82,7 +82,7 @@ class HealthDaysTest {
   @Test
   void reported_again_it_is_open_since_the_first_day_that_nobody_ended() throws Exception {
     assertThat(of("04-03,a1,arm-pain,,", "04-01,a1,arm-pain,,").openAt(FROM))
-        .containsExactly(open(Kind.ARM_PAIN, april(1)));
+        .containsExactly(new HealthDays.Open(Kind.ARM_PAIN, april(1), april(3)));
     assertThat(
             of(
                     "04-01,a1,arm-pain,,",

@@ -30,8 +30,7 @@ class HoldDaysCheckTest {
   }
 
   private List<String> said(String... holds) throws Exception {
-    String json =
-        "{'players':[{'player':'a1','holds':[" + String.join(",", holds) + "]}]}";
+    String json = "{'players':[{'player':'a1','holds':[" + String.join(",", holds) + "]}]}";
     JsonNode node = new ObjectMapper().readTree(json.replace('\'', '"'));
     ClubRecord record = club.record();
     Given given =
@@ -120,8 +119,7 @@ class HoldDaysCheckTest {
     assertThat(said(throwing, swinging)).isEmpty();
     assertThat(said(throwing)).singleElement().asString().contains("no hold on swinging");
     assertThat(said(throwing, swinging, swinging)).hasSize(1);
-    assertThat(said(throwing, hold("HLD-003", "swinging", "2027-04-01", "2027-04-09")))
-        .hasSize(1);
+    assertThat(said(throwing, hold("HLD-003", "swinging", "2027-04-01", "2027-04-09"))).hasSize(1);
   }
 
   @Test

@@ -30,17 +30,13 @@ class KeysCheckTest {
 
   /** Required keys of an object of the schema, and of those that stand in it. */
   private static void walk(JsonNode schema, JsonNode named, String way, Set<String> required) {
-    JsonNode node =
-        named.has("$ref")
-            ? schema.at(named.path("$ref").asText().substring(1))
-            : named;
+    JsonNode node = named.has("$ref") ? schema.at(named.path("$ref").asText().substring(1)) : named;
     node.path("required").forEach(key -> required.add(way + key.asText()));
     if (node.has("items")) {
       walk(schema, node.get("items"), way, required);
     }
     for (JsonNode key : node.path("required")) {
-      walk(
-          schema, node.path("properties").path(key.asText()), way + key.asText() + ".", required);
+      walk(schema, node.path("properties").path(key.asText()), way + key.asText() + ".", required);
     }
   }
 

@@ -54,8 +54,17 @@ class CrowdsTest {
     club(160);
     Ran ran =
         Runs.run(
-            "plan", temp.resolve("club").toString(), "--out", temp + "/out", "--from",
-            "2027-03-01", "--weeks", "1", "--prints", "overview", "--no-history");
+            "plan",
+            temp.resolve("club").toString(),
+            "--out",
+            temp + "/out",
+            "--from",
+            "2027-03-01",
+            "--weeks",
+            "1",
+            "--prints",
+            "overview",
+            "--no-history");
 
     assertThat(ran.err()).startsWith("u10 has 160 players; planning it takes about 1 minute");
     assertThat(ran.status()).isZero();

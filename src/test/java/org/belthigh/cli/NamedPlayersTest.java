@@ -33,10 +33,7 @@ class NamedPlayersTest {
 
   private Ran explain(String player, String... more) {
     String[] args = {"explain", club, player, "--as-of", "2027-03-08", "--json"};
-    return run(
-        Stream.of(args, more)
-            .flatMap(Arrays::stream)
-            .toArray(String[]::new));
+    return run(Stream.of(args, more).flatMap(Arrays::stream).toArray(String[]::new));
   }
 
   @ParameterizedTest

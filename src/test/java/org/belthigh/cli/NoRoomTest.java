@@ -26,7 +26,8 @@ class NoRoomTest {
   private Ran run(String shell, String java, String... line) throws Exception {
     File out = folder.resolve("out.txt").toFile();
     File err = folder.resolve("err.txt").toFile();
-    List<String> command = new ArrayList<>(List.of(SHELL.toString(), "-c", shell + " exec \"$@\"", "-"));
+    List<String> command =
+        new ArrayList<>(List.of(SHELL.toString(), "-c", shell + " exec \"$@\"", "-"));
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1", java));
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), Belthigh.class.getName()));
@@ -71,8 +72,17 @@ class NoRoomTest {
         run(
             "",
             "-Djava.io.tmpdir=" + folder.resolve("nowhere"),
-            "plan", club.toString(), "--out", folder + "/out", "--from", "2027-03-01",
-            "--weeks", "1", "--prints", "overview", "--preview");
+            "plan",
+            club.toString(),
+            "--out",
+            folder + "/out",
+            "--from",
+            "2027-03-01",
+            "--weeks",
+            "1",
+            "--prints",
+            "overview",
+            "--preview");
 
     assertThat(ran.err()).isEmpty();
     assertThat(ran.status()).isZero();

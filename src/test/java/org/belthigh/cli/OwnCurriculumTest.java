@@ -46,8 +46,18 @@ class OwnCurriculumTest {
 
   private Ran plan() {
     return Runs.run(
-        "plan", club.toString(), "--out", out.toString(), "--from", "2027-04-05", "--weeks", "1",
-        "--group", "u10", "--prints", "overview");
+        "plan",
+        club.toString(),
+        "--out",
+        out.toString(),
+        "--from",
+        "2027-04-05",
+        "--weeks",
+        "1",
+        "--group",
+        "u10",
+        "--prints",
+        "overview");
   }
 
   private String planned() throws IOException {

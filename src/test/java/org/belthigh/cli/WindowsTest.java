@@ -63,8 +63,15 @@ class WindowsTest {
 
     Ran ran =
         Runs.run(
-            "plan", club.folder().toString(), "--out", temp + "/out", "--from", "2027-03-01",
-            "--weeks", "1", "--preview");
+            "plan",
+            club.folder().toString(),
+            "--out",
+            temp + "/out",
+            "--from",
+            "2027-03-01",
+            "--weeks",
+            "1",
+            "--preview");
 
     assertThat(ran.status()).as("two ids that differ by a capital alone").isEqualTo(3);
     assertThat(ran.err()).contains("'P01' stands already on line 4");
@@ -78,8 +85,7 @@ class WindowsTest {
     TestClub club = TestClub.in(temp);
     Path file = club.folder().resolve("club.yaml");
     Files.writeString(
-        file,
-        Files.readString(file) + "\n  - {id: \"" + id + "\", name: Other, age: [11, 12]}\n");
+        file, Files.readString(file) + "\n  - {id: \"" + id + "\", name: Other, age: [11, 12]}\n");
 
     Ran ran = Runs.run("check", club.folder().toString());
 
@@ -114,8 +120,7 @@ class WindowsTest {
 
   @Test
   void the_launcher_is_a_batch_file_by_its_form() throws IOException {
-    String text =
-        Files.readString(Path.of("src/launcher/belthigh.cmd"), StandardCharsets.US_ASCII);
+    String text = Files.readString(Path.of("src/launcher/belthigh.cmd"), StandardCharsets.US_ASCII);
     List<String> lines = List.of(text.split("\r\n", -1));
 
     assertThat(text).doesNotContain("!").endsWith("\r\n");
@@ -128,6 +133,8 @@ class WindowsTest {
         assertThat(line).as("a folder with blanks").matches("(rem .*|.*\"[^\" ]*%~dp0[^\"]*\".*)");
       }
     }
-    assertThat(lines.get(lines.size() - 2)).startsWith("\"%JAVA%\" ").endsWith("-jar \"%~dp0belthigh.jar\" %*");
+    assertThat(lines.get(lines.size() - 2))
+        .startsWith("\"%JAVA%\" ")
+        .endsWith("-jar \"%~dp0belthigh.jar\" %*");
   }
 }

@@ -233,7 +233,7 @@ final class Fuzzing {
     List<Problem> problems = new ArrayList<>();
     PlainText.of(bytes)
         .flatMap(plain -> Yaml.read("club.yaml", plain.text(), problems))
-        .ifPresent(node -> new ClubFile(small).read(node, problems));
+        .ifPresent(node -> new ClubFile(small, Optional.empty()).read(node, problems));
     return problems;
   }
 

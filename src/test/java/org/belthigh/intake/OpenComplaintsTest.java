@@ -118,7 +118,8 @@ class OpenComplaintsTest {
     "BACK_PAIN, SYMPTOM_FREE, , , false",
     "OTHER_PAIN, CLEARED, OTHER_PAIN, COACH, true"
   })
-  void which_row_ends_which_complaint(Kind complaint, Kind kind, Kind clears, Role by, boolean ends) {
+  void which_row_ends_which_complaint(
+      Kind complaint, Kind kind, Kind clears, Role by, boolean ends) {
     Wellness row = row(6, "p01", kind, clears, by);
 
     assertThat(row.ends(complaint)).isEqualTo(ends);

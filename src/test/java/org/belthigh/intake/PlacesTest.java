@@ -78,7 +78,8 @@ class PlacesTest {
     assertThat(bytes("other.yaml", "- date: 2027-03-08\n  player: p01\n  hours 1\n  what: x\n"))
         .first()
         .asString()
-        .startsWith("fault CLUB/other.yaml line 3 column 3: this is not YAML (could not find expected ':')");
+        .startsWith(
+            "fault CLUB/other.yaml line 3 column 3: this is not YAML (could not find expected ':')");
   }
 
   @Test
@@ -159,7 +160,8 @@ class PlacesTest {
 
     assertThat(messages)
         .extracting(m -> m.substring(0, m.indexOf(' ', 7)))
-        .containsExactly("fault CLUB/roster.csv", "fault CLUB/calendar.csv", "fault CLUB/other.csv");
+        .containsExactly(
+            "fault CLUB/roster.csv", "fault CLUB/calendar.csv", "fault CLUB/other.csv");
   }
 
   @Test

@@ -281,12 +281,25 @@ class ReadingTest {
 
   @ParameterizedTest
   @CsvSource({
-    "D,R", "derecho,R", "Diestra,R", "a la derecha,R", "Z,L", "zurdo,L", "I,L", "lado izquierdo,L",
-    "A,S", "ambos,S", "ambos lados,S", "ambidiestra,S", "B,S"
+    "D,R",
+    "derecho,R",
+    "Diestra,R",
+    "a la derecha,R",
+    "Z,L",
+    "zurdo,L",
+    "I,L",
+    "lado izquierdo,L",
+    "A,S",
+    "ambos,S",
+    "ambos lados,S",
+    "ambidiestra,S",
+    "B,S"
   })
   void sides_are_read_in_spanish(String text, String letter) {
     club.with(
-        "roster.csv", "id,first_name,born,bats,throws,group", "p01,Ana,2017-05-02," + text + ",Z,u10");
+        "roster.csv",
+        "id,first_name,born,bats,throws,group",
+        "p01,Ana,2017-05-02," + text + ",Z,u10");
 
     Player ana = club.read().player("p01");
 
