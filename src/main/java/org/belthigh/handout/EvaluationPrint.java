@@ -11,8 +11,6 @@ import org.belthigh.handout.kit.Section;
 import org.belthigh.handout.kit.Style;
 import org.belthigh.handout.kit.Table;
 import org.belthigh.handout.kit.Text;
-import org.belthigh.model.Column;
-import org.belthigh.model.Row;
 import org.belthigh.model.Spot;
 import org.belthigh.plan.EvaluationSheet;
 import org.belthigh.plan.GroupPlan;
@@ -86,7 +84,9 @@ final class EvaluationPrint {
                 .column(
                     1,
                     right -> {
-                      right.h2(page.say("evaluation.spots")).table(table -> SpotTable.write(page, table));
+                      right
+                          .h2(page.say("evaluation.spots"))
+                          .table(table -> SpotTable.write(page, table));
                       right.p(page.say("evaluation.spots.how"));
                       safety(right);
                     }));

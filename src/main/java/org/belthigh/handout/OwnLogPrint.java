@@ -66,8 +66,7 @@ final class OwnLogPrint {
 
   /** How to write, where the spots are, and that a switch hitter says the side. */
   private String how() {
-    List<String> how =
-        new ArrayList<>(List.of(voice.say("own-log.how"), voice.say("log.spots")));
+    List<String> how = new ArrayList<>(List.of(voice.say("own-log.how"), voice.say("log.spots")));
     if (bothSides()) {
       how.add(voice.say("own-log.both-sides.how"));
     }

@@ -288,8 +288,7 @@ final class Bearings {
                 });
       }
       byName.keySet().removeAll(shared);
-      longest =
-          byName.keySet().stream().mapToInt(n -> n.split("-", -1).length).max().orElse(1);
+      longest = byName.keySet().stream().mapToInt(n -> n.split("-", -1).length).max().orElse(1);
     }
 
     /** How many words from {@code from} on are the id or the name of a drill; 0 where none is. */

@@ -151,8 +151,7 @@ final class Cells {
   void tellUnprintable(List<String> columns) {
     for (String column : reading.clean() ? List.<String>of() : columns) {
       if (!column.endsWith("_name") && !Printable.all(text(column))) {
-        remarkOnce(
-            "unprintable " + column, rows -> Unprintable.told(origin(column), column, rows));
+        remarkOnce("unprintable " + column, rows -> Unprintable.told(origin(column), column, rows));
       }
     }
   }

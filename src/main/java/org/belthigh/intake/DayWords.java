@@ -22,7 +22,8 @@ record DayWords(String text, int end, boolean whole) {
   private static final Pattern NO_YEAR = Pattern.compile("\\d{1,2}[./-]\\d{1,2}[./-]?");
   private static final Pattern RUN_TOGETHER = Pattern.compile("(19|20)\\d{6}");
   private static final Pattern LONG_YEAR = Pattern.compile("(^|\\D)(19|20)\\d\\d(\\D|$)");
-  private static final Pattern ORDINAL = Pattern.compile("(?i)^(\\d{1,2})(st|nd|rd|th|ro|º|°)(,?)$");
+  private static final Pattern ORDINAL =
+      Pattern.compile("(?i)^(\\d{1,2})(st|nd|rd|th|ro|º|°)(,?)$");
   private static final Pattern NUMBER = Pattern.compile("\\d{1,2}\\.?");
   private static final Set<String> BETWEEN = Set.of("of", "the", "del", "el", "de");
   private static final Set<String> BEFORE = Set.of("date", "day", "fecha", "dia");

@@ -149,8 +149,7 @@ final class FolderReading {
     }
     Map<String, Player> players =
         RosterRows.byId(
-            sheet(
-                Samples.leftOut(sources, problems), Sheet.of(RosterRows.COLUMNS, roster::row)));
+            sheet(Samples.leftOut(sources, problems), Sheet.of(RosterRows.COLUMNS, roster::row)));
     if (players.isEmpty()) {
       throw unusable(
           folder.shown("roster.csv"),
@@ -165,7 +164,8 @@ final class FolderReading {
     drills = new Bearings.Drills(curriculum);
     readShortLogs(club, roster.used());
     addGuests(players);
-    return new Bearings(club, curriculum, drills, players, roster.setAside(), roster.used(), roster.absent());
+    return new Bearings(
+        club, curriculum, drills, players, roster.setAside(), roster.used(), roster.absent());
   }
 
   private Logs logs(Bearings bearings) {

@@ -31,8 +31,7 @@ final class GuestLine {
    * @param group the group that the day's line names, in whatever case
    */
   Optional<Player> read(List<Word> words, LocalDate on, Optional<String> group) {
-    Optional<LocalDate> born =
-        words.size() < 4 ? Optional.empty() : born(words.get(2).text(), on);
+    Optional<LocalDate> born = words.size() < 4 ? Optional.empty() : born(words.get(2).text(), on);
     Optional<Bats> bats =
         words.size() < 4 ? Optional.empty() : Sides.parseBats(words.get(3).text());
     OptionalInt number = words.size() == 5 ? number(words.get(4)) : OptionalInt.empty();

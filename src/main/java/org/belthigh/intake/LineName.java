@@ -76,8 +76,7 @@ record LineName(List<Word> words, Optional<Word> either) {
         return either(alone, longer.get(0));
       }
     }
-    return new Resolved(
-        words.get(0).with(text()), false, alone.size() == 1, Optional.empty());
+    return new Resolved(words.get(0).with(text()), false, alone.size() == 1, Optional.empty());
   }
 
   /** The longer name fits one player: it is meant, unless the word is a mark beyond doubt. */

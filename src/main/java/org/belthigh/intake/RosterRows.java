@@ -46,7 +46,6 @@ final class RosterRows {
   /** The rows of one roster whose ids stand in another, by the two files. */
   private final Map<String, List<RosterRow>> twice = new HashMap<>();
 
-
   RosterRows(Club club) {
     this.club = club;
   }

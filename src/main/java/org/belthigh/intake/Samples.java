@@ -32,8 +32,7 @@ public final class Samples {
    * The sources of a roster without the sample players in them, where others stand in one; what is
    * left out is told.
    */
-  static List<ClubTables.Source> leftOut(
-      List<ClubTables.Source> sources, List<Problem> problems) {
+  static List<ClubTables.Source> leftOut(List<ClubTables.Source> sources, List<Problem> problems) {
     boolean others =
         sources.stream()
             .flatMap(source -> source.table().stream())
@@ -72,8 +71,7 @@ public final class Samples {
     }
     problems.add(told(samples));
     return new ClubTables.Source(
-        source.shown(),
-        source.table().map(t -> t.only(line -> !lines.contains(line.number()))));
+        source.shown(), source.table().map(t -> t.only(line -> !lines.contains(line.number()))));
   }
 
   private static Problem told(List<Origin> samples) {
@@ -88,7 +86,9 @@ public final class Samples {
             + (one ? "is" : "are")
             + " left out",
         "a roster should hold your own players alone",
-        "Delete " + Notes.rows(samples.size()) + " from here on: the sample "
+        "Delete "
+            + Notes.rows(samples.size())
+            + " from here on: the sample "
             + (one ? "player." : "players."));
   }
 }

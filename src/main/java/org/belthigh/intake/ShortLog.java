@@ -401,21 +401,21 @@ final class ShortLog {
   private boolean isOfName(List<Word> words, int at) {
     return ShortWords.isNumber(words.get(at))
         || ShortWords.isName(words.get(at))
-        && !ShortMarks.isMark(words.get(at))
-        && drills.words(ShortWords.texts(words), at) == 0;
+            && !ShortMarks.isMark(words.get(at))
+            && drills.words(ShortWords.texts(words), at) == 0;
   }
 
   /** Whether a word may be a shirt number or a last name as well as a toss. */
   private static boolean isTag(Word word) {
     String text = word.text();
-    return text.chars().allMatch(Character::isLetter)
-        || text.chars().allMatch(Character::isDigit);
+    return text.chars().allMatch(Character::isLetter) || text.chars().allMatch(Character::isDigit);
   }
 
   private void guest(List<Word> words) {
     LocalDate on = LocalDate.parse(day.get("date").text());
     Optional<Player> guest =
-        new GuestLine(club, dates).read(words, on, Optional.ofNullable(day.get("group")).map(Word::text));
+        new GuestLine(club, dates)
+            .read(words, on, Optional.ofNullable(day.get("group")).map(Word::text));
     guest.ifPresent(g -> guests.putIfAbsent(g.id(), g));
     if (guest.isEmpty()) {
       refuse(

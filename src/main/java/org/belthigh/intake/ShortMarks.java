@@ -68,10 +68,7 @@ final class ShortMarks {
    * @param drill empty where the drill is not known
    */
   record Line(
-      Map<String, Word> cells,
-      Optional<LineName> name,
-      Optional<Drill> drill,
-      List<Word> words) {}
+      Map<String, Word> cells, Optional<LineName> name, Optional<Drill> drill, List<Word> words) {}
 
   /** Rows in the making, and where their words stand. */
   private static final class Written implements Table.Places {
@@ -275,8 +272,7 @@ final class ShortMarks {
   }
 
   /** Ticks and dashes, as log sheets ask for them, are a tally of what the drill is about. */
-  private void ticks(
-      Word first, Map<String, Word> line, Optional<Drill> drill, PaperMarks ticks) {
+  private void ticks(Word first, Map<String, Word> line, Optional<Drill> drill, PaperMarks ticks) {
     Optional<MeasureKind> measure =
         drill
             .map(Drill::kind)
@@ -299,8 +295,7 @@ final class ShortMarks {
     }
   }
 
-  private void tally(
-      Word at, Map<String, Word> line, MeasureKind measure, int made, int of) {
+  private void tally(Word at, Map<String, Word> line, MeasureKind measure, int made, int of) {
     Map<String, Word> cells = new HashMap<>(line);
     cells.put("measure", at.with(measure.id()));
     cells.put("made", at.with(Integer.toString(made)));

@@ -17,7 +17,8 @@ import org.belthigh.model.Origin;
  */
 record ShortWords(List<Word> words, List<Word> note) {
   private static final Pattern NUMBER = Pattern.compile("#\\d{1,3}[.,:]?");
-  private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{M}.,'’-]*\\p{L}[\\p{L}\\p{M}.,'’-]*");
+  private static final Pattern NAME =
+      Pattern.compile("[\\p{L}\\p{M}.,'’-]*\\p{L}[\\p{L}\\p{M}.,'’-]*");
   private static final String GUEST = "guest";
 
   static ShortWords of(String line, String file, int number, Bearings.Drills drills) {

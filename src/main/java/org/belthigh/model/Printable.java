@@ -28,8 +28,7 @@ public final class Printable {
     BitSet shown = new BitSet();
     for (String range : RANGES.split(" ", -1)) {
       String[] ends = range.split("-", -1);
-      shown.set(
-          Integer.parseInt(ends[0], 16), Integer.parseInt(ends[ends.length - 1], 16) + 1);
+      shown.set(Integer.parseInt(ends[0], 16), Integer.parseInt(ends[ends.length - 1], 16) + 1);
     }
     return shown;
   }

@@ -156,9 +156,7 @@ final class LoadBook {
     if (busy > WINDOW - doses.freeDaysPerWeek(age)) {
       return Optional.of(Idle.NO_FREE_DAY);
     }
-    return days > doses.hittingDaysPerWeek(age)
-        ? Optional.of(Idle.HITTING_DAYS)
-        : Optional.empty();
+    return days > doses.hittingDaysPerWeek(age) ? Optional.of(Idle.HITTING_DAYS) : Optional.empty();
   }
 
   private static LocalDate next(LocalDate day) {

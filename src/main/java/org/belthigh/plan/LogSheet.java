@@ -13,7 +13,12 @@ import org.belthigh.model.Phrase;
  * @param who who writes
  */
 public record LogSheet(
-    DrillText drill, List<Label> players, int tosses, List<Phrase> marks, Phrase typed, Phrase who) {
+    DrillText drill,
+    List<Label> players,
+    int tosses,
+    List<Phrase> marks,
+    Phrase typed,
+    Phrase who) {
   public LogSheet {
     players = List.copyOf(players);
     marks = List.copyOf(marks);

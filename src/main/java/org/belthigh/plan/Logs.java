@@ -30,7 +30,10 @@ final class Logs {
         .forEach(d -> drills.putIfAbsent(d.id(), d));
     return drills.values().stream()
         .filter(d -> counted(curriculum.drill(d.id())))
-        .map(d -> new LogSheet(d, players, TOSSES, marks(d.id()), typed(d.id()), Phrase.of("log.who")))
+        .map(
+            d ->
+                new LogSheet(
+                    d, players, TOSSES, marks(d.id()), typed(d.id()), Phrase.of("log.who")))
         .toList();
   }
 

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What log sheets ask for can be typed as it stands, and drills go by the names that they print. */
+/**
+ * What log sheets ask for can be typed as it stands, and drills go by the names that they print.
+ */
 class PaperAndTypingTest {
   private TestClub club;
 
@@ -64,13 +66,19 @@ class PaperAndTypingTest {
   void a_round_of_swings_that_did_not_end_is_asked_about_and_makes_no_takes() {
     assertThat(tallies("2027-03-08", "countdown", "Ana 1 1 2", "Ben 1 5h")).isEmpty();
     assertThat(club.read().tosses()).hasSize(2).allMatch(t -> t.player().equals("p02"));
-    assertThat(club.messages()).hasSize(1).first().asString().startsWith("fault").contains("line 3");
+    assertThat(club.messages())
+        .hasSize(1)
+        .first()
+        .asString()
+        .startsWith("fault")
+        .contains("line 3");
   }
 
   @ParameterizedTest
   @CsvSource({"countdown", "name-it"})
   void ticks_that_count_nowhere_are_told(String drill) {
-    assertThat(tallies("2027-03-08", drill.equals("name-it") ? plain() : drill, "Ana + -")).isEmpty();
+    assertThat(tallies("2027-03-08", drill.equals("name-it") ? plain() : drill, "Ana + -"))
+        .isEmpty();
     assertThat(club.messages()).hasSize(1).first().asString().contains("line 3", "not counted");
   }
 

@@ -55,8 +55,7 @@ class TwoRostersTest {
         }
       }
     }
-    Files.write(
-        club.folder().resolve("workbook.xlsx"), Timeless.workbook(bytes.toByteArray()));
+    Files.write(club.folder().resolve("workbook.xlsx"), Timeless.workbook(bytes.toByteArray()));
   }
 
   private List<String> names() {
@@ -88,16 +87,26 @@ class TwoRostersTest {
   void samples_left_above_the_own_players_are_told_with_their_line() throws IOException {
     Path file = club.folder().resolve("roster.csv");
     String head = Files.readString(file).lines().findFirst().orElseThrow();
-    String row = "p01,Ben,Real,2017-05-01,R,R,9,u10,no" + ",".repeat(head.split(",", -1).length - 9);
+    String row =
+        "p01,Ben,Real,2017-05-01,R,R,9,u10,no" + ",".repeat(head.split(",", -1).length - 9);
     Files.writeString(file, Files.readString(file) + row + "\n");
 
     assertThat(names()).containsExactly("Ben");
-    assertThat(club.messages()).hasSize(1).first().asString().startsWith("warning").contains("line 2");
+    assertThat(club.messages())
+        .hasSize(1)
+        .first()
+        .asString()
+        .startsWith("warning")
+        .contains("line 2");
   }
 
   @Test
   void a_real_child_is_no_sample() throws IOException {
-    club.with("roster.csv", HEAD, "p01,Sam,Sample,2017-05-01,R,9,u10,no", "p02,Alex,Hill,2017-05-01,L,8,u10,no");
+    club.with(
+        "roster.csv",
+        HEAD,
+        "p01,Sam,Sample,2017-05-01,R,9,u10,no",
+        "p02,Alex,Hill,2017-05-01,L,8,u10,no");
 
     assertThat(names()).containsExactly("Sam", "Alex");
     assertThat(club.messages()).isEmpty();
@@ -117,7 +126,8 @@ class TwoRostersTest {
         .first()
         .asString()
         .startsWith("fault CLUB/workbook.xlsx sheet roster")
-        .contains("there are two rosters: 13 rows of this one have ids that stand in CLUB/roster.csv")
+        .contains(
+            "there are two rosters: 13 rows of this one have ids that stand in CLUB/roster.csv")
         .doesNotContain("ask before");
   }
 
@@ -129,7 +139,11 @@ class TwoRostersTest {
     workbook(children(2, 13, "Other"));
 
     assertThat(names()).hasSize(13);
-    assertThat(club.messages()).hasSize(1).first().asString().contains("ask before p02 or p03 play");
+    assertThat(club.messages())
+        .hasSize(1)
+        .first()
+        .asString()
+        .contains("ask before p02 or p03 play");
     assertThat(club.read().unread())
         .extracting(u -> u.player().orElse("anyone"))
         .contains("p02", "p03")

@@ -172,7 +172,13 @@ class TypingLosesNothingTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "# rain at six", "# rain at 17", "# field 3", "7 45 # he was tired", "2027-03-08 u10 # field 3", "countdown # 12", "#"
+        "# rain at six",
+        "# rain at 17",
+        "# field 3",
+        "7 45 # he was tired",
+        "2027-03-08 u10 # field 3",
+        "countdown # 12",
+        "#"
       })
   void a_note_in_words_is_a_note(String line) {
     read("2027-03-08 u10", "zone-call", "7 55", line);
@@ -230,7 +236,16 @@ class TypingLosesNothingTest {
         "3/8/2027",
       })
   void no_toss_below_a_day_that_cannot_be_told_gets_another_day(String day) {
-    assertThat(read("2027-03-01 u10", "zone-call", "7 11", day, "7 55", "2027-03-09", "zone-call", "7 44"))
+    assertThat(
+            read(
+                "2027-03-01 u10",
+                "zone-call",
+                "7 11",
+                day,
+                "7 55",
+                "2027-03-09",
+                "zone-call",
+                "7 44"))
         .containsExactly("p01 03-01 zone-call 1R", "p01 03-09 zone-call 4R");
     assertThat(club.messages())
         .hasSize(1)
@@ -271,7 +286,9 @@ class TypingLosesNothingTest {
 
   @Test
   void below_a_drill_that_was_mistyped_no_toss_gets_another_drill() {
-    assertThat(read("2027-03-08", "countdown", "7 5h", "zone-cal foam 18", "7 55", "zone-call", "7 44"))
+    assertThat(
+            read(
+                "2027-03-08", "countdown", "7 5h", "zone-cal foam 18", "7 55", "zone-call", "7 44"))
         .containsExactly("p01 03-08 countdown 5R", "p01 03-08 zone-call 4R");
     assertThat(club.messages()).hasSize(1).first().asString().contains("line 4", "Maybe zone-call");
   }
@@ -301,8 +318,10 @@ class TypingLosesNothingTest {
   void random_practices_lose_no_toss_in_silence() {
     Random random = new Random(SEED);
     List<String> names =
-        List.of("7", "#7", "p01", "Ana O.", "Ochoa", "Ana 7", "ana #7", "Ochoa, Ana", "Anna", "Ana P.");
-    List<String> days = List.of("2027-03-09", "9 March 2027", "Tue 9 March", "9/3/27", "9th March 2027");
+        List.of(
+            "7", "#7", "p01", "Ana O.", "Ochoa", "Ana 7", "ana #7", "Ochoa, Ana", "Anna", "Ana P.");
+    List<String> days =
+        List.of("2027-03-09", "9 March 2027", "Tue 9 March", "9/3/27", "9th March 2027");
     List<String> ends = List.of("", " # tired", " #55", " #5h 44", "# 55", " ,", ";");
     for (int round = 0; round < 300; round++) {
       String name = one(names, random);
@@ -318,9 +337,13 @@ class TypingLosesNothingTest {
       boolean lineTold = told.stream().anyMatch(m -> m.contains("line 5"));
       assertThat(read.contains("p02 03-09 countdown 5L")).as(run).isEqualTo(!dayTold);
       assertThat(read).as(run).noneMatch(t -> t.contains("03-08"));
-      assertThat(read.contains("p01 03-09 countdown 5R")).as(run).isEqualTo(!dayTold && read.size() == 2);
+      assertThat(read.contains("p01 03-09 countdown 5R"))
+          .as(run)
+          .isEqualTo(!dayTold && read.size() == 2);
       assertThat(stranger || dayTold || lineTold || read.size() == 2).as(run).isTrue();
-      assertThat(stranger || !line.substring(1).matches(".*#\\s?5.*") || dayTold || lineTold).as(run).isTrue();
+      assertThat(stranger || !line.substring(1).matches(".*#\\s?5.*") || dayTold || lineTold)
+          .as(run)
+          .isTrue();
     }
   }
 

@@ -159,7 +159,9 @@ class FullWeekTest {
         .doesNotContain("day.sits-out", "day.swings-used");
   }
 
-  /** Whatever the calendar, its blanks and the season's first day: hours are named where they are. */
+  /**
+   * Whatever the calendar, its blanks and the season's first day: hours are named where they are.
+   */
   @Test
   void in_random_calendars_each_reason_is_the_real_one() throws Exception {
     Random random = new Random(SEED);
@@ -201,12 +203,16 @@ class FullWeekTest {
   }
 
   private static int mostMinutes(Map<LocalDate, Integer> minutes, LocalDate day) {
-    return windows(day).mapToInt(w -> w.mapToInt(d -> minutes.getOrDefault(d, 0)).sum()).max()
+    return windows(day)
+        .mapToInt(w -> w.mapToInt(d -> minutes.getOrDefault(d, 0)).sum())
+        .max()
         .orElseThrow();
   }
 
   private static int mostDays(Map<LocalDate, Integer> minutes, LocalDate day) {
-    return windows(day).mapToInt(w -> (int) w.filter(minutes::containsKey).count()).max()
+    return windows(day)
+        .mapToInt(w -> (int) w.filter(minutes::containsKey).count())
+        .max()
         .orElseThrow();
   }
 
