@@ -400,9 +400,9 @@ final class ShortLog {
 
   private boolean isOfName(List<Word> words, int at) {
     return ShortWords.isNumber(words.get(at))
-        || ShortWords.isName(words.get(at))
+        || (ShortWords.isName(words.get(at))
             && !ShortMarks.isMark(words.get(at))
-            && drills.words(ShortWords.texts(words), at) == 0;
+            && drills.words(ShortWords.texts(words), at) == 0);
   }
 
   /** Whether a word may be a shirt number or a last name as well as a toss. */
