@@ -15,10 +15,7 @@ class ScriptsTest {
     assertThat(
             IntStream.rangeClosed(0, Character.MAX_CODE_POINT)
                 .filter(ScriptsTest::isSeen)
-                .filter(
-                    c ->
-                        Printable.has(c)
-                            != Face.ALL.stream().allMatch(face -> face.has(c))))
+                .filter(c -> Printable.has(c) != Face.ALL.stream().allMatch(face -> face.has(c))))
         .isEmpty();
   }
 
