@@ -80,6 +80,11 @@ public final class NewClub {
       After a practice, type a row for each toss into logs/log.csv, or a row for each drill into
       logs/tallies.csv. Several files in logs/ are fine, of any name.
 
+      Spots: high  7 8 9
+             belt  4 5 6
+             low   1 2 3    1, 4 and 7 are next to the hitter, right- or left-handed.
+      Drills go by the id or the name that log sheets print: zone-call, countdown, field-call.
+
       These are children: keep the folder where only those who need it can read it.
       belthigh forget FOLDER ID takes one child out again.
 
