@@ -1,6 +1,7 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -26,13 +27,15 @@ final class Bearings {
   private final Map<String, Player> players;
   private final Map<String, Origin> setAside;
   private final NameBook<RosterRow> absent;
-  private Optional<NameBook<Player>> names = Optional.empty();
+  private final Map<String, RosterRow> rows = new HashMap<>();
+  private Optional<NameBook<Named>> names = Optional.empty();
 
   /**
    * What rows are checked against.
    *
    * @param players by id, in roster order
    * @param setAside where players stand whose roster row could not be used
+   * @param used the rows of the players, which have their names as they are written
    * @param absent the rows of those who have no plan: nobody else goes by one of their names
    */
   Bearings(
@@ -41,6 +44,7 @@ final class Bearings {
       Drills drills,
       Map<String, Player> players,
       Map<String, Origin> setAside,
+      List<RosterRow> used,
       List<RosterRow> absent) {
     this.club = club;
     this.curriculum = curriculum;
@@ -48,6 +52,7 @@ final class Bearings {
     this.players = players;
     this.setAside = setAside;
     this.absent = new NameBook<>(absent);
+    used.forEach(row -> rows.putIfAbsent(row.id(), row));
   }
 
   Club club() {
@@ -116,7 +121,7 @@ final class Bearings {
     if (byId != null) {
       return List.of(byId);
     }
-    List<Player> all = names().called(text);
+    List<Player> all = players(names().called(text));
     List<Player> own =
         all.stream()
             .filter(p -> p.group().equalsIgnoreCase(group) || p.id().equals(NameBook.plain(text)))
@@ -124,11 +129,22 @@ final class Bearings {
     return own.isEmpty() ? all : own;
   }
 
-  private NameBook<Player> names() {
+  /** What each player goes by: as the roster has it, for sheets may call one by the id. */
+  private NameBook<Named> names() {
     if (names.isEmpty()) {
-      names = Optional.of(new NameBook<>(players.values()));
+      names = Optional.of(new NameBook<>(named(players.values(), rows)));
     }
     return names.get();
+  }
+
+  private static List<Named> named(Collection<Player> players, Map<String, RosterRow> rows) {
+    return players.stream()
+        .map(p -> rows.containsKey(p.id()) ? (Named) rows.get(p.id()) : p)
+        .toList();
+  }
+
+  private List<Player> players(List<Named> named) {
+    return named.stream().map(n -> players.get(n.id())).toList();
   }
 
   /** The id of the player whose id or name resembles {@code text} most. */

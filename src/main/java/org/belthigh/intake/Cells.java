@@ -22,6 +22,7 @@ import org.belthigh.files.Nearest;
 import org.belthigh.files.Table;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
+import org.belthigh.model.Printable;
 import org.belthigh.model.Problem;
 
 /**
@@ -160,6 +161,15 @@ final class Cells {
             "a cell must hold only what can be seen",
             "Maybe type the cell anew.");
         told.add(column);
+      }
+    }
+  }
+
+  /** Remarks on cells of which sheets cannot show every letter; names are the roster's matter. */
+  void tellUnprintable(List<String> columns) {
+    for (String column : reading.clean() ? List.<String>of() : columns) {
+      if (!column.endsWith("_name") && !Printable.all(text(column))) {
+        remarkOnce("unprintable " + column, rows -> Unprintable.told(origin(column), column, rows));
       }
     }
   }

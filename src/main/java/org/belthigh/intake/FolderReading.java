@@ -1,7 +1,6 @@
 package org.belthigh.intake;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,9 +12,11 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.files.Folder;
 import org.belthigh.files.Node;
+import org.belthigh.files.PlainText;
 import org.belthigh.files.Table;
 import org.belthigh.files.Yaml;
 import org.belthigh.model.Origin;
+import org.belthigh.model.Printable;
 import org.belthigh.model.Problem;
 
 /** One reading of one club folder, file by file. */
@@ -115,6 +116,7 @@ final class FolderReading {
     Node node =
         folder
             .plain("club.yaml", problems::add)
+            .map(this::tellUnprintable)
             .flatMap(plain -> Yaml.read(folder.shown("club.yaml"), plain.text(), problems))
             .orElseThrow(() -> new Unusable(problems));
     OwnCurriculum.file(node).ifPresent(tables::knows);
@@ -123,6 +125,19 @@ final class FolderReading {
     Club club = file.read(node, problems).orElseThrow(() -> new Unusable(problems));
     dates = file.dates();
     return club;
+  }
+
+  /** Points out the first line of the club's file of which sheets cannot show all. */
+  private PlainText tellUnprintable(PlainText plain) {
+    int number = 0;
+    for (String line : (Iterable<String>) plain.text().lines()::iterator) {
+      number++;
+      if (!Printable.all(line.replaceFirst("(^|\\s)#.*", ""))) {
+        problems.add(Unprintable.told(Origin.of(folder.shown("club.yaml"), number), "", 1));
+        return plain;
+      }
+    }
+    return plain;
   }
 
   private Bearings bearings(Club club) throws Unusable {
@@ -147,9 +162,10 @@ final class FolderReading {
     doubtful = doubts.children();
     Curriculum curriculum = own.orElseGet(() -> catalogue.curricula().get(club.curriculum()));
     drills = new Bearings.Drills(curriculum);
-    readShortLogs(club, players.values());
+    readShortLogs(club, roster.used());
     addGuests(players);
-    return new Bearings(club, curriculum, drills, players, roster.setAside(), roster.absent());
+    return new Bearings(
+        club, curriculum, drills, players, roster.setAside(), roster.used(), roster.absent());
   }
 
   /** A roster without players; where no row was read, only why. */
@@ -194,7 +210,7 @@ final class FolderReading {
   }
 
   /** Reads the practice logs in short form; they come first, for they may bring guests. */
-  private void readShortLogs(Club club, Collection<Player> players) {
+  private void readShortLogs(Club club, List<RosterRow> players) {
     for (String name : tables.shortLogs()) {
       ShortLog log = new ShortLog(folder.shown(name), drills, club, players, dates);
       folder.plain(name, problems::add).ifPresent(plain -> log.read(plain.text()));
@@ -296,6 +312,7 @@ final class FolderReading {
     for (Table.Row row : table.rows()) {
       Cells cells = Cells.of(row, notes, reading);
       cells.refuseHidden(columns);
+      cells.tellUnprintable(columns);
       sheet.row().apply(cells).ifPresent(rows::add);
     }
     problems.addAll(notes.all());

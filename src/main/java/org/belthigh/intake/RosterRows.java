@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.belthigh.model.Bats;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
+import org.belthigh.model.Printable;
 import org.belthigh.model.Problem;
 import org.belthigh.model.Space;
 
@@ -57,6 +58,11 @@ final class RosterRows {
   /** Every row, in the order of reading. */
   List<RosterRow> rows() {
     return rows;
+  }
+
+  /** The rows of the players. */
+  List<RosterRow> used() {
+    return rows.stream().filter(RosterRow::used).toList();
   }
 
   /** The rows of those who have no plan; not a second row of a child who has one. */
@@ -156,8 +162,8 @@ final class RosterRows {
     return Optional.of(
         new Player(
             id,
-            firstName,
-            filled(cells, "last_name"),
+            shown(cells, id, firstName),
+            filled(cells, "last_name").filter(Printable::all),
             born.orElseThrow(),
             bats.orElseThrow(),
             spare.parsed("throws", "L or R", List.of(), Sides::parse),
@@ -173,6 +179,17 @@ final class RosterRows {
             filled(cells, "needs"),
             spare.yesNo("guest").orElse(false),
             home(spare)));
+  }
+
+  /** What sheets call the child: the first name; where they cannot show it, the id. */
+  private String shown(Cells cells, String id, String firstName) {
+    if (Printable.all(firstName)) {
+      return firstName;
+    }
+    String shown = Printable.all(id) ? id : "Player " + (rows.size() + 1);
+    cells.remarkOnce(
+        "name " + id, count -> Unprintable.name(cells.origin("first_name"), id, shown));
+    return shown;
   }
 
   private static Optional<String> filled(Cells cells, String column) {

@@ -2,7 +2,6 @@ package org.belthigh.intake;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,7 +32,7 @@ final class ShortLog {
   private final String file;
   private final Bearings.Drills drills;
   private final Club club;
-  private final NameBook<Player> names;
+  private final NameBook<RosterRow> names;
   private final Dates dates;
   private final ShortMarks marks;
   private final List<Problem> problems = new ArrayList<>();
@@ -61,7 +60,7 @@ final class ShortLog {
       String file,
       Bearings.Drills drills,
       Club club,
-      Collection<Player> players,
+      List<RosterRow> players,
       Optional<Dates.Order> order) {
     this.file = file;
     this.drills = drills;
@@ -401,9 +400,9 @@ final class ShortLog {
 
   private boolean isOfName(List<Word> words, int at) {
     return ShortWords.isNumber(words.get(at))
-        || ShortWords.isName(words.get(at))
+        || (ShortWords.isName(words.get(at))
             && !ShortMarks.isMark(words.get(at))
-            && drills.words(ShortWords.texts(words), at) == 0;
+            && drills.words(ShortWords.texts(words), at) == 0);
   }
 
   /** Whether a word may be a shirt number or a last name as well as a toss. */

@@ -54,7 +54,7 @@ record ShortWords(List<Word> words, List<Word> note) {
     boolean marks =
         !last
             && (ShortMarks.isMark(all.get(at + 1))
-                || isName(all.get(at + 1)) && marked(all, at + 1)
+                || (isName(all.get(at + 1)) && marked(all, at + 1))
                 || drills.words(texts(all), at + 1) > 0);
     return place && (marks || (last && at > 0));
   }

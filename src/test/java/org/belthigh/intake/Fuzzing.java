@@ -124,6 +124,7 @@ final class Fuzzing {
             new Bearings.Drills(small.curricula().get("small")),
             RosterRows.byId(club.players()),
             Map.of(),
+            List.of(),
             List.of());
     addReaders();
     for (String name : readers.keySet()) {
@@ -194,7 +195,7 @@ final class Fuzzing {
             "x.txt",
             new Bearings.Drills(bearings.curriculum()),
             bearings.club(),
-            bearings.players().values(),
+            List.of(),
             Optional.of(Dates.Order.DAY_FIRST));
     PlainText.of(bytes).ifPresent(plain -> log.read(plain.text()));
     log.marks().write(bearings::called);

@@ -26,8 +26,8 @@ final class Face {
   /** Code points up to here are Latin, with their accents. */
   private static final int USUAL = 0x180;
 
-  /** Stands in for a character that the font lacks. */
-  static final int STAND_IN = '?';
+  /** A box, which stands in for characters that the font lacks, however many on end. */
+  static final int STAND_IN = 0x25a1;
 
   private final TrueTypeFont font;
   private final CmapLookup glyphs;

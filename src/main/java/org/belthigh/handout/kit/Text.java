@@ -9,9 +9,9 @@ import java.util.stream.Collectors;
  * A text in runs of regular and bold.
  *
  * <p>Composed to NFC; runs of white space become one space, a line feed stays a line break. A
- * character that the fonts lack is shown as {@code ?}, so that a reader sees that something is
- * missing and the rest still prints; invisible characters are dropped. Right-to-left scripts are
- * not reordered.
+ * character that the fonts lack is shown as a box, once for several on end, so that a reader sees
+ * that something is missing and the rest still prints; invisible characters are dropped. Words of
+ * right-to-left scripts are set as {@link RightToLeft} says.
  */
 public final class Text {
   /** The empty text. */
@@ -115,7 +115,7 @@ public final class Text {
     Normalizer.normalize(text, Normalizer.Form.NFC)
         .codePoints()
         .forEach(codePoint -> appendShown(clean, face, codePoint));
-    return clean.toString();
+    return RightToLeft.set(clean.toString());
   }
 
   /** Whether there are only letters that every font has and nothing else is made of. */
@@ -136,7 +136,17 @@ public final class Text {
     } else if (isInvisible(codePoint)) {
       return;
     } else {
-      to.appendCodePoint(face.has(codePoint) ? codePoint : Face.STAND_IN);
+      appendKnown(to, face.has(codePoint) ? codePoint : Face.STAND_IN);
+    }
+  }
+
+  private static void appendKnown(StringBuilder to, int codePoint) {
+    boolean again =
+        codePoint == Face.STAND_IN
+            && to.length() > 0
+            && to.codePointBefore(to.length()) == Face.STAND_IN;
+    if (!again) {
+      to.appendCodePoint(codePoint);
     }
   }
 
