@@ -13,6 +13,8 @@ import org.belthigh.model.Phrase;
  * What the arm box of a card says of a child whom no complaint stops, as known on the first day.
  */
 final class ArmBoxDue {
+  static final String NO = "arm.no";
+
   private final Given given;
   private final LocalDate from;
 
@@ -21,7 +23,13 @@ final class ArmBoxDue {
     this.from = given.plan().from();
   }
 
-  List<Phrase> of(Given.Child child) {
+  /**
+   * The lines, first what is known of pitching.
+   *
+   * @param saysNo whether the card says that there is no pitching for now. Where a book begins with
+   *     an age that the child has not reached, that is as true as the birthday, and no looser.
+   */
+  List<Phrase> of(Given.Child child, boolean saysNo) {
     List<Phrase> lines = new ArrayList<>();
     if (!child.player().pitches()) {
       return List.of(Phrase.of("arm.not-a-pitcher"));
@@ -31,14 +39,15 @@ final class ArmBoxDue {
     PitchBars bars = new PitchBars(given, child.player().born(), outings);
     boolean softball = given.record().club().group(child.player().group()).softball();
     boolean lost = lost(child);
-    Optional<LocalDate> free = softball || lost ? Optional.empty() : bars.free(from);
+    boolean never = softball || lost || (saysNo && bars.tooYoung(from));
+    Optional<LocalDate> free = never ? Optional.empty() : bars.free(from);
     if (softball || lost || silent(child, outings)) {
-      lines.add(Phrase.of(free.isPresent() ? "arm.ask" : "arm.no"));
+      lines.add(Phrase.of(free.isPresent() ? "arm.ask" : NO));
     } else if (free.equals(Optional.of(from))) {
       int most = bars.on(from).most();
       lines.add(Phrase.of("arm.may", "date", from, "pitches", most));
     } else {
-      lines.add(free.map(day -> Phrase.of("arm.from", "date", day)).orElse(Phrase.of("arm.no")));
+      lines.add(free.map(day -> Phrase.of("arm.from", "date", day)).orElse(Phrase.of(NO)));
       free.ifPresent(day -> lines.add(Phrase.of("arm.rest")));
     }
     lines.add(Phrase.of("arm.anywhere"));

@@ -78,7 +78,9 @@ final class CautionCheck {
           .map(CautionCheck::cause)
           .forEach(kind -> due.add(Phrase.of("hold.ends." + kind.id())));
     } else {
-      due.addAll(new ArmBoxDue(given).of(child));
+      String no = words.say(Phrase.of(ArmBoxDue.NO), given.language(child));
+      boolean saysNo = Given.words(child.said().path("cautions"), "card").contains(no);
+      due.addAll(new ArmBoxDue(given).of(child, saysNo));
     }
     return due;
   }

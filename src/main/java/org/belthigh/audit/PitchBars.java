@@ -21,6 +21,7 @@ final class PitchBars {
   private static final int TENTHS = 10;
   private static final String INNINGS = "innings in 12 months";
   private static final String NO_ROW = " has no row for age ";
+  private static final String NO_ROW = " has no row for age ";
 
   private final Given given;
   private final LocalDate born;
@@ -93,6 +94,11 @@ final class PitchBars {
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether a book has nothing for the child's age on {@code day}. */
+  boolean tooYoung(LocalDate day) {
+    return on(day).bars().stream().anyMatch(b -> b.contains(NO_ROW));
   }
 
   private LocalDate reach(LocalDate asked) {
