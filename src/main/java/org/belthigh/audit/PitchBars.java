@@ -21,7 +21,6 @@ final class PitchBars {
   private static final int TENTHS = 10;
   private static final String INNINGS = "innings in 12 months";
   private static final String NO_ROW = " has no row for age ";
-  private static final String NO_ROW = " has no row for age ";
 
   private final Given given;
   private final LocalDate born;
@@ -76,13 +75,9 @@ final class PitchBars {
 
   /**
    * The first day from {@code asked} on that is free if nothing more is thrown; empty where none is
-   * within the reach of rest, weeks, appearances and twelve months' innings, or where a book has
-   * nothing for the age on {@code asked}: no rest ends that.
+   * within the reach of rest, weeks, appearances and twelve months' innings.
    */
   Optional<LocalDate> free(LocalDate asked) {
-    if (on(asked, asked).bars().stream().anyMatch(b -> b.contains(NO_ROW))) {
-      return Optional.empty();
-    }
     LocalDate last = reach(asked);
     for (LocalDate d = asked; !d.isAfter(asked.plusYears(1)); d = d.plusDays(1)) {
       Answer answer = on(asked, d);
