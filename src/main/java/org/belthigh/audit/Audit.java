@@ -135,6 +135,7 @@ public final class Audit {
       new CatchCheck(given).check(child);
       sheets.check(child);
       new WeekCheck(given).check(child);
+      new DayNoteCheck(given, words).check(child);
       new VarietyCheck(given).check(child);
       new LookBackCheck(given).check(child);
       years(given, child);

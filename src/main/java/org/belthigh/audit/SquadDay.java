@@ -24,11 +24,13 @@ record SquadDay(List<Visit> visits) {
 
   /**
    * Whether a child's own day may be {@code said}. Who has used up the swings of the day bats no
-   * more: then the stays with a bat that come after it are not in the day, and all others are.
+   * more: then the stays with a bat that come after it are not in the day, and all others are. A
+   * day without anything is one of a child for whom not one swing was left.
    */
   boolean allows(Map<String, Integer> said) {
     int bats = bats();
-    for (int most = bats; most >= Math.min(1, bats); most--) {
+    int fewest = said.isEmpty() ? 0 : Math.min(1, bats);
+    for (int most = bats; most >= fewest; most--) {
       if (minutes(most).equals(said)) {
         return true;
       }

@@ -185,7 +185,7 @@ final class WeekCheck {
     }
   }
 
-  private static FinishedPlan.Person person(Given.Child child) {
+  static FinishedPlan.Person person(Given.Child child) {
     return new FinishedPlan.Person(
         child.id(), child.player().group(), 0, List.of(), List.of(), List.of(), false);
   }

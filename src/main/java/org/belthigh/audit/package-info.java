@@ -21,9 +21,10 @@
  * ages, gear, places, the calendar, lighter weeks and who is where. Neither {@code plan} nor the
  * rules of {@code decide} are called for them.
  *
- * <p>Not checked, since nothing beside the plan says it: the wording of notes and of {@code
- * depends_on}, the counts of {@code last_plan} against what was handed out (the history is not
- * read), {@code home_gear} and {@code gear} beyond tee, net, screen, machine, bat and helmet, the
- * heat lines of {@code cautions}, and {@code logs}.
+ * <p>Not checked, since nothing beside the plan says it, or a sound plan may have it either way:
+ * which of our reasons stands on a practice without hitting, the counts of {@code last_plan}
+ * against what was handed out (the history is not read), who is where in the other ways of a
+ * practice (the plan has no rotations of them), {@code kept} and {@code pictures}, and, in later
+ * weeks, whether a practice has work for the child: it is provisional, and has no stations yet.
  */
 package org.belthigh.audit;

@@ -404,7 +404,7 @@ final class PlantedClubs extends KindList {
     child(
         "lost-outing",
         "an outing of a child can no longer be read",
-        "hold|ask|read|outing|pitch",
+        "lost",
         PlantedClubs::throwsOrCatches,
         (edit, child, from) -> edit.lost(Unread.What.OUTING, child.named(), from.minusDays(2)));
     child(

@@ -2,10 +2,27 @@ package org.belthigh.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.model.Place;
+import org.belthigh.plan.Plan;
+import org.belthigh.plan.PlanRequest;
+import org.belthigh.plan.Planner;
+import org.belthigh.plan.practice.Effort;
 
 /** Days and weeks of a child. */
 final class PlantedDays extends KindList {
+  private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
+  private static final double LITTLE_EFFORT = 0.02;
+
   PlantedDays() {
     Places day = KindList::days;
     kind(
@@ -39,10 +56,10 @@ final class PlantedDays extends KindList {
     kind(
         "day-game",
         "game day called practice",
-        "game|practice|place",
+        "note",
         day,
-        s -> s.is("place", "game"),
-        s -> s.node().put("place", "field"));
+        s -> s.is("note", "Game day"),
+        s -> s.node().put("note", "Practice"));
     kind(
         "day-place",
         "home work called field work",
@@ -91,10 +108,10 @@ final class PlantedDays extends KindList {
     kind(
         "day-break",
         "a break called practice",
-        "break|place|practice",
+        "note",
         day,
-        s -> s.is("place", "break"),
-        s -> s.node().put("place", "field"));
+        s -> s.is("note", "Day off"),
+        s -> s.node().put("note", "Practice"));
     kind(
         "day-cage",
         "field work called cage work",
@@ -128,14 +145,17 @@ final class PlantedDays extends KindList {
         "the work of a practice day is emptied",
         "work|practice|station|rotation|nothing",
         day,
-        s -> List.of("field", "cage").contains(s.text("place")) && s.number("swings") > 0,
+        s ->
+            List.of("field", "cage").contains(s.text("place"))
+                && s.number("swings") > 0
+                && !s.node().path("provisional").asBoolean(),
         s -> s.node().put("swings", 0).put("minutes", 0).putArray("items"));
     kind(
         "day-game-work",
         "swings on the day of a game",
-        "game",
+        "note|game|station",
         day,
-        s -> s.is("place", "game"),
+        s -> s.is("note", "Game day"),
         s -> PlantedItems.work(s.node(), "field", "tee-belt-high", "baseball", "tee", 0, 6));
     kind(
         "day-free",
@@ -144,13 +164,18 @@ final class PlantedDays extends KindList {
         KindList::children,
         s -> s.node().path("days").size() > 6 && !s.filled("holds"),
         PlantedDays::noRest);
-    kind(
-        "day-same",
-        "the same drill on each day of work",
-        "same drill|variety|drill.*(times|days|weeks|each|every)",
-        KindList::children,
-        PlantedDays::works,
-        PlantedDays::same);
+    add(
+        new Planted(
+            "day-same",
+            "the same drill at each practice for six weeks",
+            "no station has it|same drill",
+            (stage, dice) -> {
+              stage.plan.setAll(longer(stage));
+              return children(stage.plan).stream()
+                  .filter(child -> Stream.of("drive", "choose").anyMatch(s -> same(child, s)))
+                  .findFirst()
+                  .map(Spot::named);
+            }));
     kind(
         "day-later-usual",
         "later weeks are not provisional",
@@ -189,18 +214,55 @@ final class PlantedDays extends KindList {
     }
   }
 
-  private static boolean works(Spot child) {
-    return child.node().path("days").findValuesAsText("drill").size() > 8;
+  /** The same club's plan of seven weeks. */
+  private static ObjectNode longer(Planted.Stage stage) {
+    LocalDate from = LocalDate.parse(stage.plan.path("from").asText());
+    PlanRequest request =
+        new PlanRequest(from, 7, Set.of(), Set.of(), Optional.empty(), Optional.empty());
+    Plan plan = new Planner(CATALOGUE, new Effort(LITTLE_EFFORT)).plan(stage.record, request);
+    ObjectNode json = PlanJson.of(plan, ClubOptions.words(CATALOGUE));
+    new PrintedFiles().into(json, Set.of());
+    return json;
   }
 
-  private static void same(Spot child) {
+  /**
+   * Gives each practice of a child with that skill the drill and the step of the first one; false
+   * where these are fewer than six weeks, or the step has nothing else that would do.
+   */
+  private static boolean same(Spot child, String skill) {
+    List<ObjectNode> items = new ArrayList<>();
+    List<LocalDate> dates = new ArrayList<>();
     for (JsonNode day : child.node().path("days")) {
-      String place = day.path("place").asText();
-      if (!day.path("items").isEmpty()) {
-        int swings = day.path("swings").asInt();
-        String ball = place.equals("home") ? "plastic" : "baseball";
-        PlantedItems.work((ObjectNode) day, place, "tee-belt-high", ball, "tee", 0, swings);
+      if (List.of("field", "cage").contains(day.path("place").asText())) {
+        for (JsonNode item : day.path("items")) {
+          if (item.path("skill").asText().equals(skill)) {
+            items.add((ObjectNode) item);
+            dates.add(LocalDate.parse(day.path("date").asText()));
+          }
+        }
       }
     }
+    if (items.size() < 6
+        || dates.get(dates.size() - 1).isBefore(dates.get(0).plusWeeks(5))
+        || !another(items.get(0))) {
+      return false;
+    }
+    String drill = items.get(0).path("drill").asText();
+    String step = items.get(0).path("step").asText();
+    items.forEach(item -> item.put("drill", drill).put("step", step));
+    return true;
+  }
+
+  /** Whether the item's step has a drill for any place that asks for nobody and nothing more. */
+  private static boolean another(ObjectNode item) {
+    Curriculum curriculum = CATALOGUE.curricula().get("belthigh-2027");
+    Drill own = curriculum.drill(item.path("drill").asText());
+    return curriculum.step(item.path("step").asText()).orElseThrow().drills().stream()
+        .filter(id -> !id.equals(own.id()))
+        .map(curriculum::drill)
+        .filter(d -> d.at(Place.FIELD) && d.at(Place.CAGE))
+        .filter(d -> d.helpers() == 0 && d.adults() <= own.adults())
+        .filter(d -> own.swing() || !d.swing())
+        .anyMatch(d -> own.gear().containsAll(d.gear()));
   }
 }

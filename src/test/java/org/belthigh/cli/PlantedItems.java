@@ -141,7 +141,7 @@ final class PlantedItems extends KindList {
         "item-missing",
         "one drill of a practice day is left out",
         "station|rotation|drill|swing",
-        of(onField(), "items"),
+        of(onFieldSoon(), "items"),
         s -> s.siblings("items").size() > 1,
         s -> s.remove("items"));
     kind(
@@ -202,6 +202,15 @@ final class PlantedItems extends KindList {
   private static Places onField() {
     return plan ->
         days(plan).stream().filter(d -> d.is("place", "field") || d.is("place", "cage")).toList();
+  }
+
+  /** Those of the first week, whose practices are laid out; later days are provisional. */
+  private static Places onFieldSoon() {
+    return plan ->
+        days(plan).stream()
+            .filter(d -> d.is("place", "field") || d.is("place", "cage"))
+            .filter(d -> !d.node().path("provisional").asBoolean())
+            .toList();
   }
 
   private static boolean worked(Spot child) {
