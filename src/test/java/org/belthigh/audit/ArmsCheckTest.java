@@ -255,6 +255,7 @@ class ArmsCheckTest {
         .isEqualTo(
             rests
                 ? List.of(
+                    "the answer is may-pitch; a hold stops throwing on that day",
                     "the child may pitch; %d pitches on 2027-%s need %d days of rest"
                         .formatted(pitches, date, days))
                 : List.of());

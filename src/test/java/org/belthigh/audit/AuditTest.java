@@ -330,7 +330,7 @@ class AuditTest {
         .as("catching")
         .anyMatch(t -> t.startsWith("a1 2027-04-05, arm: the child may catch"))
         .as("cards and home sheets")
-        .anyMatch(t -> t.startsWith("a1, card: "))
+        .anyMatch(t -> t.startsWith("a1, cautions of the card: it does not say"))
         .as("weeks")
         .anyMatch(t -> t.startsWith("a1: 0 weeks are named"))
         .as("the plan before")

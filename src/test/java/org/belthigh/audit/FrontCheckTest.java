@@ -70,7 +70,7 @@ class FrontCheckTest {
     assertThat(said("", ""))
         .containsExactly(
             "set_aside: nothing is said of "
-                + faults.get(0).text().lines().findFirst().orElseThrow()
+                + faults.get(0).text().lines().findFirst().orElseThrow().replace(folder + "/", "")
                 + "; whatever of the club folder was set aside is told");
     assertThat(said("'set_aside':[]", "'set_aside':['" + text + "']"))
         .as("told otherwise: one is missing and one is not known")

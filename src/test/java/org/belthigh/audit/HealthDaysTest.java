@@ -90,7 +90,7 @@ class HealthDaysTest {
                     "04-03,a1,arm-pain,,",
                     "04-04,a1,arm-pain,,")
                 .openAt(FROM))
-        .containsExactly(open(Kind.ARM_PAIN, april(3)));
+        .containsExactly(new HealthDays.Open(Kind.ARM_PAIN, april(3), april(4)));
   }
 
   @Test

@@ -27,17 +27,18 @@ class LaterRowsCheckTest {
         "throws.csv", "date,player,pitches,kind", "2027-04-05,b1,20,game", "2027-04-09,b1,30,game");
   }
 
-  private String row(String file, int line, String date, String player, String says) {
-    return "{'file':'%s','line':%d,'date':'%s','player':%s,'says':'%s'}"
-        .formatted(folder.resolve(file), line, date, player, says);
+  private String row(
+      String file, int line, String date, String player, String what, String says) {
+    return "{'file':'%s','line':%d,'date':'%s','player':%s,'what':'%s','says':'%s'}"
+        .formatted(folder.resolve(file), line, date, player, what, says);
   }
 
   private String injury() {
-    return row("wellness.csv", 3, "2027-04-06", "'a1'", "Later.");
+    return row("wellness.csv", 3, "2027-04-06", "'a1'", "complaint", "Later.");
   }
 
   private String outing() {
-    return row("throws.csv", 3, "2027-04-09", "'b1'", "Later.");
+    return row("throws.csv", 3, "2027-04-09", "'b1'", "outing", "Later.");
   }
 
   private List<String> said(String... rows) throws Exception {
@@ -54,33 +55,34 @@ class LaterRowsCheckTest {
     assertThat(said(injury(), outing())).isEmpty();
     assertThat(said())
         .containsExactly(
-            "later_rows: nothing is said of wellness.csv line 3 of 2027-04-06 about a1; what came"
-                + " later is told",
-            "later_rows: nothing is said of throws.csv line 3 of 2027-04-09 about b1; what came"
-                + " later is told");
+            "later_rows: nothing is said of wellness.csv line 3 of 2027-04-06 about a1, complaint; what"
+                + " came later is told",
+            "later_rows: nothing is said of throws.csv line 3 of 2027-04-09 about b1, outing; what"
+                + " came later is told");
   }
 
   @ParameterizedTest
   @CsvSource({
-    "throws.csv, 3, 2027-04-06, a1",
-    "wellness.csv, 2, 2027-04-06, a1",
-    "wellness.csv, 3, 2027-04-07, a1",
-    "wellness.csv, 3, 2027-04-06, b1"
+    "throws.csv, 3, 2027-04-06, a1, complaint",
+    "wellness.csv, 2, 2027-04-06, a1, complaint",
+    "wellness.csv, 3, 2027-04-07, a1, complaint",
+    "wellness.csv, 3, 2027-04-06, b1, complaint",
+    "wellness.csv, 3, 2027-04-06, a1, clearance"
   })
-  void a_row_is_told_by_file_line_date_and_child(String file, int line, String date, String who)
-      throws Exception {
-    assertThat(said(row(file, line, date, "'" + who + "'", "Later."), outing()))
+  void a_row_is_told_by_file_line_date_child_and_kind(
+      String file, int line, String date, String who, String what) throws Exception {
+    assertThat(said(row(file, line, date, "'" + who + "'", what, "Later."), outing()))
         .containsExactly(
-            "later_rows: nothing is said of wellness.csv line 3 of 2027-04-06 about a1; what came"
-                + " later is told",
-            "later_rows: %s line %d of %s about %s; the club folder has no such row after the first"
-                    .formatted(file, line, date, who)
+            "later_rows: nothing is said of wellness.csv line 3 of 2027-04-06 about a1, complaint; what"
+                + " came later is told",
+            "later_rows: %s line %d of %s about %s, %s; the club folder has no such row after the first"
+                    .formatted(file, line, date, who, what)
                 + " day");
   }
 
   @Test
   void something_is_said_of_it() throws Exception {
-    assertThat(said(row("wellness.csv", 3, "2027-04-06", "'a1'", " "), outing()))
+    assertThat(said(row("wellness.csv", 3, "2027-04-06", "'a1'", "complaint", " "), outing()))
         .containsExactly("later_rows: nothing is said of 2027-04-06; each row is told");
   }
 
@@ -93,7 +95,7 @@ class LaterRowsCheckTest {
         "2027-04-06,a1,head-injury,,",
         "2027-04-07,,arm-pane,,");
 
-    assertThat(said(injury(), outing(), row("wellness.csv", 4, "2027-04-07", "null", "Later.")))
+    assertThat(said(injury(), outing(), row("wellness.csv", 4, "2027-04-07", "null", "complaint", "Later.")))
         .isEmpty();
   }
 }

@@ -52,24 +52,6 @@ class SheetCheckTest {
         .collect(Collectors.joining(","));
   }
 
-  private List<String> ada(String keys) throws Exception {
-    return Beside.ofAda(
-        club, "'language':'en'," + keys, (g, c) -> new SheetCheck(g, WORDS).check(c));
-  }
-
-  private static String home(String cautions, String gear, String drill) {
-    return "'days':[{'date':'2027-04-06','place':'home','items':[{'drill':'"
-        + drill
-        + "'}]}],'cautions':{'card':[],'home':["
-        + cautions
-        + "]},'home_gear':["
-        + gear
-        + "]";
-  }
-
-  private static final String[] HOME = {"home.check.adult", "home.check.pain", "home.stop.pain"};
-  private static final String BAT = "{'what':'bat','count':1},{'what':'helmet','count':1}";
-
   private List<String> labels(String ada, String bo) throws Exception {
     String json =
         "{'players':[{'player':'a1','label':'%s'},{'player':'b1','label':'%s'}]}"
@@ -102,78 +84,6 @@ class SheetCheckTest {
         "a1,Ada,2017-01-05,R,u10",
         "b1,Ada,2013-02-05,R,u14");
     assertThat(labels("Ada", "Ada")).as("of two groups").isEmpty();
-  }
-
-  @Test
-  void the_home_sheet_asks_for_an_adult_and_to_stop_at_pain() throws Exception {
-    assertThat(ada(home(said(HOME), "", "spot-cards"))).isEmpty();
-    for (String key : HOME) {
-      String[] others = Stream.of(HOME).filter(k -> !k.equals(key)).toArray(String[]::new);
-      assertThat(ada(home(said(others), "", "spot-cards")))
-          .singleElement()
-          .asString()
-          .startsWith("a1, home sheet: it does not say: " + WORDS.say(key, "en").substring(0, 10));
-    }
-    assertThat(ada(home(in("es", HOME), "", "spot-cards")))
-        .as("in another language than the family's")
-        .hasSize(3);
-  }
-
-  @Test
-  void nothing_is_owed_without_work_at_home_in_the_first_week() throws Exception {
-    String sheet = home("", "", "spot-cards");
-    assertThat(ada(sheet)).hasSize(3);
-    assertThat(ada(sheet.replace("2027-04-06", "2027-04-11"))).hasSize(3);
-    assertThat(ada(sheet.replace("2027-04-06", "2027-04-12"))).isEmpty();
-    assertThat(ada(sheet.replace("'home','items'", "'field','items'"))).isEmpty();
-  }
-
-  @Test
-  void a_bat_at_home_asks_for_a_helmet() throws Exception {
-    String[] withHelmet = {HOME[0], HOME[1], HOME[2], "home.check.helmet"};
-    assertThat(ada(home(said(withHelmet), BAT, "swing-and-stand"))).isEmpty();
-    assertThat(ada(home(said(HOME), BAT, "swing-and-stand")))
-        .singleElement()
-        .asString()
-        .startsWith("a1, home sheet: it does not say: ");
-  }
-
-  @Test
-  void the_home_sheet_lists_bat_helmet_tee_and_net() throws Exception {
-    String[] withHelmet = {HOME[0], HOME[1], HOME[2], "home.check.helmet"};
-    String all = BAT + ",{'what':'tee','count':1},{'what':'net','count':1}";
-    assertThat(ada(home(said(withHelmet), all, "tee-belt-high"))).isEmpty();
-    for (String thing : List.of("bat", "helmet", "tee", "net")) {
-      String none = all.replace("'" + thing + "','count':1", "'" + thing + "','count':0");
-      assertThat(ada(home(said(withHelmet), none, "tee-belt-high")))
-          .singleElement()
-          .asString()
-          .startsWith("a1, home sheet: no " + thing + " is asked for; tee-belt-high");
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"2027-04-05", "2027-04-11"})
-  void a_hold_of_the_week_stands_on_the_card(String from) throws Exception {
-    String held = "'holds':[{'kind':'swinging','from':'" + from + "'}],'cautions':{'card':[%s]}";
-    assertThat(ada(held.formatted("")))
-        .anyMatch(t -> t.startsWith("a1, card: nothing is said for safety; a hold stands on it"));
-    assertThat(ada(held.formatted("'No swings.'"))).isEmpty();
-    assertThat(ada(held.formatted("").replace(from, "2027-04-12")))
-        .as("of the week after")
-        .isEmpty();
-  }
-
-  @Test
-  void each_pitcher_has_an_arm_box() throws Exception {
-    assertThat(ada("'cautions':{'card':[]}")).as("no pitcher").isEmpty();
-    club.with(
-        "roster.csv",
-        "id,first_name,born,bats,group,pitches,language",
-        "a1,Ada,2017-01-05,R,u10,yes,en");
-    assertThat(ada("'cautions':{'card':[]}"))
-        .containsExactly("a1, card: no arm box; each pitcher has one");
-    assertThat(ada("'cautions':{'card':['You may pitch.']}")).isEmpty();
   }
 
   private static final List<String> PRACTICE =

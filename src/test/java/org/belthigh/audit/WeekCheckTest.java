@@ -79,6 +79,21 @@ class WeekCheckTest {
   @ParameterizedTest
   @ValueSource(strings = {"easy", "back", "time-off"})
   void a_week_that_is_other_than_usual_says_how(String kind) throws Exception {
+    club.with(
+        "wellness.csv",
+        "date,player,kind,clears,by",
+        "2027-03-20,a1,arm-pain,,",
+        kind.equals("back") ? "2027-04-04,a1,cleared,arm-pain,physician" : "");
+    if (kind.equals("time-off")) {
+      club.with(
+          "club.yaml",
+          "name: Two Files",
+          "rule_book: pitch-smart-2018",
+          "season: {first: \"2027-04-12\", last: \"2027-05-24\"}",
+          "groups:",
+          "  - {id: u10, name: Under 10, age: [9, 10], tossers: 1}",
+          "  - {id: u14, name: Under 14, age: [13, 14], tossers: 1}");
+    }
     assertThat(ada(first(kind, "'How.'"))).isEmpty();
     assertThat(ada(first(kind, "null")))
         .containsExactly(
@@ -191,15 +206,33 @@ class WeekCheckTest {
     boolean says = keys.contains("On Y.");
 
     assertThat(ada(WEEKS + "," + work + keys).isEmpty()).as(keys).isEqualTo(says);
-    assertThat(ada(WEEKS + "," + day("2027-04-12", "rest", true, ",'items':[]") + keys)).isEmpty();
+    assertThat(ada(WEEKS + "," + day("2027-04-12", "rest", true, ",'items':[]") + keys).isEmpty())
+        .as("no work in later weeks: " + keys)
+        .isEqualTo(!says);
     assertThat(
             ada(
-                WEEKS
-                    + ","
-                    + day("2027-04-11", "home", false, ",'items':[{'drill':'spot-cards'}]")
-                    + keys))
-        .as("work of the first week")
-        .isEmpty();
+                    WEEKS
+                        + ","
+                        + day("2027-04-11", "home", false, ",'items':[{'drill':'spot-cards'}]")
+                        + keys)
+                .isEmpty())
+        .as("work of the first week: " + keys)
+        .isEqualTo(!says);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "swinging, null, true",
+    "everything, null, true",
+    "throwing, null, false",
+    "swinging, 2027-04-09, false"
+  })
+  void later_weeks_depend_on_the_word_that_ends_a_stop(String kind, String until, boolean due)
+      throws Exception {
+    String held = ",'holds':[{'kind':'%s','from':'2027-04-05','until':%s}]".formatted(kind, until.equals("null") ? until : "'" + until + "'");
+
+    assertThat(ada(WEEKS + held).isEmpty()).isEqualTo(!due);
+    assertThat(ada(WEEKS + held + ",'depends_on':'On Y.'").isEmpty()).isEqualTo(due);
   }
 
   @ParameterizedTest
