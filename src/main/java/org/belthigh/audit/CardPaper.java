@@ -10,11 +10,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.intake.Player;
 
 /** One child's card and home sheets, read from the pages. */
 final class CardPaper {
+  /** The lines of a card in which its child, group and week stand, a long name over some. */
+  private static final int HEADING_LINES = 4;
+
   /** A day as the card's first column has it, before the name of a drill. */
   private static final String DAYS = "^(?:\\p{L}+\\.?\\s+\\d{1,2}\\s+)*";
 
@@ -141,7 +145,9 @@ final class CardPaper {
   }
 
   private void card(Paper card) {
-    String first = card.texts().get(0);
+    // the arm box below has days of its own
+    String first =
+        card.texts().get(0).lines().limit(HEADING_LINES).collect(Collectors.joining("\n"));
     if (!PaperWords.dated(first, plan.from(), language())
         || !PaperWords.dated(first, plan.last(), language())) {
       wrong(

@@ -29,7 +29,7 @@ class CardPaperTest {
       Week of April 5 to April 11
       Tue 6 Spot cards on the wall
       Thu 8 Quick strike or ball
-      You may pitch on Mon, up to 75.
+      You may pitch on Monday, April 5: 75 pitches at most.
       Stay behind the net.
       """;
   private static final String HOME_6 =
@@ -240,21 +240,22 @@ class CardPaperTest {
     assertThat(said(sound()))
         .containsExactly("the card lets the child pitch; the plan says no-pitching");
     answer = "may-pitch";
-    assertThat(wrong(0, "You may pitch on Mon, up to 75.", "Rest."))
+    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "Rest."))
         .containsExactly("the card does not let the child pitch; the plan says may-pitch");
-    assertThat(wrong(0, "up to 75", "up to 85"))
-        .containsExactly(
-            "the card does not say 75 pitches; the number of the day stands on the card");
+    assertThat(wrong(0, "75 pitches", "85 pitches"))
+        .containsExactly("the card allows 85 pitches; the plan has 75 on 2027-04-05");
+    assertThat(wrong(0, ": 75 pitches at most", ""))
+        .containsExactly("the card allows no number of pitches; the plan has 75 on 2027-04-05");
     answer = "ask-first";
-    assertThat(wrong(0, "You may pitch on Mon, up to 75.", "Ask first.")).isEmpty();
+    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "Ask first.")).isEmpty();
   }
 
   @Test
   void where_throwing_is_stopped_later_in_the_week_the_stricter_box_stands() throws Exception {
     holds = "{'kind':'throwing','from':'2027-04-11','until':null}";
-    assertThat(wrong(0, "You may pitch on Mon, up to 75.", "No throwing.")).isEmpty();
+    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "No throwing.")).isEmpty();
     holds = "{'kind':'throwing','from':'2027-04-12','until':null}";
-    assertThat(wrong(0, "You may pitch on Mon, up to 75.", "No throwing.")).hasSize(1);
+    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "No throwing.")).hasSize(1);
   }
 
   @Test
@@ -276,7 +277,10 @@ class CardPaperTest {
     assertThat(said(page))
         .containsExactly("nothing is said of the hold; the card of a child on hold says so");
     holds = "{'kind':'throwing','from':'2027-04-11','until':null}";
-    assertThat(said(page)).hasSize(1);
+    assertThat(said(page))
+        .containsExactly(
+            "the card lets the child pitch; the plan says that throwing is stopped",
+            "nothing is said of the hold; the card of a child on hold says so");
     holds = "{'kind':'throwing','from':'2027-04-12','until':null}";
     assertThat(said(page)).as("after the week of the card").isEmpty();
   }

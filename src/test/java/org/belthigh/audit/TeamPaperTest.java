@@ -171,16 +171,34 @@ class TeamPaperTest {
             + "]}]";
   }
 
+  private static final String MAY = "{'answer':'may-pitch','pitches_left':%d}";
+
+  @ParameterizedTest
+  @CsvSource({
+    "up to 75 up to 75 no pitching ask first, true",
+    "up to 75 up to 75 no pitching ask first up to 9 by the note, true",
+    "up to 75 up to 66 no pitching ask first, false",
+    "up to 66 up to 75 no pitching ask first, false",
+    "up to 75 no pitching no pitching ask first, false",
+    "up to 75 up to 75 up to 75 ask first, false",
+    "up to 75 up to 75 no pitching no pitching, false",
+    "up to 75 up to 75 no pitching, false"
+  })
+  void the_arm_sheet_says_for_each_day_what_the_plan_says(String row, boolean same)
+      throws Exception {
+    String may = MAY.formatted(75);
+    arms(may + "," + may + ",{'answer':'no-pitching'},{'answer':'ask-first'}", "");
+
+    List<String> said = said("Ada " + row + "\nCy no pitching", TeamPaper::arms);
+    assertThat(said.isEmpty()).isEqualTo(same);
+    assertThat(said).allMatch(t -> t.startsWith("a1: the row of Ada has ["));
+  }
+
   @Test
-  void the_arm_sheet_has_a_number_for_each_day_that_the_plan_gives() throws Exception {
-    arms("{'answer':'may-pitch'},{'answer':'may-pitch'},{'answer':'no-pitching'}", "");
-    assertThat(said("Ada up to 75 up to 75 rest\nCy rest", TeamPaper::arms)).isEmpty();
-    assertThat(said("Ada up to 75 rest rest\nCy up to 75", TeamPaper::arms))
-        .contains(
-            "a1: the row of Ada does not have 2 days with a number; the arm sheet says for each day"
-                + " what the plan says");
-    assertThat(said("Cy rest", TeamPaper::arms))
-        .containsExactly("a1: Ada has no row; each child who may pitch stands on the arm sheet");
+  void each_child_who_pitches_has_a_row() throws Exception {
+    arms(MAY.formatted(75), "");
+    assertThat(said("Cy no pitching", TeamPaper::arms))
+        .containsExactly("a1: Ada has no row; each child who pitches stands on the arm sheet");
   }
 
   @ParameterizedTest
@@ -214,8 +232,9 @@ class TeamPaperTest {
   private static String sheet() {
     return "Tuesday, April 6, Heron Field\n"
         + drill("tee-belt-high")
-        + ": Ada\nNo throwing: Ada\nTakes no part: Cy\nHelmets on.\nBring: tee\n"
-        + CATALOGUE.curricula().get("belthigh-2027").gear().get("tee").in("en");
+        + ": Ada\nNo throwing: Ada\nNot today: Cy\nAsk each player: well?\nHelmets on.\nBring: "
+        + CATALOGUE.curricula().get("belthigh-2027").gear().get("tee").in("en")
+        + " (1)";
   }
 
   private List<String> practice(String was, String is) throws Exception {
@@ -252,7 +271,10 @@ class TeamPaperTest {
     plan = plan.replace("'what':'tee'", "'what':'machine'");
     String machine = CATALOGUE.curricula().get("belthigh-2027").gear().get("machine").in("en");
     assertThat(practice("", ""))
-        .containsExactly("'" + machine + "' is missing; it says what to bring");
+        .containsExactly("'" + machine + " (1)' is missing; it says what to bring");
+    plan = plan.replace("'what':'machine','count':1", "'what':'tee','count':2");
+    assertThat(practice("", "")).as("one of two").hasSize(1);
+    plan = plan.replace("'what':'tee','count':2", "'what':'machine','count':1");
     plan = plan.replace("'what':'machine'", "'what':'rocket'");
     assertThat(practice("", "")).as("nothing has that name").isEmpty();
   }
@@ -260,19 +282,35 @@ class TeamPaperTest {
   @Test
   void each_child_stands_in_its_squad_and_where_it_must_not_throw_or_take_part() throws Exception {
     practice("");
+    String box = "; the box before the practice has each child where the plan has it";
     assertThat(practice("No throwing: Ada\n", ""))
         .containsExactly(
             "a1: Ada stands on it 1 times, and not 2; each child stands in its squad, and where it"
-                + " must not throw, swing or take part");
+                + " must not throw, swing or take part",
+            "a1: Ada does not stand in the list of those who do not throw" + box);
     assertThat(practice("Cy", "Di"))
-        .singleElement()
-        .asString()
-        .startsWith("c1: Cy stands on it 0 times, and not 1");
+        .hasSize(2)
+        .anyMatch(t -> t.startsWith("c1: Cy stands on it 0 times, and not 1"))
+        .contains("c1: Cy does not stand in the list of those who are off" + box);
     plan = plan.replace("'no_swinging':[]", "'no_swinging':['a1']");
     assertThat(practice("", ""))
-        .singleElement()
-        .asString()
-        .startsWith("a1: Ada stands on it 2 times, and not 3");
+        .hasSize(2)
+        .anyMatch(t -> t.startsWith("a1: Ada stands on it 2 times, and not 3"))
+        .contains("a1: Ada does not stand in the list of those who do not swing" + box);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "No throwing: Ada, No throwing: Cy, 'a1: Ada does not', 'c1: Cy stands in'",
+    "Not today: Cy, No swings: Cy, 'c1: Cy does not', 'c1: Cy stands in'",
+    "Not today: Cy, Not today: Ada, 'c1: Cy does not', 'a1: Ada stands in'"
+  })
+  void a_child_in_the_list_of_another_stop_is_told(
+      String was, String is, String lacks, String has) throws Exception {
+    practice("");
+    assertThat(practice(was, is))
+        .anyMatch(t -> t.startsWith(lacks + " stand in the list of those who"))
+        .anyMatch(t -> t.startsWith(has + " the list of those who"));
   }
 
   @Test
