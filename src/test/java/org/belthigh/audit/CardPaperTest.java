@@ -247,15 +247,18 @@ class CardPaperTest {
     assertThat(wrong(0, ": 75 pitches at most", ""))
         .containsExactly("the card allows no number of pitches; the plan has 75 on 2027-04-05");
     answer = "ask-first";
-    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "Ask first.")).isEmpty();
+    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "Ask first."))
+        .isEmpty();
   }
 
   @Test
   void where_throwing_is_stopped_later_in_the_week_the_stricter_box_stands() throws Exception {
     holds = "{'kind':'throwing','from':'2027-04-11','until':null}";
-    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "No throwing.")).isEmpty();
+    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "No throwing."))
+        .isEmpty();
     holds = "{'kind':'throwing','from':'2027-04-12','until':null}";
-    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "No throwing.")).hasSize(1);
+    assertThat(wrong(0, "You may pitch on Monday, April 5: 75 pitches at most.", "No throwing."))
+        .hasSize(1);
   }
 
   @Test

@@ -27,8 +27,7 @@ class LaterRowsCheckTest {
         "throws.csv", "date,player,pitches,kind", "2027-04-05,b1,20,game", "2027-04-09,b1,30,game");
   }
 
-  private String row(
-      String file, int line, String date, String player, String what, String says) {
+  private String row(String file, int line, String date, String player, String what, String says) {
     return "{'file':'%s','line':%d,'date':'%s','player':%s,'what':'%s','says':'%s'}"
         .formatted(folder.resolve(file), line, date, player, what, says);
   }
@@ -95,7 +94,11 @@ class LaterRowsCheckTest {
         "2027-04-06,a1,head-injury,,",
         "2027-04-07,,arm-pane,,");
 
-    assertThat(said(injury(), outing(), row("wellness.csv", 4, "2027-04-07", "null", "complaint", "Later.")))
+    assertThat(
+            said(
+                injury(),
+                outing(),
+                row("wellness.csv", 4, "2027-04-07", "null", "complaint", "Later.")))
         .isEmpty();
   }
 }

@@ -305,8 +305,8 @@ class TeamPaperTest {
     "Not today: Cy, No swings: Cy, 'c1: Cy does not', 'c1: Cy stands in'",
     "Not today: Cy, Not today: Ada, 'c1: Cy does not', 'a1: Ada stands in'"
   })
-  void a_child_in_the_list_of_another_stop_is_told(
-      String was, String is, String lacks, String has) throws Exception {
+  void a_child_in_the_list_of_another_stop_is_told(String was, String is, String lacks, String has)
+      throws Exception {
     practice("");
     assertThat(practice(was, is))
         .anyMatch(t -> t.startsWith(lacks + " stand in the list of those who"))

@@ -210,11 +210,10 @@ class WeekCheckTest {
         .as("no work in later weeks: " + keys)
         .isEqualTo(!says);
     assertThat(
-            ada(
-                    WEEKS
-                        + ","
-                        + day("2027-04-11", "home", false, ",'items':[{'drill':'spot-cards'}]")
-                        + keys)
+            ada(WEEKS
+                    + ","
+                    + day("2027-04-11", "home", false, ",'items':[{'drill':'spot-cards'}]")
+                    + keys)
                 .isEmpty())
         .as("work of the first week: " + keys)
         .isEqualTo(!says);
@@ -229,7 +228,9 @@ class WeekCheckTest {
   })
   void later_weeks_depend_on_the_word_that_ends_a_stop(String kind, String until, boolean due)
       throws Exception {
-    String held = ",'holds':[{'kind':'%s','from':'2027-04-05','until':%s}]".formatted(kind, until.equals("null") ? until : "'" + until + "'");
+    String held =
+        ",'holds':[{'kind':'%s','from':'2027-04-05','until':%s}]"
+            .formatted(kind, until.equals("null") ? until : "'" + until + "'");
 
     assertThat(ada(WEEKS + held).isEmpty()).isEqualTo(!due);
     assertThat(ada(WEEKS + held + ",'depends_on':'On Y.'").isEmpty()).isEqualTo(due);

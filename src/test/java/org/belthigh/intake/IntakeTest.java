@@ -320,7 +320,8 @@ class IntakeTest {
         "2027-03-08,p01,zone-call,1,1,,5,5,no,");
 
     assertThat(club.messages()).hasSize(2);
-    assertThat(club.messages().get(0))
+    assertThat(club.messages().get(0)).as("the cause first").startsWith("fault CLUB/roster.csv");
+    assertThat(club.messages().get(1))
         .startsWith(
             "fault CLUB/logs/a.csv line 2 column 12, player: p02 was set aside in the roster, so 2"
                 + " rows here cannot be used;");
@@ -499,12 +500,12 @@ class IntakeTest {
 
     assertThat(club.messages())
         .containsExactly(
-            "fault CLUB/trows.csv: not every row could be read; each report counts; until then ask"
-                + " before anyone throws.\nCorrect what else is said of this file.",
             "fault CLUB/trows.csv: this was found and not read, and may hold rows of throws;"
                 + " throws.csv, the same as .xlsx or .yaml, or the sheet of that name in"
                 + " workbook.xlsx are read.\nMaybe put its rows into throws.csv; if it is an old"
-                + " copy, move it out of the folder.");
+                + " copy, move it out of the folder.",
+            "fault CLUB/trows.csv: not every row could be read; each report counts; until then ask"
+                + " before anyone throws.\nCorrect what else is said of this file.");
   }
 
   @Test
