@@ -1,13 +1,17 @@
 package org.belthigh.handout;
 
 import java.io.IOException;
+import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 
 /**
  * A print read back from its bytes, with no knowledge of what was to be printed.
@@ -70,7 +74,7 @@ public record PrintedPages(String title, String language, List<Page> pages) {
   private static PrintedPages read(PDDocument document) throws IOException, Unreadable {
     List<Page> pages = new ArrayList<>();
     for (int i = 1; i <= document.getNumberOfPages(); i++) {
-      PDFTextStripper stripper = new PDFTextStripper();
+      PDFTextStripper stripper = new LeftToRight();
       stripper.setStartPage(i);
       stripper.setEndPage(i);
       stripper.setLineSeparator("\n");
@@ -84,5 +88,30 @@ public record PrintedPages(String title, String language, List<Page> pages) {
     String title = document.getDocumentInformation().getTitle();
     String language = document.getDocumentCatalog().getLanguage();
     return new PrintedPages(title == null ? "" : title, language == null ? "" : language, pages);
+  }
+
+  /**
+   * Reads each line as one that runs from left to right, as all of ours do, with what runs the other
+   * way within it; by itself the library turns a line around that begins with such a name.
+   */
+  private static final class LeftToRight extends PDFTextStripper {
+    private static final Pattern TO_THE_LEFT =
+        Pattern.compile("[\\u0590-\\u08ff]+(?:[ \u00a0'\u2019.-]+[\\u0590-\\u08ff]+)*");
+
+    @Override
+    protected void writeString(String text, List<TextPosition> positions) throws IOException {
+      char[] letters = text.toCharArray();
+      boolean turns = Bidi.requiresBidi(letters, 0, letters.length);
+      super.writeString(turns ? turned(positions) : text, positions);
+    }
+
+    /** As the letters are shown, each stretch of a script that runs to the left turned around. */
+    private static String turned(List<TextPosition> positions) {
+      StringBuilder text = new StringBuilder();
+      positions.forEach(position -> text.append(position.getUnicode()));
+      return TO_THE_LEFT
+          .matcher(text)
+          .replaceAll(m -> Matcher.quoteReplacement(new StringBuilder(m.group()).reverse().toString()));
+    }
   }
 }

@@ -80,8 +80,8 @@ class TypesetterTest {
   }
 
   @Test
-  void what_the_font_lacks_shows_as_a_question_mark_and_invisible_characters_go() {
-    assertThat(Text.of("Łukasz 李 e\u0301\u200b\u0007").plain()).isEqualTo("Łukasz ? é");
+  void what_the_font_lacks_shows_as_a_box_and_invisible_characters_go() {
+    assertThat(Text.of("Łukasz 李 e\u0301\u200b\u0007").plain()).isEqualTo("Łukasz □ é");
   }
 
   @Test
