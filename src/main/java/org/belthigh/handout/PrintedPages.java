@@ -91,8 +91,8 @@ public record PrintedPages(String title, String language, List<Page> pages) {
   }
 
   /**
-   * Reads each line as one that runs from left to right, as all of ours do, with what runs the other
-   * way within it; by itself the library turns a line around that begins with such a name.
+   * Reads each line as one that runs from left to right, as all of ours do, with what runs the
+   * other way within it; by itself the library turns a line around that begins with such a name.
    */
   private static final class LeftToRight extends PDFTextStripper {
     private static final Pattern TO_THE_LEFT =
@@ -111,7 +111,8 @@ public record PrintedPages(String title, String language, List<Page> pages) {
       positions.forEach(position -> text.append(position.getUnicode()));
       return TO_THE_LEFT
           .matcher(text)
-          .replaceAll(m -> Matcher.quoteReplacement(new StringBuilder(m.group()).reverse().toString()));
+          .replaceAll(
+              m -> Matcher.quoteReplacement(new StringBuilder(m.group()).reverse().toString()));
     }
   }
 }

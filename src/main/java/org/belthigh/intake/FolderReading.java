@@ -73,6 +73,7 @@ final class FolderReading {
     List<Tally> tallies = logs.tallies(problems);
     tables.lookThrough(safety);
     problems.addAll(logs.remarks());
+    problems.addAll(UpsideDown.remarks(tosses));
     problems.addAll(OpenComplaints.remarks(wellness));
     return new ClubRecord(
         club,
