@@ -56,7 +56,11 @@ final class GuidePrint {
             columns
                 .column(1, left -> picture(left, ZonePicture.View.HITTER))
                 .column(1, right -> picture(right, ZonePicture.View.TOSSER)));
-    flow.bullets(all("guide.picture.zone", "guide.picture.striped", "guide.picture.mirror"));
+    flow.bullets(all(
+            "guide.picture.zone",
+            "guide.picture.striped",
+            "guide.picture.mirror",
+            "guide.picture.numbers"));
     flow.hatchedBox(
         voice.say("guide.edge"),
         box -> box.bullets(all("guide.edge.first", "guide.edge.arm", "guide.edge.end")));
