@@ -2,10 +2,12 @@ package org.belthigh.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Step;
 import org.belthigh.decide.Progress;
 import org.belthigh.decide.SkillDecision;
@@ -18,6 +20,9 @@ import org.belthigh.words.Words;
  * decider decides rightly is not.
  */
 final class DecisionCheck {
+  /** The rule by which a hitter has dipped. */
+  private static final String DIP = "PRG-011";
+
   private static final List<String> OUTCOMES =
       List.of("move-up", "keep-going", "firm-up", "not-seen-enough");
 
@@ -37,8 +42,29 @@ final class DecisionCheck {
   }
 
   /** What the decider says of a child, skill by skill. */
-  List<SkillDecision> of(Given.Child child) {
+  private List<SkillDecision> of(Given.Child child) {
     return decided.getOrDefault(child.id(), List.of());
+  }
+
+  /**
+   * The step that a hitter who dipped goes back to for a week: of the first such skill the last
+   * step that the log shows behind the hitter.
+   */
+  Optional<String> easier(Given.Child child) {
+    return easier(of(child), given.curriculum());
+  }
+
+  static Optional<String> easier(List<SkillDecision> decided, Curriculum curriculum) {
+    return decided.stream()
+        .filter(d -> d.rules().contains(DIP))
+        .min(Comparator.comparing(SkillDecision::skill))
+        .flatMap(
+            dipped ->
+                dipped.evidence().passed().stream()
+                    .flatMap(p -> curriculum.step(p.step()).stream())
+                    .filter(s -> s.rung() < dipped.step().rung())
+                    .max(Comparator.comparingInt(Step::rung)))
+        .map(Step::id);
   }
 
   void check(Given.Child child) {

@@ -2,13 +2,11 @@ package org.belthigh.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
-import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.Home;
 import org.belthigh.intake.Player;
 
@@ -20,18 +18,17 @@ final class ItemCheck {
   /** Room is the same at every age. */
   private static final int ANY_AGE = 10;
 
-  /** The rule by which a hitter has dipped. */
-  private static final String DIP = "PRG-011";
-
   private final Given given;
-  private final List<SkillDecision> decided;
+  private final Optional<String> easier;
 
   /**
-   * @param decided of the child
+   * Looks at the items of one child.
+   *
+   * @param easier the step that a hitter who dipped goes back to in the first week
    */
-  ItemCheck(Given given, List<SkillDecision> decided) {
-    this.decided = List.copyOf(decided);
+  ItemCheck(Given given, Optional<String> easier) {
     this.given = given;
+    this.easier = easier;
   }
 
   void check(Given.Child child) {
@@ -78,7 +75,7 @@ final class ItemCheck {
    * the log shows behind the hitter.
    */
   private void step(String where, Given.Child child, JsonNode day, Step step, Step works) {
-    boolean eased = firstWeek(day) && easier().filter(step.id()::equals).isPresent();
+    boolean eased = firstWeek(day) && easier.filter(step.id()::equals).isPresent();
     if (!step.id().equals(works.id()) && !eased) {
       given.fault(
           where, "its step is " + step.id(), child.id() + " works on " + works.id() + " now");
@@ -88,19 +85,6 @@ final class ItemCheck {
   private boolean firstWeek(JsonNode day) {
     LocalDate second = given.plan().from().plusDays(Week.DAYS);
     return Given.date(day, "date").filter(d -> d.isBefore(second)).isPresent();
-  }
-
-  private Optional<String> easier() {
-    return decided.stream()
-        .filter(d -> d.rules().contains(DIP))
-        .min(Comparator.comparing(SkillDecision::skill))
-        .flatMap(
-            dipped ->
-                dipped.evidence().passed().stream()
-                    .flatMap(p -> given.curriculum().step(p.step()).stream())
-                    .filter(s -> s.rung() < dipped.step().rung())
-                    .max(Comparator.comparingInt(Step::rung)))
-        .map(Step::id);
   }
 
   /** At home a drill of the step; at a practice, shared by many, one of an easier step will do. */

@@ -56,7 +56,8 @@ final class GuidePrint {
             columns
                 .column(1, left -> picture(left, ZonePicture.View.HITTER))
                 .column(1, right -> picture(right, ZonePicture.View.TOSSER)));
-    flow.bullets(all(
+    flow.bullets(
+        all(
             "guide.picture.zone",
             "guide.picture.striped",
             "guide.picture.mirror",

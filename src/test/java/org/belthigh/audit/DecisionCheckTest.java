@@ -12,12 +12,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.decide.Evidence;
+import org.belthigh.decide.Outcome;
 import org.belthigh.decide.Progress;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
+import org.belthigh.model.Skill;
 import org.belthigh.words.Words;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -158,5 +164,49 @@ class DecisionCheckTest {
   @Test
   void decisions_of_another_skill_are_not_mixed_up() throws Exception {
     assertThat(said("en", n -> n.put("skill", "hop"))).isEmpty();
+  }
+
+  private static SkillDecision of(Skill skill, String works, String rule, String... behind) {
+    Curriculum curriculum = CATALOGUE.curricula().get("belthigh-2027");
+    return new SkillDecision(
+        "a1",
+        skill,
+        curriculum.step(works).orElseThrow(),
+        Outcome.KEEP_GOING,
+        Optional.empty(),
+        Phrase.of(rule),
+        Optional.empty(),
+        List.of(rule),
+        new Evidence(
+            List.of(),
+            1,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Stream.of(behind).map(b -> new Evidence.Passed(b, FROM)).toList()),
+        Optional.empty());
+  }
+
+  @Test
+  void who_dipped_goes_back_to_the_last_step_behind() {
+    Curriculum curriculum = CATALOGUE.curricula().get("belthigh-2027");
+    SkillDecision dipped = of(Skill.SEE, "see-3", "PRG-011", "see-1", "see-2", "see-4");
+    SkillDecision later = of(Skill.DRIVE, "drive-2", "PRG-011", "drive-1");
+
+    assertThat(DecisionCheck.easier(List.of(later, dipped), curriculum))
+        .as("of the first skill, the highest step below")
+        .contains("see-2");
+    assertThat(DecisionCheck.easier(List.of(later), curriculum)).contains("drive-1");
+    assertThat(
+            DecisionCheck.easier(List.of(of(Skill.SEE, "see-3", "PRG-001", "see-2")), curriculum))
+        .as("no dip")
+        .isEmpty();
+    assertThat(DecisionCheck.easier(List.of(of(Skill.SEE, "see-1", "PRG-011")), curriculum))
+        .as("nothing behind")
+        .isEmpty();
+    assertThat(
+            DecisionCheck.easier(List.of(of(Skill.SEE, "see-1", "PRG-011", "see-1")), curriculum))
+        .as("not the step itself")
+        .isEmpty();
   }
 }
