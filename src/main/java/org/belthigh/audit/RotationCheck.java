@@ -140,6 +140,9 @@ final class RotationCheck {
         stations.add(post.path("station").asInt());
         manned(at, post);
       }
+      if (helps) {
+        helpedAt(at, practice, post);
+      }
       job(at, post, drill);
       drill(drill).ifPresent(d -> d.gear().forEach(g -> things.merge(g, 1, Integer::sum)));
     }
@@ -167,6 +170,24 @@ final class RotationCheck {
     if (!here) {
       given.fault(
           at + ", " + child, "no such child", "squads are of the roster, and of their own group");
+    }
+  }
+
+  /** Who helps does so at a station of the practice. */
+  private static boolean has(JsonNode practice, int station) {
+    for (JsonNode one : practice.path("stations")) {
+      if (one.path("station").asInt() == station) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void helpedAt(String at, JsonNode practice, JsonNode post) {
+    int station = post.path("station").asInt();
+    if (!has(practice, station)) {
+      given.fault(
+          at, "helpers are at the station " + station, "stations are those of the practice");
     }
   }
 

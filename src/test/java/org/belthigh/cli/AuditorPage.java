@@ -109,7 +109,19 @@ final class AuditorPage {
   /** Why a kind is not found each time, as far as it is known. */
   private static final class Missed {
 
-    private static final Map<String, String> REASONS = Map.of();
+    private static final Map<String, String> REASONS =
+        Map.of(
+            "day-same",
+            "missed where the stations have that drill too: no fault by itself, see above",
+            "item-missing",
+            "missed where the swings of the day were used up before the last stays: who sits those"
+                + " out has no item for them, and the sheet is no looser for it",
+            "stations-fewer",
+            "missed where the practice is at a place that club.yaml does not have: of its room"
+                + " nothing is known",
+            "practice-gear-less",
+            "missed where the version for rain or one adult needs another number: any between the"
+                + " two is taken");
 
     private static final Map<String, String> NEVER =
         Map.of("equipment-machines", "no plan of these clubs uses a pitching machine");

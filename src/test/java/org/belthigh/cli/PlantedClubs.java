@@ -49,12 +49,27 @@ final class PlantedClubs extends KindList {
               if (spots.isEmpty()) {
                 return Optional.empty();
               }
-              Spot spot = spots.get(dice.nextInt(spots.size()));
-              ClubEdit edit = new ClubEdit(stage.record);
               LocalDate from = LocalDate.parse(stage.plan.path("from").asText());
-              change.apply(edit, spot, from);
-              return edit.into(stage) ? Optional.of(spot.named()) : Optional.empty();
+              int first = dice.nextInt(spots.size());
+              for (int i = 0; i < spots.size(); i++) {
+                Spot spot = spots.get((first + i) % spots.size());
+                ClubEdit edit = new ClubEdit(stage.record);
+                change.apply(edit, spot, from);
+                if (edit.into(stage)) {
+                  return Optional.of(spot.named());
+                }
+              }
+              return Optional.empty();
             }));
+  }
+
+  /** How many stations have an adult or a drill with a bat. */
+  private static long manned(JsonNode practice) {
+    long manned = 0;
+    for (JsonNode station : practice.path("stations")) {
+      manned += station.path("adults").asInt() > 0 ? 1 : 0;
+    }
+    return manned;
   }
 
   /** A kind about one practice of the plan and its event. */
@@ -170,7 +185,7 @@ final class PlantedClubs extends KindList {
         "outing-raised",
         "the last outing of a child had 60 pitches more",
         "rest|hold|pitch|throw|arm",
-        KindList::any,
+        s -> s.node().path("arms").toString().contains("\"may-pitch\""),
         (edit, child, from) -> edit.raised(child.named(), from, 60));
   }
 
@@ -359,7 +374,7 @@ final class PlantedClubs extends KindList {
         "stations-fewer",
         "the places have room for one station only",
         "station",
-        s -> practices(s.node()).stream().anyMatch(p -> p.node().path("stations").size() > 1),
+        s -> practices(s.node()).stream().anyMatch(p -> manned(p.node()) > 1),
         c -> c.withStations(1));
   }
 

@@ -1,5 +1,6 @@
 package org.belthigh.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.util.List;
 
 /** What stands at the head of a plan. */
@@ -121,7 +122,7 @@ final class PlantedFront extends KindList {
         "one row dated later is not told",
         "later|row",
         root,
-        s -> s.filled("later_rows"),
+        s -> s.filled("later_rows") && onlyOnce(s.list("later_rows")),
         s -> s.list("later_rows").remove(0));
     kind(
         "groups-one",
@@ -144,5 +145,15 @@ final class PlantedFront extends KindList {
         root,
         s -> s.number("weeks") > 1,
         s -> s.more("weeks", -1));
+  }
+
+  /** Whether no other row says the same as the first: made-up rows have no line of their own. */
+  private static boolean onlyOnce(ArrayNode rows) {
+    for (int i = 1; i < rows.size(); i++) {
+      if (rows.get(i).equals(rows.get(0))) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -12,11 +12,11 @@ final class PlantedItems extends KindList {
     Predicate<Spot> swung = s -> s.number("swings") > 0;
     kind(
         "item-swings",
-        "an item of 120 swings",
-        "swing",
+        "an item of 400 swings",
+        "swing|400 tosses",
         item,
         swung,
-        s -> s.node().put("swings", 120).put("reps", 120));
+        s -> s.node().put("swings", 400).put("reps", 400));
     kind(
         "item-reps",
         "more swings than repetitions",

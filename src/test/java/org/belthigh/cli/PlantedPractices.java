@@ -229,7 +229,7 @@ final class PlantedPractices extends KindList {
     kind(
         "rotation-missing",
         "one rotation is left out",
-        "rotations are not of one length|its own day has these drills",
+        "rotations are not of one length|its own day has these drills|its squads and drills ask for",
         turn,
         KindList::any,
         s -> s.remove("rotations"));
@@ -243,14 +243,14 @@ final class PlantedPractices extends KindList {
     kind(
         "post-missing",
         "a child is at no station",
-        "at no station|help; who may not",
+        "at no station|help; who may not|no squad has the child",
         post,
         s -> s.filled("players"),
         s -> s.list("players").remove(0));
     kind(
         "post-station",
         "a post is at a station that is not there",
-        "squads are at the stations .*17",
+        "(squads are at the stations|helpers are at the station) .*17",
         post,
         KindList::any,
         s -> s.node().put("station", 17));
@@ -271,7 +271,7 @@ final class PlantedPractices extends KindList {
     kind(
         "post-all",
         "one station for all",
-        "nobody is at station",
+        "nobody is at station|in a squad that bats",
         turn,
         s -> s.node().path("posts").size() > 1,
         PlantedPractices::together);

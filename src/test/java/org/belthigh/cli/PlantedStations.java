@@ -124,7 +124,7 @@ final class PlantedStations extends KindList {
     kind(
         "use-ball",
         "a use has another ball",
-        "the ball is baseball; the ball of this drill",
+        "the ball is baseball; the ball of this drill|its (first )?drill has .baseball",
         use,
         s -> !s.is("ball", "baseball"),
         s -> s.node().put("ball", "baseball"));
