@@ -77,13 +77,17 @@ final class PaperCheck {
     return spoken.values().stream().filter(n -> n == most).count() > 1;
   }
 
-  /** Whether the packet has other words for it, or none: no cause of a hold is bound. */
+  /** Whether the packet has other words for it, or none: no cause of a hold or return is bound. */
   private boolean open(JsonNode file) {
     boolean held =
         plan.player(file.path("player").asText())
-            .filter(p -> !p.path("holds").isEmpty())
+            .filter(p -> !p.path("holds").isEmpty() || comesBack(p))
             .isPresent();
     return held || file.path("sheet").asText().equals("clipboard");
+  }
+
+  private static boolean comesBack(JsonNode player) {
+    return player.path("weeks").findValuesAsText("kind").contains("back");
   }
 
   private Optional<Paper> read(String path, JsonNode file) {
