@@ -26,8 +26,8 @@ final class ArmBoxDue {
   /**
    * The lines, first what is known of pitching.
    *
-   * @param saysNo whether the card says that there is no pitching for now. Where a book begins with
-   *     an age that the child has not reached, that is as true as the birthday, and no looser.
+   * @param saysNo whether the card says that there is no pitching for now. Where a book has no row
+   *     yet for the child's age, that is right even if the birthday comes within the days looked at
    */
   List<Phrase> of(Given.Child child, boolean saysNo) {
     List<Phrase> lines = new ArrayList<>();
@@ -39,7 +39,7 @@ final class ArmBoxDue {
     PitchBars bars = new PitchBars(given, child.player().born(), outings);
     boolean softball = given.record().club().group(child.player().group()).softball();
     boolean lost = lost(child);
-    boolean never = softball || lost || (saysNo && bars.tooYoung(from));
+    boolean never = softball || lost || (saysNo && bars.lacksRow(from));
     Optional<LocalDate> free = never ? Optional.empty() : bars.free(from);
     if (softball || lost || silent(child, outings)) {
       lines.add(Phrase.of(free.isPresent() ? "arm.ask" : NO));

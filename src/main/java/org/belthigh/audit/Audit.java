@@ -116,7 +116,7 @@ public final class Audit {
     new KeysCheck(given).check();
     new FrontCheck(given).check();
     new RosterCheck(given).check();
-    new PracticeCheck(given).check();
+    new PracticeCheck(given, words).check();
     boolean older = !given.json().has("files") || !given.json().has("later_rows");
     if (older) {
       given.fault("plan", "it is of an older form, without files or later_rows", "plan it anew");

@@ -65,7 +65,7 @@ final class CautionCheck {
   private List<Phrase> card(Given.Child child) {
     List<Phrase> due = new ArrayList<>(holds(child));
     back(child).ifPresent(day -> due.add(Phrase.of("hold.back", "last", day)));
-    if (works(child) && new Sport(given.record(), given.plan()).assumes(person(child))) {
+    if (works(child) && new Sport(given.record(), given.plan()).assumes(child.person())) {
       due.add(Phrase.of("day.assumed"));
     }
     List<JsonNode> complaints = complaints(child);
@@ -137,11 +137,6 @@ final class CautionCheck {
     child.said().path("days").forEach(days::add);
     return days.stream()
         .filter(day -> Given.date(day, "date").filter(d -> !d.isAfter(last)).isPresent());
-  }
-
-  private static FinishedPlan.Person person(Given.Child child) {
-    return new FinishedPlan.Person(
-        child.id(), child.player().group(), 0, List.of(), List.of(), List.of(), false);
   }
 
   private List<Phrase> home(Given.Child child) {

@@ -85,7 +85,7 @@ final class DayNoteCheck {
     boolean practice =
         kinds.contains(Event.Kind.PRACTICE)
             || kinds.contains(Event.Kind.EVALUATION)
-            || new Sport(given.record(), given.plan()).assumed(WeekCheck.person(child), date);
+            || new Sport(given.record(), given.plan()).assumed(child.person(), date);
     if (may.isEmpty() && practice) {
       may.addAll(IDLE);
     }

@@ -13,7 +13,7 @@ import org.belthigh.model.Place;
 /** What a drill needs at a practice, by the auditor's own list, and how many of it. */
 final class DrillGear {
   static final String SCREEN = "screen";
-  private static final String EYEWEAR = "eyewear";
+  static final String EYEWEAR = "eyewear";
   private static final int PAIRS = 2;
   private static final Set<Feed> BY_HAND = Set.of(Feed.FLIP, Feed.FRONT_TOSS, Feed.OVERHAND);
 
@@ -35,7 +35,7 @@ final class DrillGear {
       return gear;
     }
     Set<String> things = new TreeSet<>(drill.gear());
-    things.removeIf(thing -> BALLS.containsKey(thing) && !BALLS.get(thing).contains(ball));
+    things.removeIf(thing -> !isFor(thing, ball));
     if (drill.swing() || ball != Ball.NONE) {
       things.add("helmet");
     }
@@ -49,8 +49,18 @@ final class DrillGear {
     if (drill.gear().contains(SCREEN)) {
       things.remove(EYEWEAR);
     }
-    things.forEach(thing -> gear.put(thing, thing.equals(EYEWEAR) ? PAIRS : 1));
+    things.forEach(thing -> gear.put(thing, count(thing)));
     return gear;
+  }
+
+  /** Whether a thing is used with that ball: other balls than the one in hand stay away. */
+  static boolean isFor(String thing, Ball ball) {
+    return !BALLS.containsKey(thing) || BALLS.get(thing).contains(ball);
+  }
+
+  /** How many of a thing one hitter needs: eyewear for both ends of a toss. */
+  static int count(String thing) {
+    return thing.equals(EYEWEAR) ? PAIRS : 1;
   }
 
   /** A list of gear as a plan has it. */

@@ -72,12 +72,18 @@ record Given(
       return player.id();
     }
 
+    /** The child alone, without what the plan says of it, for checks that read the calendar. */
+    FinishedPlan.Person person() {
+      return new FinishedPlan.Person(
+          id(), player.group(), 0, List.of(), List.of(), List.of(), false);
+    }
+
     /** The step that is worked on in a skill by the plan's own decision; empty where unsaid. */
     Optional<String> works(String skill) {
       for (JsonNode decision : said.path("decisions")) {
         if (decision.path("skill").asText().equals(skill)) {
-          return Optional.of(decision.path("next").asText(decision.path("step").asText()))
-              .map(s -> s.equals("null") ? decision.path("step").asText() : s);
+          String key = decision.hasNonNull("next") ? "next" : "step";
+          return Optional.of(decision.path(key).asText());
         }
       }
       return Optional.empty();

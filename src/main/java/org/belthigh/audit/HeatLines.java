@@ -2,7 +2,6 @@ package org.belthigh.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.HeatTable;
 import org.belthigh.model.Phrase;
@@ -14,10 +13,11 @@ import org.belthigh.words.Words;
  */
 final class HeatLines {
   private final Given given;
-  private final Words words = Words.load(Map.of());
+  private final Words words;
 
-  HeatLines(Given given) {
+  HeatLines(Given given, Words words) {
     this.given = given;
+    this.words = words;
   }
 
   void check(String where, JsonNode practice) {

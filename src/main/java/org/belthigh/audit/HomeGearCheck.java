@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.belthigh.model.Ball;
+import org.belthigh.model.Coded;
 
 /**
  * The home sheets ask for what their drills need, as many of each as one session uses, and for
@@ -14,18 +16,8 @@ import java.util.TreeSet;
  * toss.
  */
 final class HomeGearCheck {
-  /** Which ball each sort of gear is for. */
-  private static final Map<String, Set<String>> BALLS =
-      Map.of(
-          "plastic-balls", Set.of("plastic"),
-          "foam-balls", Set.of("foam"),
-          "tennis-balls", Set.of("tennis"),
-          "ball-bucket", Set.of("baseball", "softball"));
-
   /** What a home sheet is done without: no family has a screen, and the sheet is written on. */
   private static final Set<String> ELSEWHERE = Set.of("screen", "clipboard");
-
-  private static final String EYEWEAR = "eyewear";
 
   private final Given given;
 
@@ -71,15 +63,15 @@ final class HomeGearCheck {
     Optional.ofNullable(given.curriculum().drills().get(item.path("drill").asText()))
         .ifPresent(
             drill -> {
-              String ball = item.path("ball").asText();
+              Optional<Ball> ball = Coded.find(Ball.class, item.path("ball").asText());
               boolean tossed = drill.tossed() && item.path("feet").asInt() > 0;
               drill.gear().stream()
                   .map(g -> inHand(g, ball))
-                  .filter(g -> BALLS.getOrDefault(g, Set.of(ball)).contains(ball))
+                  .filter(g -> ball.filter(b -> DrillGear.isFor(g, b)).isPresent())
                   .filter(g -> !ELSEWHERE.contains(g))
-                  .forEach(g -> wanted.put(g, count(g)));
+                  .forEach(g -> wanted.put(g, DrillGear.count(g)));
               if (tossed) {
-                wanted.put(EYEWEAR, count(EYEWEAR));
+                wanted.put(DrillGear.EYEWEAR, DrillGear.count(DrillGear.EYEWEAR));
               }
               if (tossed || drill.swing()) {
                 wanted.put("helmet", 1);
@@ -87,11 +79,9 @@ final class HomeGearCheck {
             });
   }
 
-  private static String inHand(String gear, String ball) {
-    return gear.equals("plastic-balls") && ball.equals("foam") ? "foam-balls" : gear;
-  }
-
-  private static int count(String gear) {
-    return gear.equals(EYEWEAR) ? 2 : 1;
+  private static String inHand(String gear, Optional<Ball> ball) {
+    return gear.equals("plastic-balls") && ball.equals(Optional.of(Ball.FOAM))
+        ? "foam-balls"
+        : gear;
   }
 }

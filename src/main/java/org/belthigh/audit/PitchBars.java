@@ -20,7 +20,6 @@ final class PitchBars {
   private static final int THIRDS = 3;
   private static final int TENTHS = 10;
   private static final String INNINGS = "innings in 12 months";
-  private static final String NO_ROW = " has no row for age ";
 
   private final Given given;
   private final LocalDate born;
@@ -91,9 +90,14 @@ final class PitchBars {
     return Optional.empty();
   }
 
-  /** Whether a book has nothing for the child's age on {@code day}. */
-  boolean tooYoung(LocalDate day) {
-    return on(day).bars().stream().anyMatch(b -> b.contains(NO_ROW));
+  /** Whether a book has no row for the child's age on {@code day}, as before its first one. */
+  boolean lacksRow(LocalDate day) {
+    return books(day).stream()
+        .map(series -> series.on(day))
+        .anyMatch(
+            book ->
+                Stream.of(book.ageBasis(), book.ageBasis().other())
+                    .anyMatch(basis -> book.dailyMax(basis.age(born, day)).isEmpty()));
   }
 
   private LocalDate reach(LocalDate asked) {
@@ -131,7 +135,7 @@ final class PitchBars {
     }
     OptionalInt daily = book.dailyMax(age);
     if (daily.isEmpty()) {
-      answer.bars().add(book.id() + NO_ROW + age);
+      answer.bars().add(book.id() + " has no row for age " + age);
       return;
     }
     int most = daily.getAsInt() - thrown.getOrDefault(day, 0);

@@ -20,6 +20,7 @@ import org.belthigh.intake.Club;
 import org.belthigh.intake.Event;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Place;
+import org.belthigh.words.Words;
 
 /**
  * Each practice is one of the calendar, with its minutes and grown-ups; its stations fit the place,
@@ -40,9 +41,9 @@ final class PracticeCheck {
   private final HeatLines heat;
   private final Map<String, List<Given.Child>> groups = new HashMap<>();
 
-  PracticeCheck(Given given) {
+  PracticeCheck(Given given, Words words) {
     this.given = given;
-    this.heat = new HeatLines(given);
+    this.heat = new HeatLines(given, words);
     given
         .children()
         .forEach(c -> groups.computeIfAbsent(c.player().group(), g -> new ArrayList<>()).add(c));

@@ -136,12 +136,11 @@ final class RotationCheck {
               .add(new SquadDay.Visit(drill, rotation.path("minutes").asInt(), bats));
         }
       }
-      if (!helps) {
+      if (helps) {
+        helped(at, practice, post);
+      } else {
         stations.add(post.path("station").asInt());
         manned(at, post);
-      }
-      if (helps) {
-        helpedAt(at, practice, post);
       }
       job(at, post, drill);
       drill(drill).ifPresent(d -> d.gear().forEach(g -> things.merge(g, 1, Integer::sum)));
@@ -174,27 +173,23 @@ final class RotationCheck {
   }
 
   /** Who helps does so at a station of the practice. */
-  private static boolean has(JsonNode practice, int station) {
-    for (JsonNode one : practice.path("stations")) {
-      if (one.path("station").asInt() == station) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private void helpedAt(String at, JsonNode practice, JsonNode post) {
+  private void helped(String at, JsonNode practice, JsonNode post) {
     int station = post.path("station").asInt();
-    if (!has(practice, station)) {
+    if (!stations(practice).contains(station)) {
       given.fault(
           at, "helpers are at the station " + station, "stations are those of the practice");
     }
   }
 
+  private static List<Integer> stations(JsonNode practice) {
+    List<Integer> stations = new ArrayList<>();
+    practice.path("stations").forEach(s -> stations.add(s.path("station").asInt()));
+    return stations;
+  }
+
   /** Each squad is at a station of its own, and each station has its squad. */
   private void everywhere(String at, JsonNode practice, List<Integer> stations) {
-    List<Integer> wanted = new ArrayList<>();
-    practice.path("stations").forEach(s -> wanted.add(s.path("station").asInt()));
+    List<Integer> wanted = stations(practice);
     if (!stations.stream().sorted().toList().equals(wanted.stream().sorted().toList())) {
       given.fault(at, "squads are at the stations " + stations, "one is at each of " + wanted);
     }

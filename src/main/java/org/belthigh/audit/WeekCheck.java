@@ -179,14 +179,9 @@ final class WeekCheck {
     boolean away = place.equals("field") || place.equals("cage");
     boolean off =
         events.stream().allMatch(e -> e.kind() == Event.Kind.BREAK || e.kind() == Event.Kind.OFF);
-    boolean assumed = new Sport(given.record(), given.plan()).assumed(person(child), date);
+    boolean assumed = new Sport(given.record(), given.plan()).assumed(child.person(), date);
     if (away && off && !assumed) {
       given.fault(where, "the place is " + place, "the calendar has nothing on that day");
     }
-  }
-
-  static FinishedPlan.Person person(Given.Child child) {
-    return new FinishedPlan.Person(
-        child.id(), child.player().group(), 0, List.of(), List.of(), List.of(), false);
   }
 }

@@ -4,14 +4,13 @@ import java.io.IOException;
 import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.belthigh.handout.kit.RightToLeft;
 
 /**
  * A print read back from its bytes, with no knowledge of what was to be printed.
@@ -95,9 +94,6 @@ public record PrintedPages(String title, String language, List<Page> pages) {
    * other way within it; by itself the library turns a line around that begins with such a name.
    */
   private static final class LeftToRight extends PDFTextStripper {
-    private static final Pattern TO_THE_LEFT =
-        Pattern.compile("[\\u0590-\\u08ff]+(?:[ \u00a0'\u2019.-]+[\\u0590-\\u08ff]+)*");
-
     @Override
     protected void writeString(String text, List<TextPosition> positions) throws IOException {
       char[] letters = text.toCharArray();
@@ -105,14 +101,11 @@ public record PrintedPages(String title, String language, List<Page> pages) {
       super.writeString(turns ? turned(positions) : text, positions);
     }
 
-    /** As the letters are shown, each stretch of a script that runs to the left turned around. */
+    /** The letters as they are shown, turned around where they were set so. */
     private static String turned(List<TextPosition> positions) {
       StringBuilder text = new StringBuilder();
       positions.forEach(position -> text.append(position.getUnicode()));
-      return TO_THE_LEFT
-          .matcher(text)
-          .replaceAll(
-              m -> Matcher.quoteReplacement(new StringBuilder(m.group()).reverse().toString()));
+      return RightToLeft.set(text.toString());
     }
   }
 }

@@ -3,6 +3,7 @@ package org.belthigh.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.belthigh.audit.SmallClub.CATALOGUE;
 import static org.belthigh.audit.SmallClub.LIMITS;
+import static org.belthigh.audit.SmallClub.WORDS;
 import static org.belthigh.audit.SmallClub.april;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -10,14 +11,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
 import org.belthigh.intake.ClubRecord;
-import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
-import org.belthigh.words.Words;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,15 +27,8 @@ class ChildSheetsTest {
 
   @TempDir private Path folder;
   private SmallClub club;
-  private final Words words = words();
   private final ObjectNode plan = JSON.createObjectNode();
   private final ObjectNode ada = plan.putArray("players").addObject();
-
-  private static Words words() {
-    Map<String, LocalText> reasons = new LinkedHashMap<>();
-    CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
-    return Words.load(reasons);
-  }
 
   @BeforeEach
   void open() throws Exception {
@@ -67,7 +57,7 @@ class ChildSheetsTest {
   }
 
   private List<String> cautions() throws Exception {
-    return said(g -> g.children().forEach(new CautionCheck(g, words)::check));
+    return said(g -> g.children().forEach(new CautionCheck(g, WORDS)::check));
   }
 
   private List<String> gear() throws Exception {
@@ -76,7 +66,7 @@ class ChildSheetsTest {
 
   private ArrayNode says(String sheet, Phrase... phrases) {
     ArrayNode list = ada.withObject("/cautions").putArray(sheet);
-    List.of(phrases).forEach(p -> list.add(words.say(p, ada.path("language").asText())));
+    List.of(phrases).forEach(p -> list.add(WORDS.say(p, ada.path("language").asText())));
     return list;
   }
 
@@ -199,7 +189,7 @@ class ChildSheetsTest {
   @Test
   void a_sheet_is_in_the_language_of_the_family_or_the_one_that_was_asked_for() throws Exception {
     ada.put("language", "es");
-    Consumer<Given> sheets = g -> g.children().forEach(new SheetCheck(g, words)::check);
+    Consumer<Given> sheets = g -> g.children().forEach(new SheetCheck(g, WORDS)::check);
     assertThat(said(sheets)).anyMatch(t -> t.contains("in the language 'es'; it is 'en'"));
 
     plan.putObject("asked").put("language", "es");

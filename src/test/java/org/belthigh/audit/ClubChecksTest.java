@@ -166,7 +166,7 @@ class ClubChecksTest {
   void a_practice_of_a_group_that_the_club_has_not_is_told() throws Exception {
     Given given =
         given("{'practices':[{'group':'u99','date':'2027-04-06','stations':[],'rotations':[]}]}");
-    new PracticeCheck(given).check();
+    new PracticeCheck(given, SmallClub.WORDS).check();
     new RotationCheck(given).check();
 
     assertThat(SmallClub.said(given.findings()))

@@ -1,14 +1,10 @@
 package org.belthigh.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.belthigh.audit.SmallClub.CATALOGUE;
+import static org.belthigh.audit.SmallClub.WORDS;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import org.belthigh.model.LocalText;
-import org.belthigh.words.Words;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +12,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A day is called what the calendar has on it. */
 class DayNoteCheckTest {
-  private static final Words WORDS = words();
   private static final String HELD =
       ",'holds':[{'kind':'everything','from':'2027-04-09','until':'2027-04-10'}]";
   private static final String SORE =
@@ -24,12 +19,6 @@ class DayNoteCheckTest {
 
   @TempDir private Path folder;
   private SmallClub club;
-
-  private static Words words() {
-    Map<String, LocalText> reasons = new LinkedHashMap<>();
-    CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
-    return Words.load(reasons);
-  }
 
   @BeforeEach
   void open() throws Exception {

@@ -3,15 +3,14 @@ package org.belthigh.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.belthigh.audit.SmallClub.CATALOGUE;
 import static org.belthigh.audit.SmallClub.FROM;
+import static org.belthigh.audit.SmallClub.WORDS;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -21,10 +20,8 @@ import org.belthigh.decide.Outcome;
 import org.belthigh.decide.Progress;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.ClubRecord;
-import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Skill;
-import org.belthigh.words.Words;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,17 +34,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  * one day; the decider is asked once, and its answer is written wrongly, key by key.
  */
 class DecisionCheckTest {
-  private static final Words WORDS = words();
-
   @TempDir private Path folder;
   private SmallClub club;
   private List<SkillDecision> decided;
-
-  private static Words words() {
-    Map<String, LocalText> reasons = new LinkedHashMap<>();
-    CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
-    return Words.load(reasons);
-  }
 
   @BeforeEach
   void open() throws Exception {

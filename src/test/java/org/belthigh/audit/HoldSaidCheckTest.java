@@ -3,16 +3,13 @@ package org.belthigh.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.belthigh.audit.SmallClub.CATALOGUE;
 import static org.belthigh.audit.SmallClub.LIMITS;
+import static org.belthigh.audit.SmallClub.WORDS;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import org.belthigh.model.LocalText;
 import org.belthigh.model.Phrase;
-import org.belthigh.words.Words;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,8 +24,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HoldSaidCheckTest {
   private static final String HEADS =
       "'athletic-trainer','nurse-practitioner','physician','physician-assistant'";
-
-  private static final Words WORDS = words();
 
   @TempDir private Path folder;
   private SmallClub club;
@@ -46,12 +41,6 @@ class HoldSaidCheckTest {
 
   private static String source(String rule) {
     return LIMITS.plainName(CATALOGUE.rules().get(rule).source());
-  }
-
-  private static Words words() {
-    Map<String, LocalText> reasons = new LinkedHashMap<>();
-    CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
-    return Words.load(reasons);
   }
 
   private static String hold(String rule, String kind, String from, String endedBy) {

@@ -95,7 +95,7 @@ class PracticeSheetChecksTest {
   }
 
   private List<String> calendar() throws Exception {
-    return said(given -> new PracticeCheck(given).check()).stream()
+    return said(given -> new PracticeCheck(given, SmallClub.WORDS).check()).stream()
         .filter(s -> s.contains("by the calendar") || s.contains("ways"))
         .toList();
   }
@@ -275,12 +275,12 @@ class PracticeSheetChecksTest {
   @Test
   void a_practice_that_is_missing_is_told_also_where_it_is_the_next_one() throws Exception {
     plan.putArray("practices");
-    assertThat(said(given -> new PracticeCheck(given).check()))
+    assertThat(said(given -> new PracticeCheck(given, SmallClub.WORDS).check()))
         .singleElement()
         .asString()
         .contains("u10 2027-04-06: the practice is missing");
     ((ObjectNode) plan.path("players").get(0).path("days").get(0)).put("date", "2027-04-13");
-    assertThat(said(given -> new PracticeCheck(given).check()))
+    assertThat(said(given -> new PracticeCheck(given, SmallClub.WORDS).check()))
         .singleElement()
         .asString()
         .contains("u10 2027-04-13: the practice is missing");

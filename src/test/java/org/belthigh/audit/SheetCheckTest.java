@@ -1,17 +1,13 @@
 package org.belthigh.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.belthigh.audit.SmallClub.CATALOGUE;
+import static org.belthigh.audit.SmallClub.WORDS;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.belthigh.model.LocalText;
-import org.belthigh.words.Words;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,16 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What sheets say for safety, what must be there, and how they call a child. */
 class SheetCheckTest {
-  private static final Words WORDS = words();
-
   @TempDir private Path folder;
   private SmallClub club;
-
-  private static Words words() {
-    Map<String, LocalText> reasons = new LinkedHashMap<>();
-    CATALOGUE.rules().forEach((id, rule) -> reasons.put(id, rule.reason()));
-    return Words.load(reasons);
-  }
 
   @BeforeEach
   void open() throws Exception {

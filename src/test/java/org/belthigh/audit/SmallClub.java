@@ -6,13 +6,16 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Intake;
 import org.belthigh.intake.Unusable;
 import org.belthigh.model.Problem;
+import org.belthigh.words.Words;
 
 /**
  * A club of two for the auditor: Ada (a1) of 10, who has a hallway at home, and Bo (b1) of 14, each
@@ -21,6 +24,12 @@ import org.belthigh.model.Problem;
  */
 final class SmallClub {
   static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
+
+  /** All that sheets say, the reasons of rules among it. */
+  static final Words WORDS =
+      Words.load(
+          CATALOGUE.rules().entrySet().stream()
+              .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().reason())));
 
   /** A Monday. */
   static final LocalDate FROM = LocalDate.of(2027, 4, 5);

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
  * right: the letters of a name from the right, its words in their order from the right, unbroken.
  * What stands around it, such as a shirt number, stays where it is.
  */
-final class RightToLeft {
+public final class RightToLeft {
   private static final String LETTER = "[\\u0590-\\u08ff\\ufb1d-\\ufdff\\ufe70-\\ufefc]";
 
   /** Words of such letters, and the point of an initial behind the first of them. */
@@ -26,7 +26,11 @@ final class RightToLeft {
 
   private RightToLeft() {}
 
-  static String set(String text) {
+  /**
+   * A line as its letters are set from the left; of one that is set, the line as it was written but
+   * for the place of an initial's point.
+   */
+  public static String set(String text) {
     Matcher names = NAME.matcher(text);
     return names.find() ? names.replaceAll(name -> reversed(name.group())) : text;
   }
