@@ -105,6 +105,94 @@ class ChildSheetsTest {
     assertThat(cautions()).hasSize(2).anyMatch(t -> t.contains("75 pitches at most"));
   }
 
+  private void armBox(Phrase... phrases) {
+    ArrayNode card = says("card", phrases);
+    card.add(WORDS.say(Phrase.of("arm.anywhere"), ada.path("language").asText()));
+  }
+
+  private static Phrase may(int pitches) {
+    return Phrase.of("arm.may", "date", april(5), "pitches", pitches);
+  }
+
+  @Test
+  void a_report_lost_of_either_kind_is_no_for_an_answer() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game", "2027-04-02,b1,many,game");
+    armBox(may(75));
+    assertThat(cautions()).as("lost of another child").isEmpty();
+
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game", "2027-04-02,a1,many,game");
+    armBox(Phrase.of("arm.no"));
+    assertThat(cautions()).isEmpty();
+    armBox(may(75));
+    assertThat(cautions()).hasSize(2);
+
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
+    club.with("wellness.csv", WELLNESS, "2027-04-02,a1,what,,");
+    armBox(Phrase.of("arm.no"));
+    assertThat(cautions()).isEmpty();
+  }
+
+  @Test
+  void an_arm_that_was_silent_for_longer_than_the_number_of_days_is_asked_about() throws Exception {
+    int ask = LIMITS.whole("ask-after-days", 10);
+    club.with("throws.csv", OUTINGS, april(5).minusDays(ask) + ",a1,0,game");
+    armBox(may(75));
+    assertThat(cautions()).isEmpty();
+
+    club.with("throws.csv", OUTINGS, april(5).minusDays(ask + 1) + ",a1,0,game");
+    armBox(Phrase.of("arm.ask"));
+    assertThat(cautions()).isEmpty();
+  }
+
+  @Test
+  void an_arm_without_a_free_day_is_told_no_whether_silent_or_not() throws Exception {
+    club.books("wbsc-youth");
+    armBox(Phrase.of("arm.no"));
+    assertThat(cautions()).isEmpty();
+
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
+    assertThat(cautions()).isEmpty();
+  }
+
+  private void roster(String adaBorn, String pitches) throws Exception {
+    club.with(
+        "roster.csv",
+        "id,first_name,born,bats,group,pitches,home_space",
+        "a1,Ada," + adaBorn + ",R,u10," + pitches + ",hallway",
+        "b1,Bo,2013-02-05,R,u14,yes,yard");
+  }
+
+  @Test
+  void before_the_first_row_of_a_book_no_is_right_and_so_is_the_birthday() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
+    roster("2020-04-09", "yes");
+    armBox(Phrase.of("arm.no"));
+    assertThat(cautions()).isEmpty();
+    armBox(Phrase.of("arm.from", "date", april(9)), Phrase.of("arm.rest"));
+    assertThat(cautions()).isEmpty();
+
+    roster("2017-01-05", "yes");
+    armBox(Phrase.of("arm.no"));
+    assertThat(cautions()).as("a free arm that is told no").hasSize(2);
+  }
+
+  @Test
+  void who_does_not_pitch_is_told_that_alone() throws Exception {
+    roster("2017-01-05", "no");
+    says("card", Phrase.of("arm.not-a-pitcher"));
+    assertThat(cautions()).isEmpty();
+    armBox(Phrase.of("arm.not-a-pitcher"));
+    assertThat(cautions()).hasSize(1);
+  }
+
+  @Test
+  void no_table_is_borrowed_for_softball() throws Exception {
+    club.softball();
+    club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
+    armBox(Phrase.of("arm.no"));
+    assertThat(cautions()).isEmpty();
+  }
+
   @Test
   void a_complaint_is_said_with_whose_word_ends_it_and_whose_does_not() throws Exception {
     club.with(

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.belthigh.intake.Wellness;
 import org.belthigh.intake.Wellness.Kind;
 import org.belthigh.intake.Wellness.Role;
@@ -175,5 +176,63 @@ class HealthDaysTest {
 
     assertThat(health.complaints(Kind.OTHER_PAIN)).containsExactly(april(1), april(3));
     assertThat(health.complaints(Kind.HEAD_INJURY)).isEmpty();
+  }
+
+  private static HealthDays.Idle idle(String rule, int day) {
+    return new HealthDays.Idle(rule, april(day), Optional.empty());
+  }
+
+  @Test
+  void words_that_do_not_end_what_is_open_are_told_with_their_day_and_whose_they_are()
+      throws Exception {
+    HealthDays health =
+        of(
+            "03-30,a1,cleared,arm-pain,coach",
+            "04-01,a1,arm-pain,,",
+            "04-02,a1,cleared,arm-pain,parent",
+            "04-03,a1,symptom-free,,",
+            "04-04,a1,cleared,back-pain,physician",
+            "04-04,a1,cleared,illness,parent",
+            "04-06,a1,cleared,arm-pain,coach");
+
+    assertThat(health.idleAt(april(5), open(Kind.ARM_PAIN, april(1))))
+        .as("not those of before it, of other kinds, or of later")
+        .containsExactly(
+            new HealthDays.Idle("HLD-008", april(2), Optional.of(Role.PARENT)), idle("HLD-012", 3));
+  }
+
+  @Test
+  void a_clearance_of_the_day_of_a_complaint_is_told_as_such_whichever_kind_it_ends()
+      throws Exception {
+    HealthDays health =
+        of(
+            "04-02,a1,cleared,arm-pain,physician",
+            "04-02,a1,arm-pain,,",
+            "04-03,a1,cleared,back-pain,physician",
+            "04-03,a1,cleared,head-injury,parent",
+            "04-03,a1,arm-pain,,");
+
+    assertThat(health.idleAt(april(5), open(Kind.ARM_PAIN, april(2))))
+        .containsExactly(idle("HLD-013", 2), idle("HLD-013", 3));
+    assertThat(
+            of("04-02,a1,illness,,", "04-02,a1,symptom-free,,")
+                .idleAt(FROM, open(Kind.ILLNESS, april(2))))
+        .containsExactly(idle("HLD-013", 2));
+    assertThat(
+            of("04-02,a1,illness,,", "04-03,a1,cleared,arm-pain,physician")
+                .idleAt(FROM, open(Kind.ILLNESS, april(2))))
+        .as("another kind, another day")
+        .isEmpty();
+  }
+
+  @Test
+  void days_with_less_run_from_the_latest_clearance_on() throws Exception {
+    HealthDays health =
+        of("04-01,a1,cleared,arm-pain,physician", "04-03,a1,cleared,head-injury,physician");
+
+    assertThat(health.backUntil(april(2), 7)).contains(april(7));
+    assertThat(health.backUntil(april(9), 7)).contains(april(9));
+    assertThat(health.backUntil(april(10), 7)).isEmpty();
+    assertThat(of("04-01,a1,cleared,illness,physician").backUntil(april(2), 7)).isEmpty();
   }
 }

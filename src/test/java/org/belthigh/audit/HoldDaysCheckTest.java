@@ -135,4 +135,106 @@ class HoldDaysCheckTest {
         .isEmpty();
     assertThat(said()).hasSize(3);
   }
+
+  @Test
+  void a_hold_of_another_cause_or_stop_is_not_the_one_that_is_due() throws Exception {
+    club.with("wellness.csv", WELLNESS, "2027-04-01,a1,head-injury,,");
+
+    assertThat(said(hold("HLD-001", "everything", "2027-04-01", null))).isEmpty();
+    assertThat(said(hold("HLD-006", "everything", "2027-04-01", null)))
+        .containsExactly(
+            "a1, hold on everything: it holds from 2027-04-01 until ended; nothing in the club"
+                + " folder calls for this hold, or it stands there twice",
+            "a1 2027-04-01: no hold on everything from 2027-04-01 until it is ended; the club"
+                + " folder calls for it: head-injury (ours, common practice)");
+    assertThat(said(hold("HLD-001", "throwing", "2027-04-01", null))).hasSize(2);
+  }
+
+  @Test
+  void rest_is_spoken_for_by_a_rule_of_rest_alone() throws Exception {
+    club.with("throws.csv", OUTINGS, "2027-04-05,a1,36,game");
+
+    assertThat(said(hold("ARM-026", "throwing", "2027-04-06", "2027-04-07"))).isEmpty();
+    assertThat(said(hold("HLD-002", "throwing", "2027-04-06", "2027-04-07"))).hasSize(2);
+    assertThat(said(hold("ARM-004", "everything", "2027-04-06", "2027-04-07"))).hasSize(2);
+  }
+
+  @Test
+  void of_two_holds_for_two_causes_each_answers_for_its_own() throws Exception {
+    club.with("wellness.csv", WELLNESS, "2027-04-01,a1,arm-pain,,", "2027-04-02,a1,back-pain,,");
+    String arm = hold("HLD-002", "throwing", "2027-04-01", null);
+    String armSwings = hold("HLD-003", "swinging", "2027-04-01", null);
+    String back = hold("HLD-004", "throwing", "2027-04-02", null);
+
+    assertThat(said(arm, armSwings, back, hold("HLD-005", "swinging", "2027-04-02", null)))
+        .isEmpty();
+    assertThat(said(arm, armSwings, back, hold("HLD-005", "swinging", "2027-04-03", null)))
+        .singleElement()
+        .asString()
+        .contains("it holds from 2027-04-03 until ended")
+        .contains("from 2027-04-02 until it is ended for back-pain");
+  }
+
+  @Test
+  void reports_that_cannot_be_read_hold_whom_they_may_be_about() throws Exception {
+    club.with("wellness.csv", WELLNESS, "2027-04-01,a1,what,,", "2027-04-03,b1,what,,");
+    String lost = hold("HLD-009", "everything", "2027-04-01", null);
+
+    assertThat(said(lost)).isEmpty();
+    assertThat(said()).singleElement().asString().contains("a report that cannot be read");
+    assertThat(said(lost, hold("HLD-009", "everything", "2027-04-03", null)))
+        .as("the other child's")
+        .hasSize(1);
+  }
+
+  @Test
+  void lost_reports_of_later_days_hold_from_the_first_of_them() throws Exception {
+    club.with("wellness.csv", WELLNESS, "2027-04-08,a1,what,,", "2027-04-09,a1,what,,");
+    String first = hold("HLD-009", "everything", "2027-04-08", null);
+
+    assertThat(said(first)).isEmpty();
+    assertThat(said(first, hold("HLD-009", "everything", "2027-04-09", null))).hasSize(1);
+    club.with("wellness.csv", WELLNESS, "2027-04-05,a1,what,,", "2027-04-09,a1,what,,");
+    assertThat(said(hold("HLD-009", "everything", "2027-04-05", null))).isEmpty();
+    club.with("wellness.csv", WELLNESS, "2027-04-19,a1,what,,");
+    assertThat(said()).as("after the planned weeks").isEmpty();
+    club.with("wellness.csv", WELLNESS, "2027-04-18,a1,what,,");
+    assertThat(said()).as("their last day").hasSize(1);
+  }
+
+  @Test
+  void what_hurts_rests_on_the_first_planned_day_if_nothing_has_ended_it() throws Exception {
+    String rest = hold("HLD-007", "everything", "2027-04-05", "2027-04-05");
+    String throwing = hold("HLD-010", "throwing", "2027-04-05", null);
+    String swinging = hold("HLD-011", "swinging", "2027-04-05", null);
+    club.with("wellness.csv", WELLNESS, "2027-04-05,a1,other-pain,,");
+    assertThat(said(rest, throwing, swinging)).isEmpty();
+    assertThat(said(throwing, swinging)).hasSize(1);
+
+    club.with("wellness.csv", WELLNESS, "2027-04-04,a1,other-pain,,");
+    assertThat(
+            said(
+                hold("HLD-010", "throwing", "2027-04-04", null),
+                hold("HLD-011", "swinging", "2027-04-04", null)))
+        .isEmpty();
+    club.with("wellness.csv", WELLNESS, "2027-04-18,a1,other-pain,,");
+    assertThat(said()).as("on the last of the planned days").hasSize(3);
+    club.with("wellness.csv", WELLNESS, "2027-04-19,a1,other-pain,,");
+    assertThat(said()).isEmpty();
+  }
+
+  @Test
+  void a_complaint_that_is_open_already_begins_no_second_hold() throws Exception {
+    club.with("wellness.csv", WELLNESS, "2027-04-01,a1,illness,,", "2027-04-08,a1,illness,,");
+    String ill = hold("HLD-006", "everything", "2027-04-01", null);
+
+    assertThat(said(ill)).isEmpty();
+    club.with("wellness.csv", WELLNESS, "2027-04-01,a1,illness,,", "2027-04-08,a1,arm-pain,,");
+    assertThat(
+            said(
+                ill,
+                hold("HLD-002", "throwing", "2027-04-08", null),
+                hold("HLD-003", "swinging", "2027-04-08", null)))
+        .isEmpty();
+  }
 }

@@ -88,6 +88,22 @@ final class SmallClub {
     return this;
   }
 
+  /** Other rule books than that of the small club, such as {@code [pony-2018, mshsl-2017]}. */
+  SmallClub books(String books) throws IOException {
+    Path file = folder.resolve("club.yaml");
+    Files.writeString(
+        file, Files.readString(file).replaceFirst("rule_book: .*", "rule_book: " + books));
+    return this;
+  }
+
+  /** Its younger group plays softball. */
+  SmallClub softball() throws IOException {
+    Path file = folder.resolve("club.yaml");
+    Files.writeString(
+        file, Files.readString(file).replace("age: [9, 10],", "age: [9, 10], sport: softball,"));
+    return this;
+  }
+
   ClubRecord record() throws IOException, Unusable {
     return whole().upTo(FROM);
   }
