@@ -1,91 +1,18 @@
 package org.belthigh.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.belthigh.audit.SmallClub.CATALOGUE;
-import static org.belthigh.audit.SmallClub.LIMITS;
 import static org.belthigh.audit.SmallClub.april;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
-import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.Place;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/** A practice of one station and one child, sound at first, and made wrong in one thing a test. */
-class PracticeSheetChecksTest {
-  private static final String SOUND =
-      """
-      {"asked": {"groups": [], "players": []},
-       "players": [{"player": "a1", "days": [
-         {"date": "2027-04-06", "place": "field", "items": [
-           {"drill": "tee-belt-high", "minutes": 16}]}]}],
-       "practices": [{"group": "u10", "date": "2027-04-06", "kind": "practice", "place": "field",
-         "where": "", "start": null, "minutes": 90, "hitting_minutes": 45, "adults": 1,
-         "stations": [{"station": 1, "adult": true, "adults": 1, "screen": false,
-           "drills": ["tee-belt-high"], "feed": "tee", "ball": "baseball", "feet": 0,
-           "uses": [{"drill": "tee-belt-high", "feed": "tee", "ball": "baseball", "feet": 0}],
-           "gear": []}],
-         "rotations": [
-           {"minute": 0, "minutes": 8, "posts": [
-             {"station": 1, "players": ["a1"], "drill": "tee-belt-high", "job": "hits"}]},
-           {"minute": 8, "minutes": 8, "posts": [
-             {"station": 1, "players": ["a1"], "drill": "tee-belt-high", "job": "hits"}]}],
-         "gear": [], "no_throwing": [], "no_swinging": [], "toss_lists": false,
-         "logs": [{"drill": "tee-belt-high", "hitters": ["a1"]}], "ways": []}]}
-      """;
-
-  @TempDir private Path folder;
-  private SmallClub club;
-  private ObjectNode plan;
-  private FinishedPlan.Person ada;
-
-  @BeforeEach
-  void sound() throws Exception {
-    club = new SmallClub(folder).calendar("2027-04-06,u10,practice,90,45,1");
-    plan = (ObjectNode) new ObjectMapper().readTree(SOUND);
-    ada = SmallClub.ada(SmallClub.day(6, "field", 16, SmallClub.tee("baseball", 8, 16)));
-    needed(practice().withArray("gear"));
-    needed(station().withArray("gear"));
-  }
-
-  private static void needed(ArrayNode gear) {
-    DrillGear.of(CATALOGUE.curricula().get("belthigh-2027").drill("tee-belt-high"), Place.FIELD)
-        .forEach((what, count) -> gear.addObject().put("what", what).put("count", count));
-  }
-
-  private ObjectNode practice() {
-    return (ObjectNode) plan.path("practices").get(0);
-  }
-
-  private ObjectNode station() {
-    return (ObjectNode) practice().path("stations").get(0);
-  }
-
-  private ObjectNode rotation(int number) {
-    return (ObjectNode) practice().path("rotations").get(number);
-  }
-
-  private ObjectNode post(int rotation) {
-    return (ObjectNode) rotation(rotation).path("posts").get(0);
-  }
-
-  private List<String> said(Consumer<Given> checks) throws Exception {
-    ClubRecord record = club.record();
-    Given given =
-        new Given(
-            SmallClub.plan(ada), plan, record, record, CATALOGUE, LIMITS, SmallClub.findings());
-    checks.accept(given);
-    return SmallClub.said(given.findings());
-  }
-
+/** What is wrong in the stations and rotations of a practice, one thing a test. */
+class PracticeSheetChecksTest extends SoundPractice {
   private List<String> rotations() throws Exception {
     return said(given -> new RotationCheck(given).check());
   }

@@ -73,6 +73,12 @@ final class SmallClub {
     return this;
   }
 
+  /** With a calendar of nothing, so that practices are assumed. */
+  SmallClub noCalendar() {
+    calendar.subList(1, calendar.size()).clear();
+    return this;
+  }
+
   /** A file with its header and rows. */
   SmallClub with(String name, String... lines) throws IOException {
     Path file = folder.resolve(name);
@@ -94,6 +100,34 @@ final class SmallClub {
     Files.writeString(
         file, Files.readString(file).replaceFirst("rule_book: .*", "rule_book: " + books));
     return this;
+  }
+
+  private SmallClub also(String yaml) throws IOException {
+    Path file = folder.resolve("club.yaml");
+    Files.writeString(
+        file, Files.readString(file).replaceFirst("(?m)^groups:", yaml + "\ngroups:"));
+    return this;
+  }
+
+  /** What it owns, in place of what it said before, such as {@code tees: 2}. */
+  SmallClub equipment(String things) throws IOException {
+    Path file = folder.resolve("club.yaml");
+    Files.writeString(file, Files.readString(file).replaceFirst("(?m)^equipment:.*\n", ""));
+    return also("equipment: {" + things + "}");
+  }
+
+  /** Its fields and cages, one in braces each. */
+  SmallClub places(String... places) throws IOException {
+    return also("places: [" + String.join(", ", places) + "]");
+  }
+
+  /** Rows of {@code date,group,kind,minutes,hitting_minutes,adults,place}. */
+  SmallClub withPlace(String... rows) {
+    if (!calendar.get(0).endsWith(",place")) {
+      calendar.replaceAll(row -> row + ",");
+      calendar.set(0, calendar.get(0) + "place");
+    }
+    return calendar(rows);
   }
 
   /** Its younger group plays softball. */
