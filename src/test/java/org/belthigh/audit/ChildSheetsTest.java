@@ -7,73 +7,16 @@ import static org.belthigh.audit.SmallClub.WORDS;
 import static org.belthigh.audit.SmallClub.april;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.model.Phrase;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a child's sheets say for safety, and what its home work asks for. */
-class ChildSheetsTest {
-  private static final ObjectMapper JSON = new ObjectMapper();
-  private static final String OUTINGS = "date,player,pitches,kind";
-  private static final String WELLNESS = "date,player,kind,clears,by";
-
-  @TempDir private Path folder;
-  private SmallClub club;
-  private final ObjectNode plan = JSON.createObjectNode();
-  private final ObjectNode ada = plan.putArray("players").addObject();
-
-  @BeforeEach
-  void open() throws Exception {
-    club = new SmallClub(folder);
-    ada.put("player", "a1").put("label", "Ada").put("language", "en");
-    ada.putArray("holds");
-    ada.putArray("days");
-    ada.putArray("home_gear");
-    ada.putObject("cautions").putArray("card");
-    ada.withObject("/cautions").putArray("home");
-  }
-
-  private List<String> said(Consumer<Given> check) throws Exception {
-    ClubRecord whole = club.whole();
-    Given given =
-        new Given(
-            SmallClub.plan(SmallClub.ada()),
-            plan,
-            whole.upTo(SmallClub.FROM),
-            whole,
-            CATALOGUE,
-            LIMITS,
-            SmallClub.findings());
-    check.accept(given);
-    return SmallClub.said(given.findings());
-  }
-
-  private List<String> cautions() throws Exception {
-    return said(g -> g.children().forEach(new CautionCheck(g, WORDS)::check));
-  }
-
-  private List<String> gear() throws Exception {
-    return said(g -> g.children().forEach(new HomeGearCheck(g)::check));
-  }
-
-  private ArrayNode says(String sheet, Phrase... phrases) {
-    ArrayNode list = ada.withObject("/cautions").putArray(sheet);
-    List.of(phrases).forEach(p -> list.add(WORDS.say(p, ada.path("language").asText())));
-    return list;
-  }
-
-  private static Phrase[] of(String... keys) {
-    return List.of(keys).stream().map(Phrase::of).toArray(Phrase[]::new);
-  }
-
+class ChildSheetsTest extends OneChild {
   @Test
   void a_resting_arm_is_told_when_it_may_pitch_again_and_nothing_else() throws Exception {
     club.with("throws.csv", OUTINGS, "2027-04-04,a1,30,game");
@@ -154,14 +97,6 @@ class ChildSheetsTest {
     assertThat(cautions()).isEmpty();
   }
 
-  private void roster(String adaBorn, String pitches) throws Exception {
-    club.with(
-        "roster.csv",
-        "id,first_name,born,bats,group,pitches,home_space",
-        "a1,Ada," + adaBorn + ",R,u10," + pitches + ",hallway",
-        "b1,Bo,2013-02-05,R,u14,yes,yard");
-  }
-
   @Test
   void before_the_first_row_of_a_book_no_is_right_and_so_is_the_birthday() throws Exception {
     club.with("throws.csv", OUTINGS, "2027-04-01,a1,0,game");
@@ -214,13 +149,6 @@ class ChildSheetsTest {
     assertThat(cautions()).singleElement().asString().contains("no termina esta pausa");
     says("card", cause, idle, Phrase.of("arm.stopped"), Phrase.of("hold.ends.illness"));
     assertThat(cautions()).hasSize(2);
-  }
-
-  /** A session on the Tuesday of the first week. */
-  private void session(String drill, String ball, int feet) {
-    ObjectNode day = ada.putArray("days").addObject().put("date", "2027-04-06");
-    ObjectNode item = day.put("place", "home").putArray("items").addObject();
-    item.put("drill", drill).put("ball", ball).put("feet", feet);
   }
 
   @Test
