@@ -37,6 +37,7 @@ final class PaperCheck {
             read(path, file)
                 .ifPresent(
                     paper -> {
+                      called(paper, file);
                       check(paper, file);
                       String group = file.path("group").asText();
                       if (file.path("sheet").asText().equals("packet")) {
@@ -98,6 +99,23 @@ final class PaperCheck {
       findings.fault(
           PaperList.where(path, file), e.getMessage(), "each sheet can be opened and read");
       return Optional.empty();
+    }
+  }
+
+  /** Each foot says which sheet it is; of a packet the first, since others are bound in it. */
+  private void called(Paper paper, JsonNode file) {
+    String sheet = file.path("sheet").asText();
+    Set<String> names = PaperWords.called(sheet);
+    boolean other =
+        paper.feet().stream()
+            .limit(sheet.equals("packet") ? 1 : paper.pageCount())
+            .map(PaperText::new)
+            .anyMatch(foot -> names.stream().noneMatch(foot::hasWords));
+    if (other && !names.isEmpty()) {
+      findings.fault(
+          PaperList.where(paper.path(), file),
+          "a foot is not that of such a sheet",
+          "it says " + names.stream().sorted().collect(Collectors.joining(" or ")));
     }
   }
 

@@ -71,7 +71,36 @@ final class PaperWords {
   private static final Set<String> NUMBERED =
       Set.of("tee", "bat", "helmet", "eyewear", "screen", "net", "machine", "target", "plate");
 
+  /**
+   * What the foot of a sheet calls it, by the sheet's id; in all languages, since one sheet has
+   * two.
+   */
+  private static final Map<String, Set<String>> CALLED =
+      Map.of(
+          "card", Set.of("Card", "Home sheet", "Tarjeta", "Hoja de casa"),
+          "home", Set.of("Home sheet", "Hoja de casa"),
+          "overview", Set.of("Overview", "Resumen"),
+          "practice",
+              Set.of(
+                  "Practice sheet",
+                  "Evaluation day",
+                  "If things change",
+                  "Hoja de práctica",
+                  "Día de evaluación",
+                  "Si algo cambia"),
+          "arm", Set.of("Arm sheet", "Hoja de brazos"),
+          "emergency", Set.of("Emergency sheet", "Hoja de emergencia"),
+          "guide", Set.of("How to read your card", "Cómo leer su tarjeta"),
+          "season", Set.of("The season so far", "La temporada hasta hoy"),
+          "tosses", Set.of("Toss lists", "Listas de lanzamientos"),
+          "packet", Set.of("Packet", "Paquete"));
+
   private PaperWords() {}
+
+  /** What the foot of a sheet calls it; nothing of sheets that are called after their drill. */
+  static Set<String> called(String sheet) {
+    return CALLED.getOrDefault(sheet, Set.of());
+  }
 
   /** A thing of the gear as sheets name it, with its number where they give one. */
   static String gear(String id, String name, int count) {
