@@ -270,6 +270,23 @@ final class PlantedPaper {
         "the arm sheet is the log sheet",
         "the row of .* has \\[",
         instead("u10/arm.pdf", "u10/log.pdf"));
+    for (String sheet : List.of("guide", "packet", "overview", "emergency")) {
+      kind(
+          "card-as-" + sheet,
+          "a child's card in the place of a sheet: " + sheet,
+          "a foot is not that of such a sheet",
+          instead("u10/" + sheet + ".pdf", card("p05")));
+    }
+    kind(
+        "guide-as-card",
+        "the guide in the place of a card",
+        "a foot is not that of such a sheet",
+        instead(card("p05"), "u10/guide.pdf"));
+    kind(
+        "packet-cover",
+        "the packet's first page is taken out",
+        "a foot is not that of such a sheet",
+        edited("u10/packet.pdf", pdf -> pdf.removePage(0)));
     kind(
         "page-other",
         "a page of another child's card is added",
