@@ -3,6 +3,7 @@ package org.belthigh.catalogue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.belthigh.model.LocalText;
 import org.belthigh.model.Skill;
 
@@ -67,5 +68,16 @@ public record Curriculum(
       throw new IllegalArgumentException("No drill '" + drillId + "' in curriculum " + id);
     }
     return drill;
+  }
+
+  /** The drills of a skill: those of its steps, easiest first, then the others by id. */
+  public List<Drill> drills(Skill skill) {
+    return Stream.concat(
+            ladders.get(skill).steps().stream().flatMap(step -> step.drills().stream()),
+            drills.keySet().stream().sorted())
+        .map(drills::get)
+        .filter(drill -> drill.skill() == skill)
+        .distinct()
+        .toList();
   }
 }

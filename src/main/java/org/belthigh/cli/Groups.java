@@ -3,7 +3,6 @@ package org.belthigh.cli;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.belthigh.files.Nearest;
 import org.belthigh.intake.Club;
@@ -21,23 +20,10 @@ final class Groups {
   static Set<String> named(ClubRecord record, Collection<String> words) {
     List<Club.Group> groups = record.club().groups();
     Set<String> ids = new LinkedHashSet<>();
-    words.forEach(word -> ids.add(id(groups, word).orElseThrow(() -> unknown(groups, word))));
+    words.forEach(
+        word ->
+            ids.add(record.club().groupCalled(word).orElseThrow(() -> unknown(groups, word)).id()));
     return ids;
-  }
-
-  /** An id as it stands comes first: another group may be called by it. */
-  private static Optional<String> id(List<Club.Group> groups, String word) {
-    return groups.stream()
-        .map(Club.Group::id)
-        .filter(word::equals)
-        .findFirst()
-        .or(() -> groups.stream().map(Club.Group::id).filter(word::equalsIgnoreCase).findFirst())
-        .or(
-            () ->
-                groups.stream()
-                    .filter(g -> g.name().equalsIgnoreCase(word))
-                    .map(Club.Group::id)
-                    .findFirst());
   }
 
   private static NothingDone unknown(List<Club.Group> groups, String word) {

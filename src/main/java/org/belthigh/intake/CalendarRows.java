@@ -72,7 +72,8 @@ final class CalendarRows {
         allowed,
         ids,
         text ->
-            Optional.of(text.toLowerCase(Locale.ROOT).equals(ALL) ? ALL : text)
-                .filter(ids::contains));
+            text.toLowerCase(Locale.ROOT).equals(ALL)
+                ? Optional.of(ALL)
+                : bearings.club().groupCalled(text).map(Club.Group::id));
   }
 }

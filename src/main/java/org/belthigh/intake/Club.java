@@ -102,6 +102,28 @@ public record Club(
         Stricter.NONE);
   }
 
+  /**
+   * The group that a word of a file or of a command line means: by its id, else by id or name
+   * whatever the capitals, blanks and hyphens ({@code U10}, {@code U-10}, {@code under 10}). Empty
+   * where none fits, and where several do.
+   */
+  public Optional<Group> groupCalled(String word) {
+    return groups.stream()
+        .filter(g -> g.id().equals(word))
+        .findFirst()
+        .or(() -> only(groups.stream().filter(g -> bare(g.id()).equals(bare(word))).toList()))
+        .or(() -> only(groups.stream().filter(g -> bare(g.name()).equals(bare(word))).toList()));
+  }
+
+  private static Optional<Group> only(List<Group> fitting) {
+    return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
+  }
+
+  /** Letters and digits alone, as names are compared. */
+  private static String bare(String name) {
+    return Vocabulary.plain(name, '-').replace("-", "");
+  }
+
   /** An age group. {@code ageFrom} to {@code ageTo} in whole years, both included. */
   public record Group(
       String id, String name, int ageFrom, int ageTo, boolean softball, int tossers) {

@@ -9,12 +9,13 @@ import org.belthigh.model.DrillKind;
 import org.belthigh.model.Problem;
 
 /**
- * Marks as log sheets ask for them, typed as they stand: ticks and dashes, where it was behind a
- * dash if that was written down ({@code + + -4 +}), and in a countdown 1 and 2 for each swing.
+ * Marks as log sheets ask for them, typed as they stand: ticks and dashes, where it was behind one
+ * if that was written down ({@code + + -4 +5}), and in a countdown 1 and 2 for each swing.
  */
 final class PaperMarks {
-  private static final String TICK = "[+v✓✔√]";
-  private static final String DASH = "[-–—−](?:[1-9b0])?";
+  private static final String SPOT = "(?:[1-9b0])?";
+  private static final String TICK = "[+v✓✔√]" + SPOT;
+  private static final String DASH = "[-–—−]" + SPOT;
   private static final Pattern TICKS = Pattern.compile("(?:" + TICK + "|" + DASH + ")+");
   private static final Pattern ONE = Pattern.compile(TICK + "|" + DASH);
   private static final String HARD = "1";
@@ -82,13 +83,14 @@ final class PaperMarks {
   }
 
   static Problem notCounted(Word word, Optional<Drill> drill) {
+    String toss = drill.filter(d -> !d.swing()).isPresent() ? "45 55" : "5h 4m";
     return Problem.warning(
         word.origin(),
         "",
         "ticks and dashes in " + drill.map(Drill::id).orElse("this drill") + " are not counted",
         drill.filter(d -> d.kind() == DrillKind.COUNTDOWN).isPresent()
             ? "a countdown counts with 1 and 2 for each swing, or toss by toss, such as 5h 4m"
-            : "this drill counts with the spot of each toss, such as 5h 4m",
+            : "this drill counts with the spot of each toss, such as " + toss,
         "Maybe another drill is meant.");
   }
 }

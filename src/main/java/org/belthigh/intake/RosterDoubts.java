@@ -167,7 +167,12 @@ final class RosterDoubts {
   }
 
   private static Optional<String> nameAndNumberKey(RosterRow row) {
-    return Optional.of(row.group() + " " + row.fullName() + " " + row.number())
+    return Optional.of(
+            NameBook.plain(row.group()).replace("-", "")
+                + " "
+                + row.fullName()
+                + " "
+                + row.number())
         .filter(key -> row.used());
   }
 
@@ -186,7 +191,9 @@ final class RosterDoubts {
                 + " has this name and "
                 + (one.number().isPresent() ? "this number too" : "no number either"),
             "children of one name in a group must have different shirt numbers",
-            "Maybe a number was mistyped; else give one of them another."));
+            one.number().isPresent()
+                ? "Maybe a number was mistyped; else give one of them another."
+                : "Write the number of the shirt or last_name; add that column if it is missing."));
   }
 
   private static String place(RosterRow one, RosterRow two) {

@@ -23,7 +23,7 @@ record RosterRow(
     Origin origin)
     implements Named {
 
-  static RosterRow of(Cells cells, boolean used) {
+  static RosterRow of(Cells cells, Club club, boolean used) {
     String number = NameBook.plain(cells.text("number"));
     return new RosterRow(
         cells.text("id"),
@@ -33,7 +33,7 @@ record RosterRow(
         number.matches("[0-9]{1,3}")
             ? OptionalInt.of(Integer.parseInt(number))
             : OptionalInt.empty(),
-        cells.text("group"),
+        club.groupCalled(cells.text("group")).map(Club.Group::id).orElse(cells.text("group")),
         used,
         cells.origin("id"));
   }

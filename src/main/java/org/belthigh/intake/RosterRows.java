@@ -80,7 +80,7 @@ final class RosterRows {
   Optional<Player> row(Cells cells) {
     Optional<String> id = id(cells);
     Optional<Player> player = player(cells, id.orElse(""));
-    RosterRow row = RosterRow.of(cells, player.isPresent());
+    RosterRow row = RosterRow.of(cells, club, player.isPresent());
     rows.add(row);
     if (row.used()) {
       read.put(row.key(), row);
@@ -97,7 +97,7 @@ final class RosterRows {
       cells.fault(
           "id", "'" + id + "' cannot name a file", "id must be " + ID_ALLOWED, "Maybe p01.");
     } else {
-      refuseAgain(cells, RosterRow.of(cells, false));
+      refuseAgain(cells, RosterRow.of(cells, club, false));
     }
     return cells.sound() ? Optional.of(id) : Optional.empty();
   }
@@ -222,11 +222,7 @@ final class RosterRows {
     List<String> ids = club.groups().stream().map(Club.Group::id).toList();
     String allowed = "a group of club.yaml: " + Cells.oneOf(ids);
     cells.need("group", allowed);
-    return cells.parsed(
-        "group",
-        allowed,
-        ids,
-        id -> club.groups().stream().filter(g -> g.id().equals(id)).findFirst());
+    return cells.parsed("group", allowed, ids, club::groupCalled);
   }
 
   /** A year off is usual, for calendar age and league age differ; more is worth a look. */

@@ -308,9 +308,12 @@ final class ShortMarks {
     return text.length() > 1 ? text.replaceAll("[,;]+$", "") : text;
   }
 
-  /** The side on which a hitter stands, by its letter or its word in a language of the sheets. */
+  /**
+   * The side on which a hitter stands, by its letter or its word in a language of the sheets; a
+   * colon may follow, as people write it.
+   */
   static Optional<Side> side(String text) {
-    return Optional.ofNullable(SIDES.get(text));
+    return Optional.ofNullable(SIDES.get(text.replaceFirst(":$", "")));
   }
 
   /** Whether a word has the form of a toss, a tally, or another word of a player's line. */

@@ -21,6 +21,9 @@ record ShortWords(List<Word> words, List<Word> note) {
       Pattern.compile("[\\p{L}\\p{M}.,'’-]*\\p{L}[\\p{L}\\p{M}.,'’-]*");
   private static final String GUEST = "guest";
 
+  /** What people write between two turns, and says nothing. */
+  private static final String BETWEEN = "/";
+
   static ShortWords of(String line, String file, int number, Bearings.Drills drills) {
     List<Word> all = split(line, file, number);
     List<Word> words = new ArrayList<>();
@@ -90,7 +93,10 @@ record ShortWords(List<Word> words, List<Word> note) {
       if (!blank && from < 0) {
         from = at;
       } else if (blank && from >= 0) {
-        words.add(new Word(line.substring(from, at), new Origin(file, number, from + 1)));
+        String word = line.substring(from, at);
+        if (!word.equals(BETWEEN)) {
+          words.add(new Word(word, new Origin(file, number, from + 1)));
+        }
         from = -1;
       }
     }

@@ -11,9 +11,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
 import org.belthigh.files.Csv;
 import org.belthigh.intake.Headings;
 import org.belthigh.intake.Samples;
+import org.belthigh.model.Skill;
 
 /**
  * The files of a new club: two sample children and two practices a week, so that it can be planned
@@ -145,7 +148,7 @@ public final class NewClub {
     return utf8(Csv.text(lines));
   }
 
-  private static String readMe(Language language) {
+  private String readMe(Language language) {
     Explained explained = language.explained();
     StringBuilder text = new StringBuilder(language.text("READ-ME.txt"));
     for (String table : TABLES) {
@@ -155,7 +158,26 @@ public final class NewClub {
         text.append(String.format("  %-20s%s%n", column + star, explained.of(table, column)));
       }
     }
+    text.append('\n')
+        .append(
+            language.either(
+                "The drills that a log may name, by id or by name, in any language.",
+                "Los ejercicios que un registro puede nombrar, por id o por nombre, en cualquier idioma."))
+        .append('\n');
+    catalogue.curricula().entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(curriculum -> drills(curriculum.getValue(), language.id(), text));
     return text.toString().replace(System.lineSeparator(), "\n");
+  }
+
+  /** The drills of each ladder, in the order of the curriculum. */
+  private static void drills(Curriculum curriculum, String language, StringBuilder text) {
+    for (Skill skill : Skill.values()) {
+      text.append('\n').append(curriculum.ladders().get(skill).name().in(language)).append('\n');
+      for (Drill drill : curriculum.drills(skill)) {
+        text.append(String.format("  %-20s%s%n", drill.id(), drill.name().in(language)));
+      }
+    }
   }
 
   private static String file(String table, Language language) {

@@ -280,7 +280,7 @@ final class PlantedPaper {
     kind(
         "guide-as-card",
         "the guide in the place of a card",
-        "a foot is not that of such a sheet",
+        "page 1 is headed 'how to read your card'",
         instead(card("p05"), "u10/guide.pdf"));
     kind(
         "packet-cover",

@@ -6,9 +6,11 @@ import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Curriculum;
+import org.belthigh.model.Origin;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,6 +51,8 @@ class PaperAndTypingTest {
     "zone-call, Ana + + - +, p01 zone-call zone-recognition 3/4 R",
     "zone-call, Ana ++-+, p01 zone-call zone-recognition 3/4 R",
     "zone-call, Ana ✓ ✔ √ v V, p01 zone-call zone-recognition 5/5 R",
+    "zone-call, Ana ✓4 +b -5 v1 +, p01 zone-call zone-recognition 4/5 R",
+    "zone-call, Cruz L: + - / +, p03 zone-call zone-recognition 2/3 L",
     "zone-call, 'Ana -4, – — −b', p01 zone-call zone-recognition 0/4 R",
     "field-call, Ana + - +, p01 field-call field-call 2/3 R",
     "zone-call, Cruz L + -, p03 zone-call zone-recognition 1/2 L",
@@ -80,6 +84,17 @@ class PaperAndTypingTest {
     assertThat(tallies("2027-03-08", drill.equals("name-it") ? plain() : drill, "Ana + -"))
         .isEmpty();
     assertThat(club.messages()).hasSize(1).first().asString().contains("line 3", "not counted");
+  }
+
+  @Test
+  void a_drill_without_a_bat_is_not_said_to_count_hits() {
+    Curriculum whole = CatalogueLoader.load().orThrow().curricula().get("belthigh-2027");
+    ShortMarks.Word tick = new ShortMarks.Word("+", Origin.of("logs/a.txt", 3));
+
+    assertThat(PaperMarks.notCounted(tick, Optional.of(whole.drill("watch-behind-net"))).text())
+        .contains("with the spot of each toss, such as 45 55");
+    assertThat(PaperMarks.notCounted(tick, Optional.of(whole.drill("belt-is-mine"))).text())
+        .contains("with the spot of each toss, such as 5h 4m");
   }
 
   private static String plain() {
