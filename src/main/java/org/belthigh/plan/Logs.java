@@ -79,6 +79,8 @@ final class Logs {
 
   /** What may stand in a box instead: the words of a typed log. */
   private Phrase typed(String drill) {
-    return Phrase.of("log.typed." + curriculum.drill(drill).kind().id());
+    Drill done = curriculum.drill(drill);
+    boolean calledAndSwung = done.kind() == DrillKind.ZONE_CALL && done.swing();
+    return Phrase.of("log.typed." + done.kind().id() + (calledAndSwung ? ".swing" : ""));
   }
 }

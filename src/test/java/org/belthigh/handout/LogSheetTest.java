@@ -38,6 +38,9 @@ class LogSheetTest {
       assertThat(logs.get(i).pageCount()).isEqualTo(1);
       assertThat(PdfLint.faults(pdf)).isEmpty();
       assertThat(says).contains(spots, near, sheet.drill().id());
+      assertThat(says.matches("(?s).*\\b(5h|55h|6h=).*"))
+          .as("%s: what is written after a swing, else it is taken for a take", sheet.drill().id())
+          .isEqualTo(sheet.drill().swing());
       long both = sheet.players().stream().filter(p -> p.bats() == Bats.SWITCH).count();
       assertThat(both).isPositive();
       assertThat(says.split(": " + sides, -1)).hasSize((int) both + 1);
