@@ -181,7 +181,10 @@ final class ClubTables {
         .flatMap(bytes -> Workbook.parse(bytes, folder.shown(name), told));
   }
 
-  /** The table in a file of text or in a list. */
+  /**
+   * The table in a file of text or in a list. What is called a list and is none may be a table of
+   * rows on which safety rests.
+   */
   private Optional<Table> text(String name, Consumer<Problem> told) {
     if (ClubFiles.Form.of(name).filter(f -> f == ClubFiles.Form.LIST).isEmpty()) {
       return rows(name, told);
@@ -192,7 +195,8 @@ final class ClubTables {
             .plain(name, told)
             .flatMap(text -> YamlTable.parse(text.text(), folder.shown(name), found));
     found.forEach(told);
-    return table;
+    return table.or(
+        () -> rows(name, problem -> {}).filter(rows -> Strays.byHeader(rows).isPresent()));
   }
 
   private Optional<Table> rows(String name, Consumer<Problem> told) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
@@ -172,7 +173,7 @@ public final class NewClub {
 
   /** The drills of each ladder, in the order of the curriculum. */
   private static void drills(Curriculum curriculum, String language, StringBuilder text) {
-    for (Skill skill : Skill.values()) {
+    for (Skill skill : new TreeSet<>(curriculum.ladders().keySet())) {
       text.append('\n').append(curriculum.ladders().get(skill).name().in(language)).append('\n');
       for (Drill drill : curriculum.drills(skill)) {
         text.append(String.format("  %-20s%s%n", drill.id(), drill.name().in(language)));
