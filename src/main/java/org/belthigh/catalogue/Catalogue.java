@@ -13,6 +13,7 @@ import java.util.TreeMap;
  * @param precedence rule ids, the one that wins first
  * @param growth stature for age
  * @param heatTables what to change in a practice by heat
+ * @param whoEnds whose word ends which complaint
  */
 public record Catalogue(
     Map<String, Source> sources,
@@ -22,7 +23,8 @@ public record Catalogue(
     List<String> precedence,
     Map<String, Curriculum> curricula,
     Growth growth,
-    Map<String, HeatTable> heatTables) {
+    Map<String, HeatTable> heatTables,
+    WhoEnds whoEnds) {
   public Catalogue {
     sources = sorted(sources);
     parameters = sorted(parameters);
@@ -33,7 +35,7 @@ public record Catalogue(
     heatTables = sorted(heatTables);
   }
 
-  /** A catalogue without heat tables. */
+  /** A catalogue without heat tables, in which nobody ends anything. */
   public Catalogue(
       Map<String, Source> sources,
       Map<String, Parameter> parameters,
@@ -42,7 +44,16 @@ public record Catalogue(
       List<String> precedence,
       Map<String, Curriculum> curricula,
       Growth growth) {
-    this(sources, parameters, ruleBooks, rules, precedence, curricula, growth, Map.of());
+    this(
+        sources,
+        parameters,
+        ruleBooks,
+        rules,
+        precedence,
+        curricula,
+        growth,
+        Map.of(),
+        WhoEnds.NOBODY);
   }
 
   /** The same with one more curriculum. */
@@ -50,7 +61,13 @@ public record Catalogue(
     Map<String, Curriculum> all = new TreeMap<>(curricula);
     all.put(curriculum.id(), curriculum);
     return new Catalogue(
-        sources, parameters, ruleBooks, rules, precedence, all, growth, heatTables);
+        sources, parameters, ruleBooks, rules, precedence, all, growth, heatTables, whoEnds);
+  }
+
+  /** The same with another table of who ends what. */
+  public Catalogue with(WhoEnds other) {
+    return new Catalogue(
+        sources, parameters, ruleBooks, rules, precedence, curricula, growth, heatTables, other);
   }
 
   private static <V> Map<String, V> sorted(Map<String, V> map) {

@@ -169,17 +169,47 @@ public final class CatalogueLoader {
         byId(every("rules/heat/", f -> List.of(HeatTableFile.read(f, places))), HeatTable::id);
     Map<String, RuleEntry> rules = byId(ruleEntries(), RuleEntry::id);
     List<String> precedence = one("rules/precedence.yaml", this::precedence);
+    Map<String, WhoEnds.Line> whoEnds =
+        byId(one("rules/hold/who-ends.yaml", this::whoEnds), WhoEnds.Line::complaint);
     if (problems.stream().noneMatch(Problem::isFault)) {
       // with a part missing, whatever names it would be a fault too
       resolveSources(sources.keySet(), parameters, books, rules);
       heat.values().forEach(table -> sourcesOf(table, sources.keySet()));
+      whoEnds
+          .values()
+          .forEach(
+              line ->
+                  places.resolve(
+                      "complaint",
+                      line.complaint(),
+                      "source",
+                      "source",
+                      line.source(),
+                      sources.keySet()));
       resolveReads(rules, parameters);
       resolvePrecedence(precedence, rules.keySet());
     }
     Map<String, Curriculum> curricula = byId(curricula(parameters), Curriculum::id);
     Growth growth = new Growth(one("rules/growth/cdc-stature.yaml", this::growth));
     refuseStrangers();
-    return new Catalogue(sources, parameters, books, rules, precedence, curricula, growth, heat);
+    return new Catalogue(
+        sources, parameters, books, rules, precedence, curricula, growth, heat, table(whoEnds));
+  }
+
+  private List<WhoEnds.Line> whoEnds(Fields f) {
+    return f.each(
+        "who_ends",
+        row -> {
+          places.note("complaint", row.text("complaint"), row);
+          return new WhoEnds.Line(row.text("complaint"), row.texts("by"), row.text("source"));
+        });
+  }
+
+  private static WhoEnds table(Map<String, WhoEnds.Line> lines) {
+    Map<String, WhoEnds.Row> rows = new TreeMap<>();
+    lines.forEach(
+        (id, line) -> rows.put(id, new WhoEnds.Row(new LinkedHashSet<>(line.by()), line.source())));
+    return new WhoEnds(rows);
   }
 
   private List<Growth.Row> growth(Fields f) {

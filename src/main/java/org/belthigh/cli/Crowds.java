@@ -7,14 +7,19 @@ import org.belthigh.intake.ClubRecord;
 
 /** Groups so large that planning them takes minutes: said beforehand, with what may be meant. */
 final class Crowds {
+  private static final int SECONDS_A_MINUTE = 60;
+
   /** Players from which a wait is felt. */
   private static final int MANY = 150;
 
   /**
    * Six weeks with all sheets, on two cores that did little else: 200 players took 8 seconds, 600
-   * took 24, 1,500 took 72 (2026-12-01). A sense of size, and no promise.
+   * took 24, 1,500 took 72 (2026-12-01), 5,000 took nine minutes (before). Two terms fit that; a
+   * sense of size, and no promise.
    */
-  private static final int PLAYERS_A_MINUTE = 1_200;
+  private static final double SECONDS_A_PLAYER = 0.036;
+
+  private static final double SECONDS_A_PAIR = 0.0000144;
 
   private Crowds() {}
 
@@ -42,7 +47,8 @@ final class Crowds {
   }
 
   private static String notice(String group, long size) {
-    long minutes = (size + PLAYERS_A_MINUTE - 1) / PLAYERS_A_MINUTE;
+    double seconds = SECONDS_A_PLAYER * size + SECONDS_A_PAIR * size * size;
+    long minutes = (long) Math.ceil(seconds / SECONDS_A_MINUTE);
     return group
         + " has "
         + size

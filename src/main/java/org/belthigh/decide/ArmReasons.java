@@ -33,7 +33,8 @@ final class ArmReasons {
             about.caught(),
             "edition",
             about.edition());
-    return new Reason(verdict.rule(), withBars(withRest(phrase, about.rest()), about));
+    return new Reason(
+        verdict.rule(), withBars(withRest(phrase, about.rest()), about), verdict.saysYes());
   }
 
   private static Phrase withRest(Phrase phrase, ArmDay.Rest rest) {

@@ -31,6 +31,7 @@ final class ArmRun {
   private final List<Hold> holds;
   private final ClubRecord known;
   private final List<ArmLog> logs;
+  private List<Object> facts = List.of();
   private final Map<String, List<LocalDate>> days = new HashMap<>();
   private final Map<Asked, List<ArmVerdict>> verdicts = new HashMap<>();
   private final Map<String, List<ReportVerdict>> reports = new HashMap<>();
@@ -59,16 +60,26 @@ final class ArmRun {
   static ArmRun of(
       ClubRecord record, LocalDate on, List<Editions> books, int askAfter, List<Hold> holds) {
     ArmRun run = new ArmRun(record.upTo(on), on, books, holds);
-    List<Object> facts = new ArrayList<>();
-    for (ArmLog log : run.logs) {
-      facts.addAll(run.days(log));
-      facts.add(run.lastReport(log, askAfter));
-      run.year(log).ifPresent(facts::add);
-      books.forEach(book -> facts.addAll(log.recent(book, on)));
-    }
-    RuleBase.shared().fire(facts).forEach(run::keep);
-    facts.stream().filter(ArmDay.class::isInstance).forEach(f -> run.requireAnswer((ArmDay) f));
+    run.facts = List.copyOf(run.gathered(askAfter));
+    RuleBase.shared().fire(run.facts).forEach(run::keep);
+    run.facts.stream().filter(ArmDay.class::isInstance).forEach(f -> run.requireAnswer((ArmDay) f));
     return run;
+  }
+
+  private List<Object> gathered(int askAfter) {
+    List<Object> gathered = new ArrayList<>();
+    for (ArmLog log : logs) {
+      gathered.addAll(days(log));
+      gathered.add(lastReport(log, askAfter));
+      year(log).ifPresent(gathered::add);
+      books.forEach(book -> gathered.addAll(log.recent(book, on)));
+    }
+    return gathered;
+  }
+
+  /** What the rules were given. */
+  List<Object> facts() {
+    return facts;
   }
 
   private ArmLog log(Player player, List<Outing> outings) {

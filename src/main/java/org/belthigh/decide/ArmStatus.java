@@ -29,9 +29,6 @@ public record ArmStatus(
     Optional<LocalDate> knownTo,
     boolean askFirst,
     List<Reason> because) {
-  /** The rule that says yes. */
-  private static final String YES = "ARM-010";
-
   public ArmStatus {
     Objects.requireNonNull(answer);
     Objects.requireNonNull(bothAges);
@@ -74,7 +71,7 @@ public record ArmStatus(
     }
     List<Reason> all =
         Stream.concat(because.stream(), later.because.stream())
-            .filter(r -> !(barred || ask) || !r.rule().equals(YES))
+            .filter(r -> !(barred || ask) || !r.saysYes())
             .distinct()
             .toList();
     return all.isEmpty() ? later.because : all;

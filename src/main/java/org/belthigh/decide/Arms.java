@@ -24,16 +24,6 @@ import org.belthigh.model.Phrase;
  * for too long is asked first.
  */
 public final class Arms {
-  /** Rules that keep a pitcher back for a number of days, and no more. */
-  private static final Set<String> REST_RULES = Set.of("ARM-004", "ARM-005", "ARM-020", "ARM-026");
-
-  /** Those of them that look at days before alone, so that an outing on the day changes nothing. */
-  private static final Set<String> OWED_BEFORE = Set.of("ARM-004", "ARM-005");
-
-  /** Rules of which the strictest book's answer stands for all, the club's own among them. */
-  private static final Set<String> STRICTEST_SPEAKS =
-      Set.of("ARM-004", "ARM-005", "ARM-006", "ARM-010", "ARM-026");
-
   private static final Comparator<ArmVerdict> STRICTEST =
       Comparator.comparing((ArmVerdict v) -> v.about().restOwedTo())
           .reversed()
@@ -109,7 +99,8 @@ public final class Arms {
     return List.copyOf(once.values());
   }
 
-  private ArmRun run(ClubRecord record, LocalDate on) {
+  /** One run of the rules for that day. */
+  ArmRun run(ClubRecord record, LocalDate on) {
     List<Editions> books = Editions.of(record.club(), catalogue, on);
     int askAfter = (int) catalogue.parameter("ask-after-days").on(on).at(AgeBand.AGE_7_8);
     return ArmRun.of(record, on, books, askAfter, holds.of(record, on));
@@ -173,7 +164,7 @@ public final class Arms {
    * says it.
    */
   private static boolean speaks(ArmVerdict verdict, List<ArmVerdict> today) {
-    return STRICTEST_SPEAKS.contains(verdict.rule())
+    return verdict.speaks() == ArmVerdict.Speaks.STRICTEST
         ? today.stream()
             .filter(v -> v.rule().equals(verdict.rule()))
             .min(STRICTEST)
@@ -205,7 +196,8 @@ public final class Arms {
             .flatMap(d -> run.verdicts(log.player().id(), Reckoning.BOOK, d).stream())
             .filter(
                 v ->
-                    (v.about().day().isBefore(after) ? OWED_BEFORE : REST_RULES).contains(v.rule()))
+                    v.waits() == ArmVerdict.Waits.REST
+                        || (v.waits() == ArmVerdict.Waits.ROOM && !v.about().day().isBefore(after)))
             .toList();
     List<LocalDate> days = resting.stream().map(v -> v.about().day()).sorted().toList();
     return days.stream()

@@ -6,10 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.WhoEnds;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Unread;
@@ -19,14 +22,6 @@ import org.belthigh.model.Phrase;
 
 /** The safety stops that follow from {@code wellness.csv}. Pitchers' rest days: {@link Arms}. */
 public final class Holds {
-  private static final List<Wellness.Kind> COMPLAINTS =
-      List.of(
-          Wellness.Kind.HEAD_INJURY,
-          Wellness.Kind.ARM_PAIN,
-          Wellness.Kind.BACK_PAIN,
-          Wellness.Kind.ILLNESS,
-          Wellness.Kind.OTHER_PAIN);
-
   /** What is followed by days with less. */
   private static final List<Wellness.Kind> EASED_BACK =
       List.of(Wellness.Kind.HEAD_INJURY, Wellness.Kind.ARM_PAIN, Wellness.Kind.BACK_PAIN);
@@ -43,22 +38,69 @@ public final class Holds {
    * order, then by rule. Sore arms and backs give two: throwing and swinging.
    */
   public List<Hold> of(ClubRecord record, LocalDate on) {
+    List<Verdict> verdicts = verdicts(record, on);
+    List<Hold> holds = new ArrayList<>();
+    for (Player player : record.players()) {
+      Map<String, List<HoldVerdict>> stops = new TreeMap<>();
+      List<LostVerdict> lost = new ArrayList<>();
+      for (Verdict verdict : verdicts) {
+        if (verdict instanceof HoldVerdict stop && stop.open().player().equals(player.id())) {
+          stops.computeIfAbsent(stop.rule(), rule -> new ArrayList<>()).add(stop);
+        } else if (verdict instanceof LostVerdict l && l.report().player().equals(player.id())) {
+          lost.add(l);
+        }
+      }
+      Stream.concat(
+              stops.values().stream().map(stop -> hold(stop, verdicts)),
+              lost.stream().map(this::hold))
+          .sorted(Comparator.comparing(hold -> hold.because().rule()))
+          .forEach(holds::add);
+    }
+    return List.copyOf(holds);
+  }
+
+  /** All that the rules conclude of the reports up to the end of {@code on}, by rule. */
+  List<Verdict> verdicts(ClubRecord record, LocalDate on) {
+    return RuleBase.shared().fire(facts(record, on));
+  }
+
+  /** What was reported up to the end of {@code on}, and who may end what. */
+  List<Object> facts(ClubRecord record, LocalDate on) {
     ClubRecord known = record.upTo(on);
+    List<Object> facts = new ArrayList<>(whoEnds());
+    facts.add(new HealthAsked(on));
     Map<String, List<Wellness>> reports =
         known.wellness().stream().collect(Collectors.groupingBy(Wellness::player));
-    List<Object> facts = new ArrayList<>();
     for (Player player : record.players()) {
-      List<Wellness> rows =
-          reports.getOrDefault(player.id(), List.of()).stream()
-              .sorted(Comparator.comparing(Wellness::date))
-              .toList();
-      COMPLAINTS.forEach(kind -> addFacts(player, kind, rows, on, facts));
+      reports
+          .getOrDefault(player.id(), List.of())
+          .forEach(row -> facts.add(fact(player.firstName(), row)));
       facts.addAll(lost(known, player, on));
     }
-    List<Verdict> verdicts = RuleBase.shared().fire(facts);
-    return record.players().stream()
-        .flatMap(p -> verdicts.stream().filter(v -> of(p, v)).map(v -> hold(v, verdicts)))
-        .toList();
+    return facts;
+  }
+
+  private List<Object> whoEnds() {
+    WhoEnds table = catalogue.whoEnds();
+    List<Object> facts = new ArrayList<>();
+    for (Wellness.Kind kind : Wellness.Kind.values()) {
+      Stream.of(Wellness.Role.values())
+          .filter(role -> table.ends(kind.id(), role.id()))
+          .forEach(role -> facts.add(new MayEnd(kind, Optional.of(role))));
+      if (table.ends(kind.id(), WhoEnds.SYMPTOM_FREE)) {
+        facts.add(new SymptomFreeEnds(kind));
+      }
+    }
+    return facts;
+  }
+
+  private static Object fact(String name, Wellness row) {
+    return switch (row.kind()) {
+      case CLEARED ->
+          new Clearance(row.player(), name, row.clears().orElse(row.kind()), row.by(), row.date());
+      case SYMPTOM_FREE -> new SymptomFree(row.player(), name, row.date());
+      default -> new Report(row.player(), name, row.kind(), row.date());
+    };
   }
 
   /**
@@ -85,7 +127,7 @@ public final class Holds {
   public Map<String, Comeback> comebacks(ClubRecord record, LocalDate on) {
     int days = (int) catalogue.parameter("days-after-clearance").on(on).at(AgeBand.AGE_7_8);
     return record.upTo(on).wellness().stream()
-        .filter(w -> EASED_BACK.stream().anyMatch(w::ends))
+        .filter(w -> EASED_BACK.stream().anyMatch(k -> w.ends(k, catalogue.whoEnds())))
         .map(w -> new Comeback(w.player(), w.date(), w.date().plusDays(days - 1L)))
         .filter(c -> c.on(on))
         .collect(
@@ -112,14 +154,6 @@ public final class Holds {
             && other.until().isEmpty();
   }
 
-  private static boolean of(Player player, Verdict verdict) {
-    String held =
-        verdict instanceof HoldVerdict hold
-            ? hold.complaint().player()
-            : verdict instanceof LostVerdict lost ? lost.report().player() : "";
-    return held.equals(player.id());
-  }
-
   /** Reports that may be about this player and could not be read. */
   private static List<LostReport> lost(ClubRecord known, Player player, LocalDate on) {
     return known.unread().stream()
@@ -129,82 +163,6 @@ public final class Holds {
         .distinct()
         .sorted(Comparator.comparing(LostReport::date))
         .toList();
-  }
-
-  /** Adds the complaint of that kind which is not over, and what was to end it and does not. */
-  private static void addFacts(
-      Player player, Wellness.Kind kind, List<Wellness> rows, LocalDate on, List<Object> facts) {
-    List<LocalDate> open = open(kind, rows);
-    if (open.isEmpty()) {
-      return;
-    }
-    LocalDate last = open.get(open.size() - 1);
-    facts.add(complaint(player, kind, open.get(0), last, Optional.empty()));
-    if (kind == Wellness.Kind.OTHER_PAIN && last.equals(on)) {
-      facts.add(complaint(player, kind, on, on, Optional.of(on)));
-    }
-    facts.addAll(idle(player, kind, rows, open));
-  }
-
-  private static Complaint complaint(
-      Player player,
-      Wellness.Kind kind,
-      LocalDate first,
-      LocalDate last,
-      Optional<LocalDate> until) {
-    return new Complaint(player.id(), kind, first, last, until, player.firstName());
-  }
-
-  /** Days of the reports that no row of a later day has ended, in order. */
-  private static List<LocalDate> open(Wellness.Kind kind, List<Wellness> rows) {
-    Optional<LocalDate> ended =
-        rows.stream().filter(r -> r.ends(kind)).map(Wellness::date).max(Comparator.naturalOrder());
-    return rows.stream()
-        .filter(r -> r.kind() == kind)
-        .map(Wellness::date)
-        .filter(day -> ended.filter(day::isBefore).isEmpty())
-        .distinct()
-        .sorted()
-        .toList();
-  }
-
-  private static List<IdleClearance> idle(
-      Player player, Wellness.Kind kind, List<Wellness> rows, List<LocalDate> open) {
-    return rows.stream()
-        .filter(r -> !r.kind().holds() && !r.date().isBefore(open.get(0)))
-        .flatMap(r -> why(r, kind, open).stream().map(why -> idle(player, kind, r, why)))
-        .distinct()
-        .sorted(
-            Comparator.comparing(IdleClearance::date)
-                .thenComparing(IdleClearance::why)
-                .thenComparing(c -> c.by().map(Enum::ordinal).orElse(-1)))
-        .toList();
-  }
-
-  private static IdleClearance idle(
-      Player player, Wellness.Kind kind, Wellness row, IdleClearance.Why why) {
-    Optional<Wellness.Role> by = row.by().filter(role -> why == IdleClearance.Why.ROLE);
-    return new IdleClearance(player.id(), kind, why, by, row.date(), player.firstName());
-  }
-
-  /**
-   * Why {@code row} does not end what is {@code open}; empty where it has nothing to do with it.
-   */
-  private static Optional<IdleClearance.Why> why(
-      Wellness row, Wellness.Kind kind, List<LocalDate> open) {
-    if (row.meantFor(kind) && !row.ends(kind)) {
-      return Optional.of(IdleClearance.Why.ROLE);
-    }
-    if (row.kind() == Wellness.Kind.SYMPTOM_FREE && !row.ends(kind)) {
-      return Optional.of(IdleClearance.Why.SYMPTOM_FREE);
-    }
-    return open.contains(row.date()) && row.endsAny()
-        ? Optional.of(IdleClearance.Why.SAME_DAY)
-        : Optional.empty();
-  }
-
-  private Hold hold(Verdict verdict, List<Verdict> all) {
-    return verdict instanceof LostVerdict lost ? hold(lost) : hold((HoldVerdict) verdict, all);
   }
 
   private Hold hold(LostVerdict lost) {
@@ -222,37 +180,44 @@ public final class Holds {
         List.of());
   }
 
-  private Hold hold(HoldVerdict held, List<Verdict> all) {
-    Complaint complaint = held.complaint();
+  /** One stop for all the open reports of a kind: from the first on, and said of the latest. */
+  private Hold hold(List<HoldVerdict> stops, List<Verdict> all) {
+    List<Open> open =
+        stops.stream().map(HoldVerdict::open).sorted(Comparator.comparing(Open::date)).toList();
+    HoldVerdict stop = stops.get(0);
+    Open first = open.get(0);
+    Open last = open.get(open.size() - 1);
     return new Hold(
-        complaint.player(),
-        held.kind(),
-        complaint.first(),
-        complaint.until(),
+        first.player(),
+        stop.kind(),
+        first.date(),
+        Optional.of(last.date()).filter(day -> stop.thatDayAlone()),
         new Reason(
-            held.rule(),
-            Phrase.of(held.rule(), "player", complaint.name(), "date", complaint.last())),
-        catalogue.rule(held.rule()).source(),
-        Phrase.of("hold.ends." + complaint.kind().id()),
-        Optional.of(complaint.kind()),
-        notes(complaint, all));
+            stop.rule(), Phrase.of(stop.rule(), "player", first.name(), "date", last.date())),
+        catalogue.rule(stop.rule()).source(),
+        Phrase.of("hold.ends." + first.kind().id()),
+        Optional.of(first.kind()),
+        notes(first, all));
   }
 
-  private static List<Reason> notes(Complaint complaint, List<Verdict> all) {
+  /** The words that were to end what is open, and do not. */
+  private static List<Reason> notes(Open open, List<Verdict> all) {
     return all.stream()
-        .filter(v -> v instanceof ClearanceVerdict)
-        .map(v -> (ClearanceVerdict) v)
-        .filter(v -> v.clearance().player().equals(complaint.player()))
-        .filter(v -> v.clearance().kind() == complaint.kind())
+        .filter(ClearanceVerdict.class::isInstance)
+        .map(ClearanceVerdict.class::cast)
+        .filter(v -> v.player().equals(open.player()) && v.kind() == open.kind())
+        .sorted(
+            Comparator.comparing(ClearanceVerdict::rule)
+                .thenComparing(ClearanceVerdict::date)
+                .thenComparing(v -> v.by().map(Enum::ordinal).orElse(-1)))
         .map(Holds::note)
         .toList();
   }
 
-  private static Reason note(ClearanceVerdict verdict) {
-    IdleClearance clearance = verdict.clearance();
-    Phrase says = Phrase.of(verdict.rule(), "player", clearance.name(), "date", clearance.date());
+  private static Reason note(ClearanceVerdict word) {
+    Phrase says = Phrase.of(word.rule(), "player", word.name(), "date", word.date());
     return new Reason(
-        verdict.rule(),
-        clearance.by().map(by -> says.with("by", Phrase.of("role." + by.id()))).orElse(says));
+        word.rule(),
+        word.by().map(by -> says.with("by", Phrase.of("role." + by.id()))).orElse(says));
   }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Step;
@@ -112,6 +113,7 @@ public final class Progress {
         because(chosen.rule(), player, walk, evidence),
         settles(chosen.outcome(), walk, evidence),
         ranked.stream().map(ProgressVerdict::rule).toList(),
+        ranked.stream().map(ProgressVerdict::because).collect(Collectors.toSet()),
         evidence,
         walk.placement());
   }

@@ -6,13 +6,16 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
+import org.kie.api.event.rule.ObjectDeletedEvent;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
 
@@ -37,6 +40,11 @@ final class RuleBase {
     this.rules = rules;
   }
 
+  /** The rules of those models, in their order. */
+  static RuleBase of(List<Model> models) {
+    return new RuleBase(KieBaseBuilder.createKieBaseFromModel(models));
+  }
+
   /** The one rule base, loaded at the first call. */
   static RuleBase shared() {
     return Holder.LOADED;
@@ -48,11 +56,11 @@ final class RuleBase {
   }
 
   private static final class Holder {
-    private static final RuleBase LOADED =
-        new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()));
+    private static final RuleBase LOADED = of(models());
   }
 
-  private static List<Model> models() {
+  /** One model a pack, as they were built. */
+  static List<Model> models() {
     List<Model> models = new ArrayList<>();
     for (String name : modelNames()) {
       models.add(model(name));
@@ -110,11 +118,11 @@ final class RuleBase {
    * @throws IllegalStateException if the rules do not come to rest
    */
   List<Verdict> fire(List<?> facts) {
-    List<Verdict> verdicts = new ArrayList<>();
+    Set<Verdict> standing = new LinkedHashSet<>();
     int limit = FIRINGS_PER_FACT * (facts.size() + 1);
     KieSession session = rules.newKieSession();
     try {
-      session.addEventListener(new Collector(verdicts));
+      session.addEventListener(new Collector(standing));
       facts.forEach(session::insert);
       if (session.fireAllRules(limit) >= limit) {
         throw new IllegalStateException(
@@ -123,21 +131,28 @@ final class RuleBase {
     } finally {
       session.dispose();
     }
-    verdicts.sort(Comparator.comparing(Verdict::rule));
-    return List.copyOf(verdicts);
+    return standing.stream().sorted(Comparator.comparing(Verdict::rule)).toList();
   }
 
+  /** Keeps what was concluded and not taken back, in the order in which it was reached. */
   private static final class Collector extends DefaultRuleRuntimeEventListener {
-    private final List<Verdict> verdicts;
+    private final Set<Verdict> standing;
 
-    Collector(List<Verdict> verdicts) {
-      this.verdicts = verdicts;
+    Collector(Set<Verdict> standing) {
+      this.standing = standing;
     }
 
     @Override
     public void objectInserted(ObjectInsertedEvent event) {
       if (event.getObject() instanceof Verdict verdict) {
-        verdicts.add(verdict);
+        standing.add(verdict);
+      }
+    }
+
+    @Override
+    public void objectDeleted(ObjectDeletedEvent event) {
+      if (event.getOldObject() instanceof Verdict verdict) {
+        standing.remove(verdict);
       }
     }
   }

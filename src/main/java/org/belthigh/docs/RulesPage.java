@@ -59,6 +59,7 @@ final class RulesPage {
           .filter(rule -> rule.pack().equals(pack))
           .forEach(rule -> rule(page, rule));
     }
+    whoEnds(page);
     page.heading(2, "Rule books");
     page.paragraph(
         "Days of rest are full calendar days; the day of pitching is not one. Each outing is judged"
@@ -71,6 +72,19 @@ final class RulesPage {
             + " temperatures. Where tables differ all are shown, the strictest first.");
     catalogue.heatTables().values().forEach(table -> heat(page, table));
     return page.toString();
+  }
+
+  /** The table that the rules of holds read. */
+  private void whoEnds(Markdown page) {
+    page.heading(2, "Who may end what");
+    page.paragraph(
+        "Whose word ends a complaint of an earlier day. Nobody else's does, and a word of the same"
+            + " day never.");
+    page.head("Complaint", "Ended by the word of", "Source");
+    catalogue
+        .whoEnds()
+        .rows()
+        .forEach((what, row) -> page.row(what, String.join(", ", row.by()), source(row.source())));
   }
 
   private void rule(Markdown page, RuleEntry rule) {

@@ -54,7 +54,7 @@ final class FolderReading {
     Logs logs = logs(bearings);
     CalendarRows calendar = new CalendarRows(bearings);
     OtherRows others = new OtherRows(bearings);
-    SafetyRows safety = new SafetyRows(bearings);
+    SafetyRows safety = new SafetyRows(bearings, catalogue.whoEnds());
     safety.doubtful(doubtful);
     List<Event> events = sheet("calendar", Sheet.of(CalendarRows.COLUMNS, calendar::row));
     List<Outing> outings =
@@ -74,7 +74,7 @@ final class FolderReading {
     tables.lookThrough(safety);
     problems.addAll(logs.remarks());
     problems.addAll(UpsideDown.remarks(tosses));
-    problems.addAll(OpenComplaints.remarks(wellness));
+    problems.addAll(OpenComplaints.remarks(wellness, catalogue.whoEnds()));
     return new ClubRecord(
         club,
         List.copyOf(bearings.players().values()),

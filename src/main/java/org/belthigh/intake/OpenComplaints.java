@@ -3,6 +3,7 @@ package org.belthigh.intake;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.belthigh.catalogue.WhoEnds;
 import org.belthigh.model.Problem;
 
 /**
@@ -11,14 +12,16 @@ import org.belthigh.model.Problem;
  */
 final class OpenComplaints {
   private final List<Wellness> rows;
+  private final WhoEnds whoEnds;
 
-  private OpenComplaints(List<Wellness> rows) {
+  private OpenComplaints(List<Wellness> rows, WhoEnds whoEnds) {
     this.rows = rows;
+    this.whoEnds = whoEnds;
   }
 
   /** The remarks on {@code rows}, a complaint at most one; rows may stand in any order. */
-  static List<Problem> remarks(List<Wellness> rows) {
-    OpenComplaints all = new OpenComplaints(rows);
+  static List<Problem> remarks(List<Wellness> rows, WhoEnds whoEnds) {
+    OpenComplaints all = new OpenComplaints(rows, whoEnds);
     return rows.stream()
         .filter(row -> row.kind().holds() && all.open(row))
         .flatMap(row -> all.remark(row))
@@ -26,7 +29,7 @@ final class OpenComplaints {
   }
 
   private boolean open(Wellness complaint) {
-    return after(complaint).noneMatch(row -> row.ends(complaint.kind()));
+    return after(complaint).noneMatch(row -> row.ends(complaint.kind(), whoEnds));
   }
 
   private Stream<Wellness> after(Wellness complaint) {
@@ -44,7 +47,7 @@ final class OpenComplaints {
     return Stream.concat(
             ends(complaint)
                 .filter(row -> row.date().equals(complaint.date()))
-                .filter(Wellness::endsAny)
+                .filter(row -> row.endsAny(whoEnds))
                 .map(row -> sameDay(complaint, row)),
             after(complaint)
                 .filter(row -> row.kind() == Wellness.Kind.SYMPTOM_FREE)

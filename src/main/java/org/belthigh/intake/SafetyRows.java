@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import org.belthigh.catalogue.WhoEnds;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
 import org.belthigh.model.Problem;
@@ -23,10 +24,15 @@ final class SafetyRows {
   private static final int MOST_INNINGS = 20;
 
   private final Bearings bearings;
+  private final WhoEnds whoEnds;
   private final List<Unread> unread = new ArrayList<>();
 
-  SafetyRows(Bearings bearings) {
+  /**
+   * @param whoEnds for the remark on a clearance that ends nothing
+   */
+  SafetyRows(Bearings bearings, WhoEnds whoEnds) {
     this.bearings = bearings;
+    this.whoEnds = whoEnds;
   }
 
   /** What could not be read, in the order of reading. */
@@ -175,15 +181,16 @@ final class SafetyRows {
     return Arrays.stream(Wellness.Kind.values()).filter(Wellness.Kind::holds).toList();
   }
 
-  private static void checkRole(
+  private void checkRole(
       Cells cells, Wellness.Kind kind, Optional<Wellness.Kind> clears, Optional<Wellness.Role> by) {
-    if (kind != Wellness.Kind.CLEARED || clears.orElseThrow().endedBy(by.orElseThrow())) {
+    if (kind != Wellness.Kind.CLEARED
+        || whoEnds.ends(clears.orElseThrow().id(), by.orElseThrow().id())) {
       return;
     }
     List<String> roles =
         Arrays.stream(Wellness.Role.values())
-            .filter(clears.get()::endedBy)
             .map(Wellness.Role::id)
+            .filter(role -> whoEnds.ends(clears.get().id(), role))
             .toList();
     cells.warning(
         "by",

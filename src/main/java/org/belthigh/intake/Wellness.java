@@ -2,10 +2,8 @@ package org.belthigh.intake;
 
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.Optional;
-import java.util.Set;
+import org.belthigh.catalogue.WhoEnds;
 import org.belthigh.model.Coded;
 import org.belthigh.model.Origin;
 
@@ -24,17 +22,18 @@ public record Wellness(
     String note,
     Origin origin) {
   /** Whether this row ends a complaint of {@code complaint} that is dated before it. */
-  public boolean ends(Kind complaint) {
+  public boolean ends(Kind complaint, WhoEnds whoEnds) {
     return switch (kind) {
-      case SYMPTOM_FREE -> complaint == Kind.OTHER_PAIN || complaint == Kind.ILLNESS;
-      case CLEARED -> meantFor(complaint) && by.filter(complaint::endedBy).isPresent();
+      case SYMPTOM_FREE -> whoEnds.ends(complaint.id(), kind.id());
+      case CLEARED ->
+          meantFor(complaint) && by.filter(r -> whoEnds.ends(complaint.id(), r.id())).isPresent();
       default -> false;
     };
   }
 
   /** Whether this row ends a complaint of any kind. */
-  public boolean endsAny() {
-    return Arrays.stream(Kind.values()).anyMatch(this::ends);
+  boolean endsAny(WhoEnds whoEnds) {
+    return Arrays.stream(Kind.values()).anyMatch(complaint -> ends(complaint, whoEnds));
   }
 
   /** Whether this is a clearance that names {@code complaint}, by whomever. */
@@ -56,21 +55,6 @@ public record Wellness(
     public boolean holds() {
       return this != CLEARED && this != SYMPTOM_FREE;
     }
-
-    /**
-     * Whether the word of {@code role} ends this complaint.
-     *
-     * <p>A head injury: physician, physician assistant, nurse practitioner or athletic trainer. Arm
-     * or back pain: those or a physical therapist. Other pain and illness: anybody.
-     */
-    public boolean endedBy(Role role) {
-      return switch (this) {
-        case HEAD_INJURY -> Role.HEADS.contains(role);
-        case ARM_PAIN, BACK_PAIN -> Role.HEADS.contains(role) || role == Role.PHYSICAL_THERAPIST;
-        case OTHER_PAIN, ILLNESS -> true;
-        case CLEARED, SYMPTOM_FREE -> false;
-      };
-    }
   }
 
   /** Who cleared. */
@@ -81,11 +65,6 @@ public record Wellness(
     ATHLETIC_TRAINER,
     PHYSICAL_THERAPIST,
     PARENT,
-    COACH;
-
-    /** Who may end a head injury. Named one by one, so that no new role slips in between. */
-    private static final Set<Role> HEADS =
-        Collections.unmodifiableSet(
-            EnumSet.of(PHYSICIAN, PHYSICIAN_ASSISTANT, NURSE_PRACTITIONER, ATHLETIC_TRAINER));
+    COACH
   }
 }

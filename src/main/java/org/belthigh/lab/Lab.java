@@ -92,7 +92,8 @@ public final class Lab {
         old.precedence(),
         curricula,
         old.growth(),
-        old.heatTables());
+        old.heatTables(),
+        old.whoEnds());
   }
 
   /** Whether a skill is judged at all on the step that the age begins on. */

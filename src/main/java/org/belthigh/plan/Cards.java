@@ -244,7 +244,7 @@ final class Cards {
                 decision.step().name(),
                 "to",
                 decision.next().orElseThrow().name()));
-      } else if (Focus.dip(decision)) {
+      } else if (decision.dip()) {
         lines.add(Phrase.of("moves.easy"));
       } else if (decision.outcome() != Outcome.NOT_SEEN_ENOUGH) {
         decision

@@ -31,7 +31,7 @@ final class EasyWeek {
   /** The easy week of a player whose decisions are {@code decisions}; empty without a dip. */
   static Optional<EasyWeek> of(List<SkillDecision> decisions, Curriculum curriculum) {
     return decisions.stream()
-        .filter(Focus::dip)
+        .filter(SkillDecision::dip)
         .min(Comparator.comparing(SkillDecision::skill))
         .map(dipped -> of(decisions, dipped, curriculum));
   }
@@ -61,6 +61,7 @@ final class EasyWeek {
         dipped.because(),
         Optional.empty(),
         dipped.rules(),
+        dipped.standouts(),
         dipped.evidence(),
         dipped.placement());
   }

@@ -6,12 +6,13 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.Club;
+import org.belthigh.intake.Wellness;
 import org.belthigh.model.Phrase;
 
 /** The emergency sheets of a club: one a place, or one to fill in where the file names no place. */
 final class EmergencySheets {
-  /** Source of "not back on the same day": the rule for a hit to the head. */
-  private static final String HEAD_RULE = "HLD-001";
+  /** Whose source says "not back on the same day". */
+  private static final String HEAD = Wellness.Kind.HEAD_INJURY.id();
 
   private final Catalogue catalogue;
   private final Club club;
@@ -43,7 +44,7 @@ final class EmergencySheets {
   }
 
   private List<Phrase> sources() {
-    String head = catalogue.source(catalogue.rules().get(HEAD_RULE).source()).shortName();
+    String head = catalogue.source(catalogue.whoEnds().rows().get(HEAD).source()).shortName();
     return List.of(
         Phrase.of("emergency.source", "head", head), Phrase.of("emergency.source.first"));
   }

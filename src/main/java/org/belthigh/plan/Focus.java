@@ -32,14 +32,10 @@ final class Focus {
   private static int need(SkillDecision decision) {
     return switch (decision.outcome()) {
       case FIRM_UP -> 0;
-      case NOT_SEEN_ENOUGH -> played(decision) ? 4 : 1;
-      case KEEP_GOING -> played(decision) ? 4 : 2;
+      case NOT_SEEN_ENOUGH -> decision.played() ? 4 : 1;
+      case KEEP_GOING -> decision.played() ? 4 : 2;
       case MOVE_UP -> 3;
     };
-  }
-
-  private static boolean played(SkillDecision decision) {
-    return decision.rules().contains("PRG-009");
   }
 
   /** All skills, the most pressing first. */
@@ -70,7 +66,7 @@ final class Focus {
    */
   static LocalText cue(SkillDecision decision) {
     Step step = decision.workOn();
-    boolean easy = decision.outcome() == Outcome.FIRM_UP || dip(decision);
+    boolean easy = decision.outcome() == Outcome.FIRM_UP || decision.dip();
     return letGo(decision).map(Step.LetGo::cue).orElse(easy ? step.easyCue() : step.cue());
   }
 
@@ -88,10 +84,5 @@ final class Focus {
         .mapToDouble(Evidence.Reading::place)
         .min()
         .orElse(0);
-  }
-
-  /** Whether good weeks were followed by poor ones: less, and one simple cue. */
-  static boolean dip(SkillDecision decision) {
-    return decision.rules().contains("PRG-011");
   }
 }

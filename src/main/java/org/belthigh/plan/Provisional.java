@@ -47,14 +47,14 @@ final class Provisional {
   /** The first skill with an open question; the first of all where none has one. */
   private static SkillDecision open(List<SkillDecision> focus) {
     return focus.stream()
-        .filter(d -> Focus.dip(d) || d.next().isPresent() || d.settles().isPresent())
+        .filter(d -> d.dip() || d.next().isPresent() || d.settles().isPresent())
         .findFirst()
         .orElse(focus.get(0));
   }
 
   private Phrase on(SkillDecision decision) {
     LocalText step = decision.workOn().name();
-    if (Focus.dip(decision)) {
+    if (decision.dip()) {
       return Phrase.of("depends.easy", "step", step);
     }
     if (decision.outcome() == Outcome.MOVE_UP) {

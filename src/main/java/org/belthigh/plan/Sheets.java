@@ -17,6 +17,7 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.LaterRow;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Wellness;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Phrase;
 
 /** Puts what was decided and planned into the records that prints are drawn from. */
@@ -267,11 +268,11 @@ final class Sheets {
   }
 
   /** Whose word ends it; nobody's where it ends by a date, or when a row is put right. */
-  private static List<String> endedBy(Hold hold) {
+  private List<String> endedBy(Hold hold) {
+    Optional<String> cause = hold.cause().filter(c -> hold.until().isEmpty()).map(Coded::id);
     return Stream.of(Wellness.Role.values())
-        .filter(
-            role -> hold.until().isEmpty() && hold.cause().filter(c -> c.endedBy(role)).isPresent())
         .map(Wellness.Role::id)
+        .filter(role -> cause.filter(c -> catalogue.whoEnds().ends(c, role)).isPresent())
         .toList();
   }
 

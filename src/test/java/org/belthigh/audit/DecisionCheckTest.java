@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Curriculum;
@@ -166,6 +167,7 @@ class DecisionCheckTest {
         Phrase.of(rule),
         Optional.empty(),
         List.of(rule),
+        Set.of(),
         new Evidence(
             List.of(),
             1,

@@ -81,6 +81,7 @@ class SchemasTest {
         new Kind("sources", List.of("rules/sources.yaml"), SchemasTest::catalogue),
         new Kind("heat-table", under(all, "rules/heat/"), SchemasTest::catalogue),
         new Kind("units", List.of("rules/units.yaml"), SchemasTest::catalogue),
+        new Kind("who-ends", List.of("rules/hold/who-ends.yaml"), SchemasTest::catalogue),
         new Kind("precedence", List.of("rules/precedence.yaml"), SchemasTest::catalogue),
         new Kind("growth", under(all, "rules/growth/"), SchemasTest::catalogue));
   }

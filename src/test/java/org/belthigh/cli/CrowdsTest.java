@@ -26,7 +26,7 @@ class CrowdsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"150,1 minute or", "1201,2 minutes or", "5000,5 minutes or"})
+  @CsvSource({"150,1 minute or", "1201,2 minutes or", "5000,9 minutes or"})
   void a_large_group_says_about_how_long(int players, String minutes) {
     assertThat(Crowds.notices(club(players), Set.of(), Set.of()))
         .singleElement()

@@ -255,11 +255,14 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     want.restHold().ifPresent(w -> assertThat(restHold()).isEqualTo(w));
   }
 
-  /** Ids of the rules behind every reason given. */
+  /** Ids of the rules behind every reason given, and of those that reasons rest on. */
   List<String> fired() {
-    return reasons(new Arms(CATALOGUE).on(record, on).get(0), new Holds(CATALOGUE).of(record, on))
-        .stream()
-        .map(Reason::rule)
+    return Stream.concat(
+            reasons(new Arms(CATALOGUE).on(record, on).get(0), new Holds(CATALOGUE).of(record, on))
+                .stream()
+                .map(Reason::rule),
+            new Holds(CATALOGUE).verdicts(record, on).stream().map(Verdict::rule))
+        .distinct()
         .toList();
   }
 

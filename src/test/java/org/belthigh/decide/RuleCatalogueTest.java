@@ -105,6 +105,20 @@ class RuleCatalogueTest {
     }
   }
 
+  /** The auditor reads finished plans, in which the ids stand. */
+  @Test
+  void no_java_goes_by_the_id_of_a_rule() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+        if (!file.getParent().endsWith("audit")) {
+          assertThat(Files.readString(file))
+              .as(file.toString())
+              .doesNotContainPattern("\"(ARM|HLD|PRG)-[0-9]{3}\"");
+        }
+      }
+    }
+  }
+
   @Test
   void what_an_entry_reads_is_a_fact_that_exists() {
     for (RuleEntry entry : RuleCase.CATALOGUE.rules().values()) {

@@ -149,7 +149,10 @@ final class Fuzzing {
     sheet("throws.csv", this::outings);
     sheet(
         "wellness.csv",
-        () -> Sheet.of(SafetyRows.WELLNESS_COLUMNS, new SafetyRows(bearings)::wellness));
+        () ->
+            Sheet.of(
+                SafetyRows.WELLNESS_COLUMNS,
+                new SafetyRows(bearings, TestCatalogue.WHO_ENDS)::wellness));
     sheet("other.csv", () -> Sheet.of(OtherRows.SPORT_COLUMNS, others::sport));
     sheet("coach.csv", () -> Sheet.of(OtherRows.PLACEMENT_COLUMNS, others::placement));
     sheet("logs", () -> new Logs().sheet(false, bearings));
@@ -219,7 +222,8 @@ final class Fuzzing {
   }
 
   private Sheet<?> outings() {
-    return Sheet.of(SafetyRows.OUTING_COLUMNS, new SafetyRows(bearings)::outing);
+    return Sheet.of(
+        SafetyRows.OUTING_COLUMNS, new SafetyRows(bearings, TestCatalogue.WHO_ENDS)::outing);
   }
 
   private List<Problem> workbook(byte[] bytes) {

@@ -41,7 +41,9 @@ class OpenComplaintsTest {
   }
 
   private static List<String> said(Wellness... rows) {
-    return OpenComplaints.remarks(Arrays.asList(rows)).stream().map(Problem::text).toList();
+    return OpenComplaints.remarks(Arrays.asList(rows), TestCatalogue.WHO_ENDS).stream()
+        .map(Problem::text)
+        .toList();
   }
 
   @Test
@@ -122,12 +124,12 @@ class OpenComplaintsTest {
       Kind complaint, Kind kind, Kind clears, Role by, boolean ends) {
     Wellness row = row(6, "p01", kind, clears, by);
 
-    assertThat(row.ends(complaint)).isEqualTo(ends);
+    assertThat(row.ends(complaint, TestCatalogue.WHO_ENDS)).isEqualTo(ends);
     assertThat(row.meantFor(complaint)).isEqualTo(kind == Kind.CLEARED && clears == complaint);
     if (ends) {
-      assertThat(row.endsAny()).isTrue();
+      assertThat(row.endsAny(TestCatalogue.WHO_ENDS)).isTrue();
     }
-    assertThat(row(6, "p01", Kind.ILLNESS).endsAny()).isFalse();
-    assertThat(cleared(6, Kind.ARM_PAIN, Role.COACH).endsAny()).isFalse();
+    assertThat(row(6, "p01", Kind.ILLNESS).endsAny(TestCatalogue.WHO_ENDS)).isFalse();
+    assertThat(cleared(6, Kind.ARM_PAIN, Role.COACH).endsAny(TestCatalogue.WHO_ENDS)).isFalse();
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Evidence;
@@ -14,6 +15,7 @@ import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.catalogue.Step;
+import org.belthigh.catalogue.WhoEnds;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Ball;
 import org.belthigh.model.DrillKind;
@@ -25,12 +27,19 @@ import org.belthigh.model.Skill;
 
 /** A small catalogue: one rule book, one curriculum with a drill of each kind and one see step. */
 public final class TestCatalogue {
+  /** The real table: clubs are read with it, whatever the curriculum. */
+  static final WhoEnds WHO_ENDS = CatalogueLoader.load().orThrow().whoEnds();
+
   private static final LocalText TEXT = LocalText.of("text", "texto");
 
   private TestCatalogue() {}
 
   /** The catalogue. */
   public static Catalogue small() {
+    return bare().with(WHO_ENDS);
+  }
+
+  private static Catalogue bare() {
     return new Catalogue(
         Map.of(),
         Map.of("swings-per-week", ceiling()),

@@ -1,0 +1,46 @@
+package org.belthigh.catalogue;
+
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Whose word ends which complaint: the table of {@code rules/hold/who-ends.yaml}. A complaint that
+ * it lacks is ended by nobody.
+ *
+ * @param rows by the complaint as {@code wellness.csv} writes it
+ */
+public record WhoEnds(Map<String, Row> rows) {
+  /** The word of the family that it is over, beside the roles. */
+  public static final String SYMPTOM_FREE = "symptom-free";
+
+  /** A table in which nobody ends anything. */
+  public static final WhoEnds NOBODY = new WhoEnds(Map.of());
+
+  public WhoEnds {
+    rows = Collections.unmodifiableMap(new TreeMap<>(rows));
+  }
+
+  /**
+   * Who ends one complaint.
+   *
+   * @param by roles as {@code wellness.csv} writes them, and {@link #SYMPTOM_FREE}
+   * @param source id of a source of the catalogue
+   */
+  public record Row(Set<String> by, String source) {
+    public Row {
+      by = Collections.unmodifiableSet(new LinkedHashSet<>(by));
+    }
+  }
+
+  /** As the file has them, before the ids are compared. */
+  record Line(String complaint, List<String> by, String source) {}
+
+  /** Whether the word of {@code who} ends that complaint. */
+  public boolean ends(String complaint, String who) {
+    return rows.containsKey(complaint) && rows.get(complaint).by().contains(who);
+  }
+}
