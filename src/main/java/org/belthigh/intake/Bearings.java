@@ -1,6 +1,7 @@
 package org.belthigh.intake;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,6 +22,7 @@ final class Bearings {
   /** Cells in which other days and names may stand. */
   private static final List<String> OF_WORDS = List.of("date", "player", "note", "team", "game");
 
+  private final List<Cells> healthInLogs = new ArrayList<>();
   private final Club club;
   private final Curriculum curriculum;
   private final Drills drills;
@@ -271,6 +273,11 @@ final class Bearings {
     return club.seasonLast().plusYears(1);
   }
 
+  /** Rows of logs that speak of somebody's health in the place of a drill. */
+  List<Cells> healthInLogs() {
+    return List.copyOf(healthInLogs);
+  }
+
   /** The drill of the row; a fault where the curriculum has none of that id. */
   Optional<Drill> drill(Cells cells) {
     String allowed = "a drill of the curriculum " + curriculum.id();
@@ -279,7 +286,14 @@ final class Bearings {
     }
     String text = cells.text("drill");
     Optional<Drill> drill = drills.find(text);
-    if (drill.isEmpty()) {
+    if (drill.isEmpty() && HealthWords.in(text)) {
+      healthInLogs.add(cells);
+      cells.fault(
+          "drill",
+          "'" + text + "' speaks of somebody's health",
+          "drill must be " + allowed + "; until then ask before the player plays",
+          "Write it into wellness.csv, and take it out here.");
+    } else if (drill.isEmpty()) {
       cells.fault(
           "drill",
           "'" + text + "' is not known",

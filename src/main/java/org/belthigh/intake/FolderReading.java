@@ -56,6 +56,7 @@ final class FolderReading {
     OtherRows others = new OtherRows(bearings);
     SafetyRows safety = new SafetyRows(bearings, catalogue.whoEnds());
     safety.doubtful(doubtful);
+    bearings.healthInLogs().forEach(safety::inLog);
     List<Event> events = sheet("calendar", Sheet.of(CalendarRows.COLUMNS, calendar::row));
     List<Outing> outings =
         safely("throws", SafetyRows.OUTING_COLUMNS, safety::outing, safety, Unread.What.OUTING);

@@ -68,6 +68,26 @@ record LineName(List<Word> words, Optional<Word> either) {
     return words.stream().map(Word::text).collect(Collectors.joining(" ")).replace("#", "");
   }
 
+  /**
+   * How many of the words are the name, where those behind it speak of health: the longest name
+   * that anybody has. All of them where none do.
+   */
+  int beforeHealth(Who who, String group) {
+    if (who.called(text(), group).isEmpty()) {
+      for (int cut = words.size() - 1; cut > 0; cut--) {
+        boolean health = HealthWords.in(said(words.subList(cut, words.size())));
+        if (health && (cut == 1 || !who.called(said(words.subList(0, cut)), group).isEmpty())) {
+          return cut;
+        }
+      }
+    }
+    return words.size();
+  }
+
+  private static String said(List<Word> words) {
+    return String.join(" ", ShortWords.texts(words));
+  }
+
   Resolved resolve(Who who, String group) {
     List<Player> alone = who.called(text(), group);
     if (either.isPresent()) {

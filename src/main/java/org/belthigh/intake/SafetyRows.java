@@ -199,6 +199,11 @@ final class SafetyRows {
         "Maybe someone else said it; then write who.");
   }
 
+  /** Keeps what a log says of somebody's health until it stands where it belongs. */
+  void inLog(Cells cells) {
+    note(Unread.What.WELLNESS, cells);
+  }
+
   /** Keeps a row for all whom it may be about. */
   private void note(Unread.What what, Cells cells) {
     Predicate<LocalDate> possible =

@@ -199,6 +199,15 @@ final class ShortMarks {
     }
     Map<String, Word> cells = new HashMap<>(line.cells());
     LineName name = line.name().get();
+    int named = name.beforeHealth(who, text(cells, "group"));
+    if (named < name.words().size()) {
+      List<Word> behind = new ArrayList<>(name.words().subList(named, name.words().size()));
+      name.either().ifPresent(behind::add);
+      behind.addAll(line.words());
+      LineName shorter = new LineName(name.words().subList(0, named), Optional.empty());
+      write(new Line(line.cells(), Optional.of(shorter), line.drill(), behind), who);
+      return;
+    }
     LineName.Resolved resolved = name.resolve(who, text(cells, "group"));
     cells.put("player", resolved.player());
     List<Word> words =
@@ -240,8 +249,8 @@ final class ShortMarks {
     }
     PaperMarks ticks = new PaperMarks();
     int toss = 0;
-    boolean any = false;
-    for (Word typed : words) {
+    boolean any = health(cells, words);
+    for (Word typed : any ? words.stream().filter(ShortMarks::isMark).toList() : words) {
       Word word = typed.with(bare(typed.text()));
       String text = word.small();
       if (text.length() > LONGEST_WORD) {
@@ -269,6 +278,19 @@ final class ShortMarks {
     }
     ticks.first().ifPresent(first -> ticks(first, cells, drill, ticks));
     return any;
+  }
+
+  /** A row for what the line says of health among its tosses; whether it says any. */
+  private boolean health(Map<String, Word> line, List<Word> words) {
+    List<Word> others = words.stream().filter(word -> !isMark(word)).toList();
+    String said = String.join(" ", ShortWords.texts(others));
+    boolean health = !others.isEmpty() && HealthWords.in(said);
+    if (health) {
+      Map<String, Word> cells = new HashMap<>(line);
+      cells.put("drill", others.get(0).with(said));
+      tosses.add(cells, others.get(0).origin());
+    }
+    return health;
   }
 
   /** Ticks and dashes, as log sheets ask for them, are a tally of what the drill is about. */
