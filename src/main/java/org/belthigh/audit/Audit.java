@@ -121,7 +121,7 @@ public final class Audit {
     if (older) {
       given.fault("plan", "it is of an older form, without files or later_rows", "plan it anew");
     }
-    new RotationCheck(given).check();
+    new RotationCheck(given, words).check();
     new LaterRowsCheck(given).check();
     SheetCheck sheets = new SheetCheck(given, words);
     sheets.check();

@@ -26,10 +26,12 @@ record SquadDay(List<Visit> visits) {
    * Whether a child's own day may be {@code said}. Who has used up the swings of the day bats no
    * more: then the stays with a bat that come after it are not in the day, and all others are. A
    * day without anything is one of a child for whom not one swing was left.
+   *
+   * @param fewer whether the day says that it has fewer swings; these may be none
    */
-  boolean allows(Map<String, Integer> said) {
+  boolean allows(Map<String, Integer> said, boolean fewer) {
     int bats = bats();
-    int fewest = said.isEmpty() ? 0 : Math.min(1, bats);
+    int fewest = said.isEmpty() || fewer ? 0 : Math.min(1, bats);
     for (int most = bats; most >= fewest; most--) {
       if (minutes(most).equals(said)) {
         return true;

@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.belthigh.decide.ArmStatus;
+import org.belthigh.decide.Arms;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
 import org.belthigh.decide.Progress;
@@ -16,15 +18,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code belthigh explain}: the whole chain behind one player's decisions. */
+/** {@code belthigh explain}: why, in a few plain lines, or with the whole chain behind them. */
 @Command(
     name = "explain",
     mixinStandardHelpOptions = true,
-    description = "Why: tosses, measures, thresholds with their source, rules, decision.",
+    description = "Why, in a few plain lines; with --all tosses, measures, marks, rules, decision.",
     footer = {
       "",
       "Example:",
       "  belthigh explain demo-players p02 --as-of 2027-04-05",
+      "  belthigh explain demo-players p02 --as-of 2027-04-05 --all",
       "  belthigh explain my-club \"Sam O.\""
     })
 final class ExplainCommand implements Callable<Integer> {
@@ -39,6 +42,11 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Option(names = "--as-of", paramLabel = "DATE", description = "Last day to count; today.")
   private LocalDate asOf;
+
+  @Option(
+      names = "--all",
+      description = "The whole chain: tosses, measures, marks with their source, rules, decision.")
+  private boolean all;
 
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
@@ -57,8 +65,16 @@ final class ExplainCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       Json.print(explanation.json(id, decisions, holds), out);
-    } else {
+    } else if (all) {
       explanation.text(id, decisions, holds).forEach(out::println);
+    } else {
+      ArmStatus arm =
+          new Arms(club.catalogue())
+              .on(record, day).stream()
+                  .filter(s -> s.player().equals(id))
+                  .findFirst()
+                  .orElseThrow();
+      explanation.plain(id, decisions, holds, arm).forEach(out::println);
     }
     return ClubOptions.report(record, day, spec.commandLine().getErr());
   }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,10 +13,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Evidence;
 import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.RuleEntry;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.ArmStatus;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.ClubRecord;
@@ -61,6 +64,32 @@ final class Explanation {
 
   private AgeBand band(String player) {
     return AgeBand.of(record.player(player).ageOn(day));
+  }
+
+  /**
+   * What a coordinator can read out to a parent: why the child is held, or what its arm may do, and
+   * a sentence for each skill with what would settle it.
+   */
+  List<String> plain(
+      String player, List<SkillDecision> decisions, List<Hold> holds, ArmStatus arm) {
+    List<String> lines = new ArrayList<>();
+    holds.stream()
+        .collect(Collectors.groupingBy(Hold::whoEnds, LinkedHashMap::new, Collectors.toList()))
+        .forEach((ends, same) -> lines.add(say(same.get(0).because().phrase()) + " " + say(ends)));
+    if (holds.isEmpty()) {
+      lines.add(say(arm.because().get(0).phrase()));
+    }
+    Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
+    for (SkillDecision decision : decisions) {
+      String settles = decision.settles().map(s -> " Missing: " + say(s) + ".").orElse("");
+      lines.add(
+          curriculum.ladders().get(decision.skill()).name().in(ENGLISH)
+              + ": "
+              + say(decision.because())
+              + settles);
+    }
+    lines.add("The tosses, marks, rules and sources behind it: --all.");
+    return lines;
   }
 
   /** The chain in lines of plain text. */

@@ -167,7 +167,7 @@ class ClubChecksTest {
     Given given =
         given("{'practices':[{'group':'u99','date':'2027-04-06','stations':[],'rotations':[]}]}");
     new PracticeCheck(given, SmallClub.WORDS).check();
-    new RotationCheck(given).check();
+    new RotationCheck(given, SmallClub.WORDS).check();
 
     assertThat(SmallClub.said(given.findings()))
         .containsExactly("u99 2027-04-06: the group 'u99'; the club has no such group");

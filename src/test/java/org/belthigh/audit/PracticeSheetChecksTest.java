@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** What is wrong in the stations and rotations of a practice, one thing a test. */
 class PracticeSheetChecksTest extends SoundPractice {
   private List<String> rotations() throws Exception {
-    return said(given -> new RotationCheck(given).check());
+    return said(given -> new RotationCheck(given, SmallClub.WORDS).check());
   }
 
   private List<String> stations() throws Exception {
@@ -97,6 +97,23 @@ class PracticeSheetChecksTest extends SoundPractice {
   }
 
   @Test
+  void a_day_with_fewer_swings_may_have_none() throws Exception {
+    post(0).put("drill", "spot-cards").put("job", "watches");
+    ada =
+        SmallClub.ada(
+            SmallClub.day(
+                6, "field", 8, new FinishedPlan.Work("spot-cards", "none", "none", 0, 12, 0, 8)));
+    ObjectNode day = (ObjectNode) plan.at("/players/0/days/0");
+    day.put("note", SmallClub.WORDS.say("day.practice", "es"));
+    assertThat(rotations())
+        .singleElement()
+        .asString()
+        .contains("a1: its own day has these drills and minutes: {spot-cards=8}");
+    day.put("note", SmallClub.WORDS.say("day.practice.back", "en"));
+    assertThat(rotations()).isEmpty();
+  }
+
+  @Test
   void whose_swings_are_used_up_has_the_first_stays_alone() {
     SquadDay squad =
         new SquadDay(
@@ -106,11 +123,13 @@ class PracticeSheetChecksTest extends SoundPractice {
                 new SquadDay.Visit("toss", 8, true),
                 new SquadDay.Visit("cards", 8, false)));
 
-    assertThat(squad.allows(Map.of("tee", 8, "toss", 8, "cards", 8))).isTrue();
-    assertThat(squad.allows(Map.of("tee", 8, "cards", 8))).isTrue();
-    assertThat(squad.allows(Map.of("toss", 8, "cards", 8))).isFalse();
-    assertThat(squad.allows(Map.of("tee", 8))).isFalse();
-    assertThat(squad.allows(Map.of("cards", 8))).isFalse();
+    assertThat(squad.allows(Map.of("tee", 8, "toss", 8, "cards", 8), false)).isTrue();
+    assertThat(squad.allows(Map.of("tee", 8, "cards", 8), false)).isTrue();
+    assertThat(squad.allows(Map.of("toss", 8, "cards", 8), false)).isFalse();
+    assertThat(squad.allows(Map.of("tee", 8), false)).isFalse();
+    assertThat(squad.allows(Map.of("cards", 8), false)).isFalse();
+    assertThat(squad.allows(Map.of("cards", 8), true)).as("fewer may be none").isTrue();
+    assertThat(squad.allows(Map.of("toss", 8, "cards", 8), true)).isFalse();
   }
 
   @Test

@@ -283,7 +283,7 @@ class CommandLineTest {
 
   @Test
   void explain_prints_the_whole_chain() {
-    Ran ran = run("explain", "demo-players", "p26", "--as-of", "2027-04-05");
+    Ran ran = run("explain", "demo-players", "p26", "--as-of", "2027-04-05", "--all");
 
     assertThat(ran.out())
         .contains("Tosses logged")
@@ -291,6 +291,28 @@ class CommandLineTest {
         .contains("mark 10 % (choose-3-take-mark, ours, common practice)")
         .contains("rule PRG-002")
         .contains("moves up at 3.00");
+  }
+
+  /** Why is she not moving up, why may he not pitch, who must say yes: read out to a parent. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "p03; Mateo threw 58 pitches on Sat, Apr 3",
+        "p10; until a doctor or athletic trainer says yes",
+        "p05; June"
+      })
+  void explain_says_why_in_a_few_plain_lines(String player, String says) {
+    Ran ran = run("explain", "demo-players", player, "--as-of", "2027-04-05");
+    List<String> lines = ran.out().lines().toList();
+
+    assertThat(lines).hasSizeBetween(6, 7);
+    assertThat(lines.get(0)).contains(says);
+    assertThat(lines.subList(1, 5)).allMatch(line -> line.matches("[A-Z][^:]+: .+[.]"));
+    assertThat(ran.out())
+        .doesNotContainPattern("(ARM|HLD|PRG)-\\d")
+        .doesNotContain("95 %", "nats", "{");
+    assertThat(lines.get(lines.size() - 1)).contains("--all");
   }
 
   @Test
