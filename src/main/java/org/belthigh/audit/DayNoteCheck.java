@@ -32,6 +32,7 @@ final class DayNoteCheck {
           "day.hitting-days",
           "day.swings-used",
           "day.no-minutes",
+          "day.light-share",
           "day.nothing-fits",
           "day.no-adult",
           "day.evaluation");

@@ -13,6 +13,8 @@ enum Idle implements Coded {
   HITTING_DAYS,
   /** Our own limits of swings. */
   SWINGS_USED,
+  /** A first week back has a share of the swings, and of a short practice that is none. */
+  LIGHT_SHARE,
   /** Nothing can be done in those minutes, with those grown-ups and that gear. */
   NOTHING_FITS,
   /** The calendar has no minutes for it. */

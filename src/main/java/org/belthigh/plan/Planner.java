@@ -475,6 +475,8 @@ public final class Planner {
         List<Item> items = doing.of(entrant);
         if (!items.isEmpty()) {
           put(entrant.player(), day, place, items, note(entrant.player(), day, "day.practice"), 0);
+        } else if (entrant.swingsLeft() < 1) {
+          sitting.get(entrant.player().id()).put(day, Idle.LIGHT_SHARE);
         }
       }
     }

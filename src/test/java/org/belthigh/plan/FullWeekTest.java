@@ -37,6 +37,9 @@ class FullWeekTest {
 
   @TempDir private Path folder;
 
+  /** More lines of club.yaml. */
+  private String more = "";
+
   /**
    * A club of two whose practices are on some weekdays from the season's first day on.
    *
@@ -53,6 +56,10 @@ class FullWeekTest {
   }
 
   private List<Day> days(LocalDate first, String calendar, int age) throws Exception {
+    return plan(first, calendar, age).players().stream().flatMap(p -> p.days().stream()).toList();
+  }
+
+  private Plan plan(LocalDate first, String calendar, int age) throws Exception {
     Files.writeString(
         folder.resolve("club.yaml"),
         """
@@ -61,8 +68,9 @@ class FullWeekTest {
         season: {first: "%s", last: "2027-07-24"}
         groups:
           - {id: u, name: Under, age: [%d, %d]}
+        %s
         """
-            .formatted(first, age - 1, age));
+            .formatted(first, age - 1, age, more));
     Files.writeString(
         folder.resolve("roster.csv"),
         """
@@ -78,8 +86,7 @@ class FullWeekTest {
     ClubRecord record = Intake.read(folder, CATALOGUE);
     PlanRequest request =
         new PlanRequest(MONDAY, WEEKS, Set.of(), Set.of(), Optional.empty(), Optional.empty());
-    return new Planner(CATALOGUE, Effort.USUAL)
-        .plan(record, request).players().stream().flatMap(p -> p.days().stream()).toList();
+    return new Planner(Intake.catalogue(folder, CATALOGUE), Effort.USUAL).plan(record, request);
   }
 
   private static Stream<String> notes(List<Day> days) {
@@ -138,6 +145,54 @@ class FullWeekTest {
 
     assertThat(notes(days.stream().filter(d -> d.date().equals(MONDAY.plusDays(1))).toList()))
         .containsOnly(why);
+  }
+
+  /** A practice of few minutes holds few swings, and a lighter share of those may be none. */
+  @Test
+  void a_share_of_a_short_practice_that_is_no_swing_is_called_so() throws Exception {
+    Files.writeString(
+        folder.resolve("wellness.csv"),
+        "date,player,kind,clears,by\n2027-03-20,a1,head-injury,,\n"
+            + "2027-04-04,a1,cleared,head-injury,physician\n");
+
+    List<Day> days =
+        days(
+            MONDAY,
+            "date,group,kind,minutes,hitting_minutes,adults\n2027-04-06,u,practice,90,1,1\n",
+            10);
+
+    assertThat(notes(days.stream().filter(d -> d.date().equals(MONDAY.plusDays(1))).toList()))
+        .containsExactly("day.light-share", "day.practice");
+  }
+
+  /** With a curriculum all of whose drills need a net, and no net. */
+  @Test
+  void where_no_drill_can_be_done_nothing_fits_and_the_overview_says_what_to_do() throws Exception {
+    String netted =
+        Files.readString(Path.of("curricula/belthigh-2027.yaml"))
+            .replace("id: belthigh-2027", "id: netted")
+            .replaceAll("gear: \\[(?!net\\b)", "gear: [net, ")
+            .replace("[net, ]", "[net]");
+    Files.writeString(folder.resolve("netted.yaml"), netted);
+    more = "curriculum: netted.yaml\nequipment: {tees: 2, nets: 0}";
+
+    Plan plan =
+        plan(
+            MONDAY,
+            "date,group,kind,minutes,hitting_minutes,adults\n2027-04-06,u,practice,90,45,2\n",
+            10);
+
+    assertThat(
+            notes(
+                plan.players().stream()
+                    .flatMap(p -> p.days().stream())
+                    .filter(d -> d.date().equals(MONDAY.plusDays(1)))
+                    .toList()))
+        .containsExactly("day.nothing-fits", "day.nothing-fits");
+    assertThat(plan.groups().get(0).overview().ahead())
+        .filteredOn(p -> p.key().equals("ahead.nothing-fits"))
+        .singleElement()
+        .satisfies(p -> assertThat(p.values()).containsEntry("players", 2));
   }
 
   @Test
