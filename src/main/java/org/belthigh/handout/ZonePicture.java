@@ -76,7 +76,8 @@ final class ZonePicture {
 
   /** Says whose view it is, then draws it. */
   void addTo(Flow flow) {
-    flow.p(voice.say(view.key)).picture(width, height, alternate(), this::draw);
+    flow.together(
+        part -> part.p(voice.say(view.key)).picture(width, height, alternate(), this::draw));
   }
 
   /** What is to be known beside the drawing: a hitter's other side, a height that was guessed. */

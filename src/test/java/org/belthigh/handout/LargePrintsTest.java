@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.belthigh.handout.kit.Conformance;
 import org.belthigh.handout.kit.PdfLint;
 import org.belthigh.plan.Plan;
@@ -45,6 +50,37 @@ class LargePrintsTest {
     byte[] packet = print(plan(paper, language, Set.of()), all, true).get("u10/packet.pdf");
 
     assertThat(Conformance.faults(packet, PDFAFlavour.PDFUA_1)).isEmpty();
+  }
+
+  /** Whose view a picture is stands above it, and not at the foot of the page before. */
+  @ParameterizedTest
+  @CsvSource({"letter, en, As the hitter sees it.", "a4, es, Como lo ve quien batea."})
+  void what_a_picture_shows_is_said_on_its_own_page(String paper, String language, String view)
+      throws IOException {
+    Map<String, byte[]> prints =
+        print(plan(paper, language, Set.of("p08")), EnumSet.of(Print.GUIDE, Print.CARD), true);
+
+    assertThat(prints).hasSize(2);
+    for (byte[] pdf : prints.values()) {
+      assertThat(pages(pdf))
+          .filteredOn(page -> page.contains(view))
+          .singleElement()
+          .asString()
+          .containsPattern("(83|84) cm|33 in");
+    }
+  }
+
+  private static List<String> pages(byte[] pdf) throws IOException {
+    List<String> pages = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        PDFTextStripper text = new PDFTextStripper();
+        text.setStartPage(page);
+        text.setEndPage(page);
+        pages.add(text.getText(document));
+      }
+    }
+    return pages;
   }
 
   @Test
