@@ -143,10 +143,12 @@ final class ClubOptions {
     long remarks = problems.size() - faults;
     if (!problems.isEmpty()) {
       err.println(
-          FaultList.count(faults, "thing was", "things were")
-              + " set aside, "
-              + FaultList.count(remarks, "remark", "remarks")
-              + "; all the rest was used.");
+          faults == 0
+              ? "Nothing was set aside; " + FaultList.count(remarks, "remark", "remarks") + "."
+              : FaultList.count(faults, "thing was", "things were")
+                  + " set aside, "
+                  + FaultList.count(remarks, "remark", "remarks")
+                  + "; all the rest was used.");
     }
     return faults == 0 ? Belthigh.OK : Belthigh.SET_ASIDE;
   }

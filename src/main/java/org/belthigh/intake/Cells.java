@@ -398,8 +398,8 @@ final class Cells {
         "'" + shown(column) + "' can mean " + two + ", so " + Notes.rows(rows) + " cannot be used",
         "a date of the file with a day over 12, or dates: in club.yaml, must tell which comes first"
             + consequence,
-        "Does the month come first? Then write dates: month-first in club.yaml, else dates:"
-            + " day-first.");
+        "Add a line to club.yaml: dates: month-first, or dates: day-first if the day comes"
+            + " first.");
   }
 
   private void noDate(String column) {

@@ -26,6 +26,7 @@ final class Dates {
   private static final Map<String, Integer> MONTHS = months();
 
   private final Optional<Order> order;
+  private final boolean asSaid;
   private String lastText = "";
   private Optional<LocalDate> lastDay = Optional.empty();
 
@@ -50,8 +51,9 @@ final class Dates {
     }
   }
 
-  private Dates(Optional<Order> order) {
+  private Dates(Optional<Order> order, boolean asSaid) {
     this.order = order;
+    this.asSaid = asSaid;
   }
 
   /** The order that {@code cells} show; where they show none or both, that of {@code club}. */
@@ -65,19 +67,26 @@ final class Dates {
         monthFirst |= numbers.filter(n -> n.shows(Order.MONTH_FIRST)).isPresent();
       }
     }
-    return dayFirst == monthFirst
-        ? new Dates(club)
-        : new Dates(Optional.of(dayFirst ? Order.DAY_FIRST : Order.MONTH_FIRST));
+    Optional<Order> shown =
+        dayFirst == monthFirst
+            ? Optional.empty()
+            : Optional.of(dayFirst ? Order.DAY_FIRST : Order.MONTH_FIRST);
+    return new Dates(shown.or(() -> club), club.isPresent() && shown.or(() -> club).equals(club));
   }
 
   /** Days of ISO 8601 and other clear ones alone. */
   static Dates clear() {
-    return new Dates(Optional.empty());
+    return new Dates(Optional.empty(), false);
   }
 
   /** The order by which days with numbers are read; empty where that is not known. */
   Optional<Order> order() {
     return order;
+  }
+
+  /** Whether the days of {@code text} are in the order that the club said itself. */
+  boolean asSaid(String text) {
+    return asSaid && numbers(text).flatMap(n -> order.flatMap(n::day)).isPresent();
   }
 
   /** The day; empty where the text is none, or does not say which one. */

@@ -191,11 +191,11 @@ final class Reading {
 
   /**
    * The day that a cell of {@code column} says; empty where it is none, or cannot be told. The
-   * remark shows no child's birthday.
+   * remark shows no child's birthday, and there is none where the club said the order itself.
    */
   Optional<LocalDate> date(String column, String text) {
     Optional<LocalDate> day = dates.parse(text);
-    if (day.isPresent() && !Dates.isIso(text)) {
+    if (day.isPresent() && !Dates.isIso(text) && !dates.asSaid(text)) {
       Optional<String> order =
           dates
               .order()

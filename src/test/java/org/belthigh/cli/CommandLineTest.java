@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -19,6 +20,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.CatalogueLoader;
+import org.belthigh.model.Origin;
+import org.belthigh.model.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -542,5 +545,17 @@ class CommandLineTest {
       assertThat(Files.readString(folder.resolve("docs").resolve(page)))
           .isEqualTo(Files.readString(Path.of("docs", page)));
     }
+  }
+
+  @Test
+  void remarks_alone_set_nothing_aside() {
+    StringWriter said = new StringWriter();
+    Problem remark =
+        Problem.warning(Origin.of("CLUB/roster.csv"), "", "it is read so", "so or so", "Maybe.");
+
+    int status = ClubOptions.report(List.of(remark), new PrintWriter(said, true));
+
+    assertThat(status).isZero();
+    assertThat(said.toString()).contains("Nothing was set aside; 1 remark.").doesNotContain("0 ");
   }
 }

@@ -177,8 +177,8 @@ class ReadingTest {
                 + " 2027-08-03, so 2 rows cannot be used; a date of the file with a day over 12, or"
                 + " dates: in club.yaml, must tell which comes first; until then ask before the"
                 + " player throws.\n"
-                + "Does the month come first? Then write dates: month-first in club.yaml, else"
-                + " dates: day-first.");
+                + "Add a line to club.yaml: dates: month-first, or dates: day-first if the day comes"
+                + " first.");
   }
 
   @Test
@@ -193,6 +193,19 @@ class ReadingTest {
     assertThat(club.read().outings())
         .extracting(Outing::date)
         .containsExactly(LocalDate.of(2027, 5, 4));
+  }
+
+  @Test
+  void what_the_club_said_is_not_asked_again() {
+    club.with("throws.csv", "date,player,pitches", "4/5/2027,p01,20");
+    club.with("club.yaml", append(TestClub.CLUB, "dates: month-first"));
+    assertThat(club.messages()).isEmpty();
+
+    club.with("throws.csv", "date,player,pitches", "4/5/2027,p01,20", "25/3/2027,p01,20");
+    assertThat(club.messages())
+        .singleElement()
+        .asString()
+        .contains("it is read with the day first, 4/5/2027 for 2027-05-04");
   }
 
   @Test
