@@ -111,7 +111,10 @@ final class Sport {
                 t ->
                     t.measure() == MeasureKind.COUNTDOWN
                         ? t.made()
-                        : t.measure() == MeasureKind.FIELD_CALL ? t.of() : 0)
+                        : t.measure() == MeasureKind.FIELD_CALL
+                                || t.measure() == MeasureKind.HARD_HIT
+                            ? t.of()
+                            : 0)
             .sum();
     if (logged > 0) {
       return Optional.of(logged);

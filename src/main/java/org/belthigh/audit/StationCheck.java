@@ -11,10 +11,8 @@ import java.util.TreeSet;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Ball;
-import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.Place;
-import org.belthigh.model.Skill;
 
 /**
  * Each station of a practice has the drills that its squads do, each with its feed, ball and
@@ -233,13 +231,15 @@ final class StationCheck {
     }
   }
 
-  /** A log sheet for each drill that is counted, with all children of the group; toss lists too. */
+  /**
+   * A log sheet for each drill that asks for a log, with all children of the group; toss lists too.
+   */
   private void logs() {
     Set<String> wanted = new TreeSet<>();
     boolean tossed = false;
     for (JsonNode station : practice.path("stations")) {
       for (String id : posted(station)) {
-        drill(id).filter(StationCheck::counted).ifPresent(d -> wanted.add(d.id()));
+        drill(id).filter(Drill::logged).ifPresent(d -> wanted.add(d.id()));
         tossed |= drill(id).filter(d -> BY_HAND.contains(d.feed())).isPresent();
       }
     }
@@ -260,9 +260,5 @@ final class StationCheck {
           "toss_lists is " + practice.path("toss_lists"),
           "there are toss lists where a person tosses, and nowhere else");
     }
-  }
-
-  private static boolean counted(Drill drill) {
-    return drill.kind() != DrillKind.NONE || (drill.skill() == Skill.DRIVE && drill.swing());
   }
 }

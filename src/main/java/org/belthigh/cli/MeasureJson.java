@@ -77,7 +77,10 @@ final class MeasureJson {
   private static ObjectNode inAgeBand(Map<MeasureKind, GroupEstimate> estimates) {
     ObjectNode node = NODES.objectNode();
     for (MeasureKind measure : MeasureKind.values()) {
-      String key = measure == MeasureKind.COUNTDOWN ? "hard_hit" : measure.id().replace('-', '_');
+      if (measure == MeasureKind.COUNTDOWN) {
+        continue;
+      }
+      String key = measure.id().replace('-', '_');
       GroupEstimate estimate = estimates.get(measure);
       if (estimate == null) {
         node.putNull(key);

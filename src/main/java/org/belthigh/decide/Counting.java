@@ -56,7 +56,9 @@ final class Counting {
           case CALLS -> measure == MeasureKind.ZONE_RECOGNITION;
           case TAKES -> measure == MeasureKind.MIDDLE_TAKE;
           case CHASES -> measure == MeasureKind.BALL_SWING;
-          case HARD_HITS -> measure == MeasureKind.COUNTDOWN;
+          case HARD_HITS ->
+              measure == MeasureKind.COUNTDOWN
+                  || measure == MeasureKind.HARD_HIT && driven(curriculum.drill(drill));
           case SENT -> measure == MeasureKind.FIELD_CALL;
         };
     return same && !tooEasy(curriculum.drill(drill));

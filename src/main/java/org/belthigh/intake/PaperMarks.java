@@ -73,6 +73,21 @@ final class PaperMarks {
     return 0;
   }
 
+  /** Whether a dash stands behind the spot, where a sheet asks for it before. */
+  static boolean isBackwards(String word) {
+    return word.matches("[1-9b0][-–—−]");
+  }
+
+  /** Spots that are all without a call, in a drill that is about calling them. */
+  static Problem noCalls(Word first, Drill drill) {
+    return Problem.warning(
+        first.origin(),
+        "",
+        "no toss of this line has a call, and each is counted as let go",
+        "in " + drill.id() + " the call stands behind the spot, such as 45: spot 4, called 5",
+        "Maybe 4 5 was to be 45; else leave it.");
+  }
+
   static Problem unfinished(Word word, int start) {
     return Problem.fault(
         word.origin(),

@@ -190,10 +190,10 @@ final class RosterDoubts {
                 + place(one, two)
                 + " has this name and "
                 + (one.number().isPresent() ? "this number too" : "no number either"),
-            "children of one name in a group must have different shirt numbers",
+            "children of one name in a group must have different last names or shirt numbers",
             one.number().isPresent()
                 ? "Maybe a number was mistyped; else give one of them another."
-                : "Write the number of the shirt or last_name; add that column if it is missing."));
+                : "Give each a shirt number or a last name; add that column if it is missing."));
   }
 
   private static String place(RosterRow one, RosterRow two) {

@@ -186,8 +186,8 @@ final class ShortLog {
             + ", so nothing below it is read",
         DAY_ALLOWED,
         meanings.size() > 1
-            ? "Does the month come first? Then write dates: month-first in club.yaml, else dates:"
-                + " day-first."
+            ? "Add a line to club.yaml: dates: month-first, or dates: day-first if the day comes"
+                + " first."
             : "Maybe a digit was mistyped.");
   }
 

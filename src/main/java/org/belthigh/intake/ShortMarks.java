@@ -34,6 +34,7 @@ final class ShortMarks {
           "take", MeasureKind.MIDDLE_TAKE,
           "chase", MeasureKind.BALL_SWING,
           "count", MeasureKind.COUNTDOWN,
+          "hard", MeasureKind.HARD_HIT,
           "sent", MeasureKind.FIELD_CALL);
   private static final Map<String, Side> SIDES = sides();
   private static final int LONGEST_WORD = 12;
@@ -242,7 +243,7 @@ final class ShortMarks {
   private boolean write(
       Map<String, Word> line, Optional<Drill> drill, List<Word> words, LineName.Who who) {
     Map<String, Word> cells = new HashMap<>(line);
-    Optional<MeasureKind> measure = drill.map(Drill::kind).flatMap(ShortMarks::usual);
+    Optional<MeasureKind> measure = drill.flatMap(ShortMarks::usual);
     if (PaperMarks.areSwings(drill, words)) {
       swings(cells, drill.orElseThrow(), words);
       return true;
@@ -276,6 +277,9 @@ final class ShortMarks {
         any = true;
       }
     }
+    drill
+        .filter(d -> d.kind() == DrillKind.ZONE_CALL && spotsAlone(words))
+        .ifPresent(d -> problems.add(PaperMarks.noCalls(words.get(0), d)));
     ticks.first().ifPresent(first -> ticks(first, cells, drill, ticks));
     return any;
   }
@@ -293,13 +297,21 @@ final class ShortMarks {
     return health;
   }
 
+  /** Whether a line holds spots, one of them a strike, and neither a call nor a swing. */
+  private static boolean spotsAlone(List<Word> words) {
+    List<ShortToss> tosses =
+        words.stream()
+            .flatMap(w -> ShortToss.parse(w.with(bare(w.text())).small(), "left").stream())
+            .toList();
+    return tosses.size() > 1
+        && tosses.stream().allMatch(t -> t.called().isEmpty() && !t.swing())
+        && tosses.stream().anyMatch(t -> !t.zone().equals("ball"));
+  }
+
   /** Ticks and dashes, as log sheets ask for them, are a tally of what the drill is about. */
   private void ticks(Word first, Map<String, Word> line, Optional<Drill> drill, PaperMarks ticks) {
     Optional<MeasureKind> measure =
-        drill
-            .map(Drill::kind)
-            .filter(kind -> kind != DrillKind.COUNTDOWN)
-            .flatMap(ShortMarks::usual);
+        drill.filter(d -> d.kind() != DrillKind.COUNTDOWN).flatMap(ShortMarks::usual);
     if (measure.isPresent()) {
       tally(first, line, measure.get(), ticks.made(), ticks.of());
     } else {
@@ -352,12 +364,12 @@ final class ShortMarks {
             || ShortToss.parse(text, "left").isPresent());
   }
 
-  private static Optional<MeasureKind> usual(DrillKind kind) {
-    return switch (kind) {
+  private static Optional<MeasureKind> usual(Drill drill) {
+    return switch (drill.kind()) {
       case ZONE_CALL -> Optional.of(MeasureKind.ZONE_RECOGNITION);
       case COUNTDOWN -> Optional.of(MeasureKind.COUNTDOWN);
       case FIELD_CALL -> Optional.of(MeasureKind.FIELD_CALL);
-      default -> Optional.empty();
+      case NONE -> Optional.of(MeasureKind.HARD_HIT).filter(m -> TallyRows.hardHits(drill));
     };
   }
 
@@ -413,8 +425,8 @@ final class ShortMarks {
               word.origin(),
               "",
               "'" + word.text() + "' is no tally here",
-              "a tally must be made/of, such as call 7/10, take 1/4, chase 1/3, count 10/12 or sent"
-                  + " 3/8",
+              "a tally must be made/of, such as call 7/10, take 1/4, chase 1/3, hard 5/8,"
+                  + " count 10/12 or sent 3/8",
               "Maybe the word before it is missing."));
       return;
     }
@@ -433,6 +445,8 @@ final class ShortMarks {
             "",
             shown + " is no toss",
             ShortToss.ALLOWED,
-            "Maybe 5h for a hard hit on spot 5, or 45 for spot 4 that was called 5."));
+            PaperMarks.isBackwards(word.small())
+                ? "Maybe 5n for spot 5 without a call, or -5 for a wrong call on spot 5."
+                : "Maybe 5h for a hard hit on spot 5, or 45 for spot 4 that was called 5."));
   }
 }

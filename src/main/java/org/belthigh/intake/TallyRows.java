@@ -9,6 +9,7 @@ import org.belthigh.model.DrillKind;
 import org.belthigh.model.Feed;
 import org.belthigh.model.MeasureKind;
 import org.belthigh.model.Side;
+import org.belthigh.model.Skill;
 
 /** Reads logs with a drill a row. */
 final class TallyRows {
@@ -42,6 +43,12 @@ final class TallyRows {
     }
     if (measure.orElseThrow() == MeasureKind.COUNTDOWN) {
       checkCountdown(cells, drill.orElseThrow(), made.getAsInt(), of.getAsInt());
+    } else if (measure.get() == MeasureKind.HARD_HIT && !hardHits(drill.orElseThrow())) {
+      cells.fault(
+          "measure",
+          "hard hits of " + drill.get().id() + " are not counted by a tally",
+          "hard-hit is for drills about hitting it hard that are no countdown",
+          "Maybe another drill or measure is meant.");
     } else if (made.getAsInt() > of.getAsInt()) {
       cells.fault(
           "made",
@@ -62,6 +69,11 @@ final class TallyRows {
                 cells.text("by"),
                 cells.origin()))
         : Optional.empty();
+  }
+
+  /** Whether each swing of a drill is hard or not, and nothing else is counted. */
+  static boolean hardHits(Drill drill) {
+    return drill.kind() == DrillKind.NONE && drill.skill() == Skill.DRIVE && drill.swing();
   }
 
   /** A finished round takes at least half as many swings as the start count, at most as many. */

@@ -135,6 +135,7 @@ public record Toss(
       case MIDDLE_TAKE -> zone.beltHigh() && wanted();
       case BALL_SWING -> !zone.strike();
       case COUNTDOWN -> kind == DrillKind.COUNTDOWN;
+      case HARD_HIT -> swing && hit.isPresent();
       case FIELD_CALL -> kind == DrillKind.FIELD_CALL && swing;
     };
   }

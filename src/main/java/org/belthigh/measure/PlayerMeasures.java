@@ -64,7 +64,7 @@ public record PlayerMeasures(
       case ZONE_RECOGNITION -> zoneRecognition().calls();
       case MIDDLE_TAKE -> middleTake;
       case BALL_SWING -> ballSwing;
-      case COUNTDOWN -> hardHit;
+      case COUNTDOWN, HARD_HIT -> hardHit;
       case FIELD_CALL -> fieldCalls.swings();
     };
   }

@@ -11,7 +11,7 @@ import org.belthigh.model.DrillKind;
 import org.belthigh.model.Phrase;
 import org.belthigh.model.Skill;
 
-/** Blank log sheets: which drills are counted, and what one mark means. */
+/** Blank log sheets: which drills are written down, and what one mark means. */
 final class Logs {
   /** Boxes for each player of a group. */
   private static final int TOSSES = 12;
@@ -22,14 +22,14 @@ final class Logs {
     this.curriculum = curriculum;
   }
 
-  /** A sheet for each counted drill of {@code practices}, with a line for each player. */
+  /** A sheet for each drill of {@code practices} that asks for a log, with a line a player. */
   List<LogSheet> sheets(List<PracticeSheet> practices, List<Label> players) {
     Map<String, DrillText> drills = new LinkedHashMap<>();
     practices.stream()
         .flatMap(p -> p.usualDrills().stream())
         .forEach(d -> drills.putIfAbsent(d.id(), d));
     return drills.values().stream()
-        .filter(d -> counted(curriculum.drill(d.id())))
+        .filter(d -> curriculum.drill(d.id()).logged())
         .map(
             d ->
                 new LogSheet(
@@ -46,7 +46,7 @@ final class Logs {
             .flatMap(d -> d.items().stream())
             .map(Item::drill)
             .distinct()
-            .filter(id -> counted(curriculum.drill(id)))
+            .filter(id -> curriculum.drill(id).logged())
             .map(id -> drill(id, week))
             .toList();
     return new OwnLog(first, last, drills);
@@ -63,13 +63,12 @@ final class Logs {
     return day.items().stream().filter(item -> item.drill().equals(drill));
   }
 
-  /** A drill about hitting it hard is counted whatever its kind: each swing is hard or not. */
-  private static boolean counted(Drill drill) {
-    return drill.kind() != DrillKind.NONE || (drill.skill() == Skill.DRIVE && drill.swing());
-  }
-
-  private List<Phrase> marks(String drill) {
-    return switch (curriculum.drill(drill).kind()) {
+  private List<Phrase> marks(String id) {
+    Drill drill = curriculum.drill(id);
+    if (chosen(drill)) {
+      return List.of(Phrase.of("log.choose.let-go"), Phrase.of("log.choose.swung"));
+    }
+    return switch (drill.kind()) {
       case ZONE_CALL -> List.of(Phrase.of("log.zone-call.right"), Phrase.of("log.zone-call.wrong"));
       case COUNTDOWN -> List.of(Phrase.of("log.countdown.hard"), Phrase.of("log.countdown.other"));
       case FIELD_CALL -> List.of(Phrase.of("log.field-call.made"), Phrase.of("log.field-call.not"));
@@ -78,9 +77,18 @@ final class Logs {
   }
 
   /** What may stand in a box instead: the words of a typed log. */
-  private Phrase typed(String drill) {
-    Drill done = curriculum.drill(drill);
-    boolean calledAndSwung = done.kind() == DrillKind.ZONE_CALL && done.swing();
-    return Phrase.of("log.typed." + done.kind().id() + (calledAndSwung ? ".swing" : ""));
+  private Phrase typed(String id) {
+    Drill drill = curriculum.drill(id);
+    if (chosen(drill)) {
+      return Phrase.of("log.typed.choose");
+    }
+    // a spot and a call without a swing are a take, so that who swings must be told
+    boolean swingToo = drill.kind() == DrillKind.ZONE_CALL && drill.swing();
+    return Phrase.of("log.typed." + drill.kind().id() + (swingToo ? "-swing" : ""));
+  }
+
+  /** Takes and swings by spot are told by no tick. */
+  private static boolean chosen(Drill drill) {
+    return drill.kind() == DrillKind.NONE && drill.skill() != Skill.DRIVE;
   }
 }

@@ -13,7 +13,6 @@ import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Tally;
 import org.belthigh.intake.Toss;
-import org.belthigh.model.MeasureKind;
 
 /**
  * How far the swings of a week may rise: to a tenth above the mean of the weeks that were played
@@ -74,11 +73,13 @@ final class WeeklyRise {
     return swings;
   }
 
-  /** Only a countdown and a field call say how many swings there were. */
+  /** Tallies of calls and of choices do not say how many swings there were. */
   private static int swings(Tally tally) {
-    return tally.measure() == MeasureKind.COUNTDOWN
-        ? tally.made()
-        : tally.measure() == MeasureKind.FIELD_CALL ? tally.of() : 0;
+    return switch (tally.measure()) {
+      case COUNTDOWN -> tally.made();
+      case HARD_HIT, FIELD_CALL -> tally.of();
+      case ZONE_RECOGNITION, MIDDLE_TAKE, BALL_SWING -> 0;
+    };
   }
 
   private List<LocalDate> days(int week) {

@@ -11,6 +11,10 @@ import java.util.stream.Stream;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.model.Origin;
+import org.belthigh.catalogue.Drill;
+import org.belthigh.model.DrillKind;
+import org.belthigh.model.Problem;
+import org.belthigh.model.Skill;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,20 +34,20 @@ class PaperAndTypingTest {
 
   private List<String> tallies(String... lines) {
     club.with("logs/a.txt", lines);
-    return club.read().tallies().stream()
-        .map(
-            t ->
-                t.player()
-                    + " "
-                    + t.drill()
-                    + " "
-                    + t.measure().id()
-                    + " "
-                    + t.made()
-                    + "/"
-                    + t.of()
-                    + t.side().map(s -> " " + s.letter()).orElse(""))
-        .toList();
+    return club.read().tallies().stream().map(PaperAndTypingTest::shown).toList();
+  }
+
+  private static String shown(Tally t) {
+    return t.player()
+        + " "
+        + t.drill()
+        + " "
+        + t.measure().id()
+        + " "
+        + t.made()
+        + "/"
+        + t.of()
+        + t.side().map(s -> " " + s.letter()).orElse("");
   }
 
   @ParameterizedTest
@@ -66,6 +70,59 @@ class PaperAndTypingTest {
     assertThat(club.messages().stream().filter(m -> m.startsWith("fault"))).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "'Tee, belt-high', Ana + + - +, p01 tee-belt-high hard-hit 3/4 R",
+    "side-flip, Ana ++-4+, p01 side-flip hard-hit 3/4 R",
+    "front-toss-drive, Ben 5/8, p02 front-toss-drive hard-hit 5/8 L",
+    "early-on-late, Ben hard 5/8, p02 early-on-late hard-hit 5/8 L",
+  })
+  void ticks_of_a_drill_about_hitting_it_hard_are_hard_hits(String drill, String line, String tally)
+      throws Unusable {
+    club.with("logs/a.txt", "2027-03-08", drill, line);
+
+    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+
+    assertThat(record.problems()).isEmpty();
+    assertThat(record.tallies()).map(PaperAndTypingTest::shown).containsExactly(tally);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"countdown", "zone-call", "belt-is-mine", "tee-three-fields"})
+  void hard_hits_are_counted_in_drills_about_them_alone(String drill) throws Unusable {
+    club.with("logs/a.txt", "2027-03-08", drill, "Ana hard 5/8");
+
+    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+
+    assertThat(record.tallies()).isEmpty();
+    assertThat(record.problems())
+        .map(Problem::toString)
+        .singleElement()
+        .asString()
+        .contains("hard hits of " + drill + " are not counted");
+  }
+
+  /** Whatever marks a log sheet asks for are counted: nothing is written down in vain. */
+  @Test
+  void every_drill_whose_sheet_asks_for_ticks_counts_them() throws Unusable {
+    Curriculum curriculum = curriculum(CatalogueLoader.load().orThrow());
+    List<Drill> ticked =
+        curriculum.drills().values().stream()
+            .filter(Drill::logged)
+            .filter(d -> d.kind() != DrillKind.COUNTDOWN)
+            .filter(d -> d.kind() != DrillKind.NONE || d.skill() == Skill.DRIVE)
+            .toList();
+    club.with(
+        "logs/a.txt",
+        Stream.concat(
+                Stream.of("2027-03-08"), ticked.stream().flatMap(d -> Stream.of(d.id(), "Ana +-+")))
+            .toArray(String[]::new));
+
+    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+
+    assertThat(record.tallies()).hasSameSizeAs(ticked).allMatch(t -> t.made() == 2 && t.of() == 3);
+  }
+
   @Test
   void a_round_of_swings_that_did_not_end_is_asked_about_and_makes_no_takes() {
     assertThat(tallies("2027-03-08", "countdown", "Ana 1 1 2", "Ben 1 5h")).isEmpty();
@@ -79,11 +136,18 @@ class PaperAndTypingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"countdown", "name-it"})
-  void ticks_that_count_nowhere_are_told(String drill) {
-    assertThat(tallies("2027-03-08", drill.equals("name-it") ? plain() : drill, "Ana + -"))
-        .isEmpty();
-    assertThat(club.messages()).hasSize(1).first().asString().contains("line 3", "not counted");
+  @CsvSource({"countdown", "belt-is-mine"})
+  void ticks_that_count_nowhere_are_told(String drill) throws Unusable {
+    club.with("logs/a.txt", "2027-03-08", drill, "Ana + -");
+
+    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+
+    assertThat(record.tallies()).isEmpty();
+    assertThat(record.problems())
+        .map(Problem::toString)
+        .singleElement()
+        .asString()
+        .contains("line 3", "not counted");
   }
 
   @Test
@@ -97,12 +161,23 @@ class PaperAndTypingTest {
         .contains("with the spot of each toss, such as 5h 4m");
   }
 
-  private static String plain() {
-    return curriculum(TestCatalogue.small()).drills().values().stream()
-        .filter(d -> d.kind() == org.belthigh.model.DrillKind.NONE)
-        .findFirst()
-        .orElseThrow()
-        .id();
+  @Test
+  void spots_and_calls_that_were_typed_apart_are_told() {
+    club.with(
+        "logs/a.txt", "2027-03-08", "zone-call", "Ana 5 5, 4 4, b b", "Ben b b", "Cruz L 5h 4");
+
+    assertThat(club.messages())
+        .singleElement()
+        .asString()
+        .startsWith("warning CLUB/logs/a.txt line 3")
+        .contains("no toss of this line has a call", "Maybe 4 5 was to be 45");
+  }
+
+  @Test
+  void a_dash_behind_a_spot_is_told_with_both_things_that_it_may_be() {
+    club.with("logs/a.txt", "2027-03-08", "zone-call", "Ana 45 8-");
+
+    assertThat(club.messages()).singleElement().asString().contains("Maybe 5n for spot 5", "-5");
   }
 
   private static Curriculum curriculum(org.belthigh.catalogue.Catalogue catalogue) {

@@ -74,7 +74,8 @@ public final class TestCatalogue {
             "countdown", drill("countdown", Skill.DRIVE, DrillKind.COUNTDOWN, 12),
             "short-countdown", drill("short-countdown", Skill.DRIVE, DrillKind.COUNTDOWN, 7),
             "field-call", drill("field-call", Skill.SEND, DrillKind.FIELD_CALL, 12),
-            "tee-work", drill("tee-work", Skill.DRIVE, DrillKind.NONE, 12)),
+            "tee-work", drill("tee-work", Skill.DRIVE, DrillKind.NONE, 12),
+            "choice-work", drill("choice-work", Skill.CHOOSE, DrillKind.NONE, 12)),
         Map.of());
   }
 
