@@ -83,13 +83,20 @@ final class OwnLogPrint {
   }
 
   private void drill(Flow flow, OwnLog.Drill drill) {
-    flow.h2(voice.say("own-log.drill", "drill", voice.say(drill.name()), "boxes", drill.tosses()))
-        .p(String.join(" ", drill.marks().stream().map(voice::say).toList()))
-        .table(
-            table -> {
-              head(table);
-              drill.days().forEach(day -> lines(table, voice.say("card.day", "day", day), drill));
-            });
+    String title =
+        voice.say("own-log.drill", "drill", voice.say(drill.name()), "boxes", drill.tosses());
+    String marks = String.join(" ", drill.marks().stream().map(voice::say).toList());
+    if (fit == Fit.BARE) {
+      flow.columns(
+          columns -> columns.column(2, left -> left.h2(title)).column(3, right -> right.p(marks)));
+    } else {
+      flow.h2(title).p(marks);
+    }
+    flow.table(
+        table -> {
+          head(table);
+          drill.days().forEach(day -> lines(table, voice.say("card.day", "day", day), drill));
+        });
   }
 
   /** A day's lines: the first says which day, the others from which toss on. */
