@@ -58,7 +58,7 @@ final class Counting {
           case CHASES -> measure == MeasureKind.BALL_SWING;
           case HARD_HITS ->
               measure == MeasureKind.COUNTDOWN
-                  || measure == MeasureKind.HARD_HIT && driven(curriculum.drill(drill));
+                  || (measure == MeasureKind.HARD_HIT && driven(curriculum.drill(drill)));
           case SENT -> measure == MeasureKind.FIELD_CALL;
         };
     return same && !tooEasy(curriculum.drill(drill));

@@ -152,8 +152,11 @@ class FullWeekTest {
   void a_share_of_a_short_practice_that_is_no_swing_is_called_so() throws Exception {
     Files.writeString(
         folder.resolve("wellness.csv"),
-        "date,player,kind,clears,by\n2027-03-20,a1,head-injury,,\n"
-            + "2027-04-04,a1,cleared,head-injury,physician\n");
+        """
+        date,player,kind,clears,by
+        2027-03-20,a1,head-injury,,
+        2027-04-04,a1,cleared,head-injury,physician
+        """);
 
     List<Day> days =
         days(
