@@ -47,7 +47,7 @@ class LogSheetTest {
       assertThat(logs.get(i).pageCount()).isEqualTo(1);
       assertThat(PdfLint.faults(pdf)).isEmpty();
       assertThat(says).contains(spots, near, sheet.drill().id());
-      assertThat(says.matches("(?s).*\\b(5h|55h|6h=).*"))
+      assertThat(says.matches("(?s).*\\b(5h|45h|6h=).*"))
           .as("%s: what is written after a swing, else it is taken for a take", sheet.drill().id())
           .isEqualTo(sheet.drill().swing());
       long both = sheet.players().stream().filter(p -> p.bats() == Bats.SWITCH).count();
