@@ -123,6 +123,7 @@ class PrivacyTest {
             "measure CLUB --as-of 2027-04-05",
             "rest CLUB --on 2027-04-05",
             "explain CLUB real-1 --as-of 2027-04-05",
+            "explain CLUB real-1 --as-of 2027-04-05 --all",
             "whatif CLUB --adults 1 --weeks 1 --from 2027-04-05",
             "check CLUB",
             "forget CLUB real-2")) {
@@ -148,7 +149,8 @@ class PrivacyTest {
     Ran only =
         run("plan " + club + " --out " + out + "1 --from 2027-04-05 --player real-2 --redact");
     Ran measure = run("measure " + club + " --as-of 2027-04-05 --player real-1 --redact");
-    Ran explain = run("explain " + club + " real-1 --as-of 2027-04-05 --redact");
+    Ran why = run("explain " + club + " real-1 --as-of 2027-04-05 --redact");
+    Ran explain = run("explain " + club + " real-1 --as-of 2027-04-05 --redact --all");
     Ran json = run("explain " + club + " real-1 --as-of 2027-04-05 --redact --json");
     Ran rest = run("rest " + club + " --on 2027-04-05 --redact");
 
@@ -159,8 +161,9 @@ class PrivacyTest {
     assertThat(only.status()).isEqualTo(3);
     assertThat(measure.out()).contains("P1").doesNotContain("P2", "real-");
     assertThat(explain.out()).contains("p1 P1, age 10").doesNotContain("real-");
+    assertThat(why.out()).contains("P1 ").doesNotContain("P2");
     assertThat(rest.out()).contains("p2 P2: ");
-    for (Ran ran : List.of(measure, explain, json, rest)) {
+    for (Ran ran : List.of(measure, why, explain, json, rest)) {
       assertThat(ran.out()).doesNotContain(MARK, "real-", "777", "2017-03-14");
     }
     int seen = 0;
