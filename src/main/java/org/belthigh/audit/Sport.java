@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Event;
 import org.belthigh.intake.OtherSport;
-import org.belthigh.model.MeasureKind;
 
 /** What the club folder says that a child does, whatever is planned. */
 final class Sport {
@@ -109,12 +108,11 @@ final class Sport {
             .filter(t -> !t.date().isBefore(first) && t.date().isBefore(end))
             .mapToInt(
                 t ->
-                    t.measure() == MeasureKind.COUNTDOWN
-                        ? t.made()
-                        : t.measure() == MeasureKind.FIELD_CALL
-                                || t.measure() == MeasureKind.HARD_HIT
-                            ? t.of()
-                            : 0)
+                    switch (t.measure()) {
+                      case COUNTDOWN -> t.made();
+                      case FIELD_CALL, HARD_HIT -> t.of();
+                      default -> 0;
+                    })
             .sum();
     if (logged > 0) {
       return Optional.of(logged);

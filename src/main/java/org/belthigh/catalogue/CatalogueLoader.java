@@ -169,8 +169,8 @@ public final class CatalogueLoader {
         byId(every("rules/heat/", f -> List.of(HeatTableFile.read(f, places))), HeatTable::id);
     Map<String, RuleEntry> rules = byId(ruleEntries(), RuleEntry::id);
     List<String> precedence = one("rules/precedence.yaml", this::precedence);
-    Map<String, WhoEnds.Line> whoEnds =
-        byId(one("rules/hold/who-ends.yaml", this::whoEnds), WhoEnds.Line::complaint);
+    Map<String, WhoEnds.Row> whoEnds =
+        byId(one("rules/hold/who-ends.yaml", this::whoEnds), WhoEnds.Row::complaint);
     if (problems.stream().noneMatch(Problem::isFault)) {
       // with a part missing, whatever names it would be a fault too
       resolveSources(sources.keySet(), parameters, books, rules);
@@ -193,23 +193,25 @@ public final class CatalogueLoader {
     Growth growth = new Growth(one("rules/growth/cdc-stature.yaml", this::growth));
     refuseStrangers();
     return new Catalogue(
-        sources, parameters, books, rules, precedence, curricula, growth, heat, table(whoEnds));
+        sources,
+        parameters,
+        books,
+        rules,
+        precedence,
+        curricula,
+        growth,
+        heat,
+        new WhoEnds(whoEnds));
   }
 
-  private List<WhoEnds.Line> whoEnds(Fields f) {
+  private List<WhoEnds.Row> whoEnds(Fields f) {
     return f.each(
         "who_ends",
         row -> {
           places.note("complaint", row.text("complaint"), row);
-          return new WhoEnds.Line(row.text("complaint"), row.texts("by"), row.text("source"));
+          return new WhoEnds.Row(
+              row.text("complaint"), new LinkedHashSet<>(row.texts("by")), row.text("source"));
         });
-  }
-
-  private static WhoEnds table(Map<String, WhoEnds.Line> lines) {
-    Map<String, WhoEnds.Row> rows = new TreeMap<>();
-    lines.forEach(
-        (id, line) -> rows.put(id, new WhoEnds.Row(new LinkedHashSet<>(line.by()), line.source())));
-    return new WhoEnds(rows);
   }
 
   private List<Growth.Row> growth(Fields f) {

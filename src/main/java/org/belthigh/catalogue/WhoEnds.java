@@ -2,7 +2,6 @@ package org.belthigh.catalogue;
 
 import java.util.Collections;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -27,17 +26,15 @@ public record WhoEnds(Map<String, Row> rows) {
   /**
    * Who ends one complaint.
    *
+   * @param complaint as {@code wellness.csv} writes it
    * @param by roles as {@code wellness.csv} writes them, and {@link #SYMPTOM_FREE}
    * @param source id of a source of the catalogue
    */
-  public record Row(Set<String> by, String source) {
+  public record Row(String complaint, Set<String> by, String source) {
     public Row {
       by = Collections.unmodifiableSet(new LinkedHashSet<>(by));
     }
   }
-
-  /** As the file has them, before the ids are compared. */
-  record Line(String complaint, List<String> by, String source) {}
 
   /** Whether the word of {@code who} ends that complaint. */
   public boolean ends(String complaint, String who) {

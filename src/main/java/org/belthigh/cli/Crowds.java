@@ -14,8 +14,8 @@ final class Crowds {
 
   /**
    * Six weeks with all sheets, on two cores that did little else: 200 players took 8 seconds, 600
-   * took 24, 1,500 took 72 (2026-12-01), 5,000 took nine minutes (before). Two terms fit that; a
-   * sense of size, and no promise.
+   * took 24, 1,500 took 72 (2026-12-01), 5,000 nine minutes in an earlier trial. Two terms fit
+   * that; a sense of size, and no promise.
    */
   private static final double SECONDS_A_PLAYER = 0.036;
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Evidence;
@@ -20,6 +21,7 @@ import org.belthigh.catalogue.RuleEntry;
 import org.belthigh.catalogue.Step;
 import org.belthigh.decide.ArmStatus;
 import org.belthigh.decide.Hold;
+import org.belthigh.decide.Reason;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.measure.GroupEstimate;
@@ -75,9 +77,9 @@ final class Explanation {
     List<String> lines = new ArrayList<>();
     holds.stream()
         .collect(Collectors.groupingBy(Hold::whoEnds, LinkedHashMap::new, Collectors.toList()))
-        .forEach((ends, same) -> lines.add(say(same.get(0).because().phrase()) + " " + say(ends)));
+        .forEach((ends, same) -> lines.add(stopped(same) + " " + say(ends)));
     if (holds.isEmpty()) {
-      lines.add(say(arm.because().get(0).phrase()));
+      lines.add(arm.because().stream().map(r -> say(r.phrase())).collect(Collectors.joining(" ")));
     }
     Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
     for (SkillDecision decision : decisions) {
@@ -90,6 +92,17 @@ final class Explanation {
     }
     lines.add("The tosses, marks, rules and sources behind it: --all.");
     return lines;
+  }
+
+  /** The cause once, what else it stops, and whose word did not end it. */
+  private String stopped(List<Hold> same) {
+    Stream<Phrase> others = same.stream().skip(1).map(h -> Phrase.of("hold.also." + h.kind().id()));
+    Stream<Phrase> notes = same.stream().flatMap(h -> h.notes().stream()).map(Reason::phrase);
+    return Stream.of(Stream.of(same.get(0).because().phrase()), others, notes)
+        .flatMap(phrases -> phrases)
+        .map(this::say)
+        .distinct()
+        .collect(Collectors.joining(" "));
   }
 
   /** The chain in lines of plain text. */

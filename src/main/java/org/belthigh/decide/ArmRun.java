@@ -31,16 +31,17 @@ final class ArmRun {
   private final List<Hold> holds;
   private final ClubRecord known;
   private final List<ArmLog> logs;
-  private List<Object> facts = List.of();
   private final Map<String, List<LocalDate>> days = new HashMap<>();
   private final Map<Asked, List<ArmVerdict>> verdicts = new HashMap<>();
   private final Map<String, List<ReportVerdict>> reports = new HashMap<>();
   private final Map<String, List<DayVerdict>> overLimit = new HashMap<>();
   private final Map<String, List<YearVerdict>> years = new HashMap<>();
+  private final List<Object> facts;
 
   private record Asked(String player, Reckoning reckoning, LocalDate day) {}
 
-  private ArmRun(ClubRecord known, LocalDate on, List<Editions> books, List<Hold> holds) {
+  private ArmRun(
+      ClubRecord known, LocalDate on, List<Editions> books, int askAfter, List<Hold> holds) {
     this.known = known;
     this.on = on;
     this.books = books;
@@ -49,6 +50,7 @@ final class ArmRun {
         known.outings().stream().collect(Collectors.groupingBy(Outing::player));
     this.logs =
         known.players().stream().map(p -> log(p, outings.getOrDefault(p.id(), List.of()))).toList();
+    this.facts = List.copyOf(gathered(askAfter));
   }
 
   /**
@@ -59,8 +61,7 @@ final class ArmRun {
    */
   static ArmRun of(
       ClubRecord record, LocalDate on, List<Editions> books, int askAfter, List<Hold> holds) {
-    ArmRun run = new ArmRun(record.upTo(on), on, books, holds);
-    run.facts = List.copyOf(run.gathered(askAfter));
+    ArmRun run = new ArmRun(record.upTo(on), on, books, askAfter, holds);
     RuleBase.shared().fire(run.facts).forEach(run::keep);
     run.facts.stream().filter(ArmDay.class::isInstance).forEach(f -> run.requireAnswer((ArmDay) f));
     return run;

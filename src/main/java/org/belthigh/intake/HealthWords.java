@@ -11,7 +11,10 @@ import org.belthigh.model.Coded;
  * is, nobody guesses from it.
  */
 final class HealthWords {
-  /** Words of people for what hurts, beside those of {@code wellness.csv}. */
+  /**
+   * Words of people for what hurts, beside those of {@code wellness.csv}; our own choice. None that
+   * a log uses for a hit, such as {@code golpe}.
+   */
   private static final Set<String> SAID =
       Set.of(
           "hurt",
@@ -33,7 +36,6 @@ final class HealthWords {
           "lesion",
           "lastimado",
           "lastimada",
-          "golpe",
           "enfermo",
           "enferma",
           "conmocion");

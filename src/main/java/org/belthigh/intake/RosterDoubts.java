@@ -167,12 +167,7 @@ final class RosterDoubts {
   }
 
   private static Optional<String> nameAndNumberKey(RosterRow row) {
-    return Optional.of(
-            NameBook.plain(row.group()).replace("-", "")
-                + " "
-                + row.fullName()
-                + " "
-                + row.number())
+    return Optional.of(row.group() + " " + row.fullName() + " " + row.number())
         .filter(key -> row.used());
   }
 

@@ -319,6 +319,22 @@ class CommandLineTest {
   }
 
   @Test
+  void what_is_read_out_leaves_no_stop_and_no_word_out(@TempDir Path temp) throws IOException {
+    Path club = Runs.cleanDemo(temp);
+    Files.writeString(
+        club.resolve("wellness.csv"),
+        """
+        date,player,kind,clears,by
+        2027-04-02,p05,arm-pain,,
+        2027-04-04,p05,cleared,arm-pain,parent
+        """);
+    String said = run("explain", club.toString(), "p05", "--as-of", "2027-04-05").out();
+
+    assertThat(said.lines().findFirst().orElseThrow())
+        .contains("No throwing for now", "swing", "parent", "physical therapist");
+  }
+
+  @Test
   void explain_as_json_says_the_same() throws IOException {
     JsonNode json = run("explain", "demo-players", "p26", "--as-of", "2027-04-05", "--json").json();
 

@@ -64,7 +64,13 @@ class HealthInLogsTest {
 
   @Test
   void other_words_that_are_no_toss_hold_nobody() {
-    club.with("logs/a.txt", "2027-03-08", "zone-call", "Ana 45 nice swing", "Ben bunts 45");
+    club.with(
+        "logs/a.txt",
+        "2027-03-08",
+        "zone-call",
+        "Ana 45 nice swing",
+        "Ben bunts 45",
+        "Ana golpe duro");
     club.with("logs/b.csv", "date,player,drill,toss,zone", "2027-03-08,p01,zone-cal,1,5");
 
     assertThat(held()).isEmpty();

@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * What log sheets ask for can be typed as it stands, and drills go by the names that they print.
  */
 class PaperAndTypingTest {
+  private static final org.belthigh.catalogue.Catalogue WHOLE = CatalogueLoader.load().orThrow();
   private TestClub club;
 
   @BeforeEach
@@ -81,7 +82,7 @@ class PaperAndTypingTest {
       throws Unusable {
     club.with("logs/a.txt", "2027-03-08", drill, line);
 
-    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+    ClubRecord record = Intake.read(club.folder(), WHOLE);
 
     assertThat(record.problems()).isEmpty();
     assertThat(record.tallies()).map(PaperAndTypingTest::shown).containsExactly(tally);
@@ -92,7 +93,7 @@ class PaperAndTypingTest {
   void hard_hits_are_counted_in_drills_about_them_alone(String drill) throws Unusable {
     club.with("logs/a.txt", "2027-03-08", drill, "Ana hard 5/8");
 
-    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+    ClubRecord record = Intake.read(club.folder(), WHOLE);
 
     assertThat(record.tallies()).isEmpty();
     assertThat(record.problems())
@@ -105,7 +106,7 @@ class PaperAndTypingTest {
   /** Whatever marks a log sheet asks for are counted: nothing is written down in vain. */
   @Test
   void every_drill_whose_sheet_asks_for_ticks_counts_them() throws Unusable {
-    Curriculum curriculum = curriculum(CatalogueLoader.load().orThrow());
+    Curriculum curriculum = curriculum(WHOLE);
     List<Drill> ticked =
         curriculum.drills().values().stream()
             .filter(Drill::logged)
@@ -118,7 +119,7 @@ class PaperAndTypingTest {
                 Stream.of("2027-03-08"), ticked.stream().flatMap(d -> Stream.of(d.id(), "Ana +-+")))
             .toArray(String[]::new));
 
-    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+    ClubRecord record = Intake.read(club.folder(), WHOLE);
 
     assertThat(record.tallies()).hasSameSizeAs(ticked).allMatch(t -> t.made() == 2 && t.of() == 3);
   }
@@ -140,7 +141,7 @@ class PaperAndTypingTest {
   void ticks_that_count_nowhere_are_told(String drill) throws Unusable {
     club.with("logs/a.txt", "2027-03-08", drill, "Ana + -");
 
-    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+    ClubRecord record = Intake.read(club.folder(), WHOLE);
 
     assertThat(record.tallies()).isEmpty();
     assertThat(record.problems())
@@ -152,7 +153,7 @@ class PaperAndTypingTest {
 
   @Test
   void a_drill_without_a_bat_is_not_said_to_count_hits() {
-    Curriculum whole = CatalogueLoader.load().orThrow().curricula().get("belthigh-2027");
+    Curriculum whole = WHOLE.curricula().get("belthigh-2027");
     ShortMarks.Word tick = new ShortMarks.Word("+", Origin.of("logs/a.txt", 3));
 
     assertThat(PaperMarks.notCounted(tick, Optional.of(whole.drill("watch-behind-net"))).text())
@@ -192,7 +193,7 @@ class PaperAndTypingTest {
   }
 
   static Stream<String> printed() {
-    return CatalogueLoader.load().orThrow().curricula().values().stream()
+    return WHOLE.curricula().values().stream()
         .flatMap(c -> c.drills().values().stream())
         .flatMap(
             d ->
@@ -207,7 +208,7 @@ class PaperAndTypingTest {
 
   @Test
   void every_drill_goes_by_its_name_as_printed_in_every_language() {
-    Curriculum curriculum = CatalogueLoader.load().orThrow().curricula().get("belthigh-2027");
+    Curriculum curriculum = WHOLE.curricula().get("belthigh-2027");
     Bearings.Drills drills = new Bearings.Drills(curriculum);
 
     List<String> lost =
@@ -231,7 +232,7 @@ class PaperAndTypingTest {
     club.with("logs/a.txt", "2027-03-08", name + " " + settings, "ana 55", "ben + -");
     club.with("logs/b.txt", "2027-03-09", "ana " + name + " 55");
 
-    ClubRecord record = Intake.read(club.folder(), CatalogueLoader.load().orThrow());
+    ClubRecord record = Intake.read(club.folder(), WHOLE);
 
     assertThat(record.tosses()).extracting(Toss::drill).containsExactly("zone-call", "zone-call");
     assertThat(record.tallies()).extracting(Tally::drill).containsExactly("zone-call");
