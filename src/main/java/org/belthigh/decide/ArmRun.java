@@ -54,15 +54,20 @@ final class ArmRun {
   }
 
   /**
-   * Runs the rules.
+   * Runs {@code rules}.
    *
    * @param askAfter days without a report after which a pitcher is asked about first
    * @param holds the stops in force on {@code on}
    */
   static ArmRun of(
-      ClubRecord record, LocalDate on, List<Editions> books, int askAfter, List<Hold> holds) {
+      RuleBase rules,
+      ClubRecord record,
+      LocalDate on,
+      List<Editions> books,
+      int askAfter,
+      List<Hold> holds) {
     ArmRun run = new ArmRun(record.upTo(on), on, books, askAfter, holds);
-    RuleBase.shared().fire(run.facts).forEach(run::keep);
+    rules.fire(run.facts).forEach(run::keep);
     run.facts.stream().filter(ArmDay.class::isInstance).forEach(f -> run.requireAnswer((ArmDay) f));
     return run;
   }

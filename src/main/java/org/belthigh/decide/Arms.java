@@ -36,12 +36,19 @@ public final class Arms {
       Comparator.comparing((ArmVerdict v) -> v.about().restOver()).reversed();
 
   private final Catalogue catalogue;
+  private final RuleBase rules;
   private final Holds holds;
 
   /** Rule books, our own numbers and sources come from {@code catalogue}. */
   public Arms(Catalogue catalogue) {
+    this(catalogue, RuleBase.shared());
+  }
+
+  /** The answers that other rules would lead to. */
+  Arms(Catalogue catalogue, RuleBase rules) {
     this.catalogue = catalogue;
-    this.holds = new Holds(catalogue);
+    this.rules = rules;
+    this.holds = new Holds(catalogue, rules);
   }
 
   /**
@@ -103,7 +110,7 @@ public final class Arms {
   ArmRun run(ClubRecord record, LocalDate on) {
     List<Editions> books = Editions.of(record.club(), catalogue, on);
     int askAfter = (int) catalogue.parameter("ask-after-days").on(on).at(AgeBand.AGE_7_8);
-    return ArmRun.of(record, on, books, askAfter, holds.of(record, on));
+    return ArmRun.of(rules, record, on, books, askAfter, holds.of(record, on));
   }
 
   private static ArmStatus status(ArmRun run, ArmLog log) {

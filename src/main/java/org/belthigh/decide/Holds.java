@@ -27,10 +27,17 @@ public final class Holds {
       List.of(Wellness.Kind.HEAD_INJURY, Wellness.Kind.ARM_PAIN, Wellness.Kind.BACK_PAIN);
 
   private final Catalogue catalogue;
+  private final RuleBase rules;
 
   /** Sources come from {@code catalogue}. */
   public Holds(Catalogue catalogue) {
+    this(catalogue, RuleBase.shared());
+  }
+
+  /** The stops that other rules would lead to. */
+  Holds(Catalogue catalogue, RuleBase rules) {
     this.catalogue = catalogue;
+    this.rules = rules;
   }
 
   /**
@@ -61,7 +68,7 @@ public final class Holds {
 
   /** All that the rules conclude of the reports up to the end of {@code on}, by rule. */
   List<Verdict> verdicts(ClubRecord record, LocalDate on) {
-    return RuleBase.shared().fire(facts(record, on));
+    return rules.fire(facts(record, on));
   }
 
   /** What was reported up to the end of {@code on}, and who may end what. */

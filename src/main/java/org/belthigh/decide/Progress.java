@@ -36,8 +36,13 @@ public final class Progress {
 
   /** The decisions that {@code catalogue} leads to. */
   public Progress(Catalogue catalogue) {
+    this(catalogue, RuleBase.shared());
+  }
+
+  /** The decisions that other rules would lead to. */
+  Progress(Catalogue catalogue, RuleBase rules) {
     this.catalogue = catalogue;
-    this.rules = RuleBase.shared();
+    this.rules = rules;
   }
 
   /**
