@@ -2,26 +2,22 @@ package org.belthigh.decide;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.TreeMap;
-import java.util.function.ToIntFunction;
-import java.util.stream.Stream;
-import org.belthigh.catalogue.RuleBook;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.belthigh.intake.Outing;
 import org.belthigh.intake.Player;
 import org.belthigh.intake.Unread;
 
 /**
- * What one player threw and caught, day by day, for all teams together, and what a rule book makes
- * of it. All the arithmetic of the pack {@code arm} is here.
+ * What one player threw and caught, for all teams, as facts for the rules of the pack {@code arm}.
  */
 final class ArmLog {
-  private static final int WEEK = 7;
   private static final int THIRDS = 3;
   private static final int TENTHS = 10;
   private static final int MONTHS = 12;
@@ -30,36 +26,22 @@ final class ArmLog {
   private final boolean softball;
   private final List<Outing> outings;
   private final List<Outing> pitched;
-  private final List<Unread> lost;
+  private final List<Unread> unread;
   private final Optional<LocalDate> knownTo;
-  private final NavigableMap<LocalDate, Integer> pitches;
-  private final NavigableMap<LocalDate, Integer> caught;
+  private final Set<LocalDate> days;
 
   /**
    * @param outings of that player, none later than the day asked about
-   * @param lost outings that may be that player's and could not be read
+   * @param unread reports of any kind that may be about that player and could not be read
    */
-  ArmLog(Player player, boolean softball, List<Outing> outings, List<Unread> lost) {
+  ArmLog(Player player, boolean softball, List<Outing> outings, List<Unread> unread) {
     this.player = player;
     this.softball = softball;
     this.outings = List.copyOf(outings);
-    this.lost = List.copyOf(lost);
+    this.unread = List.copyOf(unread);
     this.pitched = outings.stream().filter(o -> o.kind().counts() && o.pitches() > 0).toList();
     this.knownTo = outings.stream().map(Outing::date).max(Comparator.naturalOrder());
-    this.pitches = byDay(pitched, Outing::pitches);
-    this.caught = byDay(outings, o -> o.inningsCaught().orElse(0));
-  }
-
-  private static NavigableMap<LocalDate, Integer> byDay(
-      List<Outing> outings, ToIntFunction<Outing> count) {
-    NavigableMap<LocalDate, Integer> sums = new TreeMap<>();
-    for (Outing outing : outings) {
-      int counted = count.applyAsInt(outing);
-      if (counted > 0) {
-        sums.merge(outing.date(), counted, Integer::sum);
-      }
-    }
-    return sums;
+    this.days = pitched.stream().map(Outing::date).collect(Collectors.toSet());
   }
 
   Player player() {
@@ -77,181 +59,102 @@ final class ArmLog {
 
   /** Last day with a counted pitch. */
   Optional<LocalDate> lastPitched() {
-    return pitches.isEmpty() ? Optional.empty() : Optional.of(pitches.lastKey());
+    return days.stream().max(Comparator.naturalOrder());
+  }
+
+  /** Whether anything that is asked of this player may change with the days. */
+  boolean throwsAny() {
+    return player.pitches() || !days.isEmpty();
   }
 
   /**
-   * The facts of {@code day} under a rule book.
+   * Facts of the player and of what was reported.
    *
-   * @param held whether a stop on throwing is in force that day
-   * @param unreadable whether an outing of the player could not be read
+   * @param on the day asked about, after which nothing is known
+   * @param longest days back that a rule about rest or a few days may look
    */
-  ArmDay day(
-      Editions editions, Reckoning reckoning, LocalDate day, boolean held, boolean unreadable) {
-    RuleBook book = editions.on(day);
-    int age = age(book, reckoning, day);
-    NavigableMap<LocalDate, Integer> thrown = thrown(editions, reckoning);
-    Optional<RuleBook.CatcherRules> catcher = book.catcher();
-    return new ArmDay(
-        player.id(),
-        player.firstName(),
-        book.organisation(),
-        book.edition(),
-        !book.id().equals(editions.book().id()),
-        book.sources().stream().findFirst().orElse(""),
-        reckoning,
-        day,
-        age,
-        player.pitches(),
-        softball,
-        book.inForce(day),
-        book.status() == RuleBook.Status.OPEN,
-        book.band(age).isPresent(),
-        rest(editions, reckoning, day),
-        inARow(day),
-        book.consecutiveDays().orElse(ArmDay.NONE),
-        thrown.getOrDefault(day, 0),
-        book.dailyMax(age).orElse(0),
-        week(book.weeklyMax(age), thrown, day),
-        book.appearances().map(a -> appearances(a, day)).orElse(ArmDay.Count.NO_LIMIT),
-        innings(book.year(age), day),
-        book.sameDay(),
-        caught.getOrDefault(day, 0),
-        catcher.map(RuleBook.CatcherRules::inningsThatBarPitching).orElse(ArmDay.NONE),
-        catcher.map(RuleBook.CatcherRules::pitchesThatBarCatching).orElse(ArmDay.NONE),
-        catcher.map(c -> c.returnBar(age)).orElse(ArmDay.NONE),
-        book.avoidCatching(),
-        held,
-        unreadable);
-  }
-
-  /** What is owed on {@code day} for the outings before it: the rest that ends last. */
-  ArmDay.Rest rest(Editions editions, Reckoning reckoning, LocalDate day) {
-    return thrown(editions, reckoning).headMap(day).entrySet().stream()
-        .map(e -> rest(editions.on(e.getKey()), reckoning, e.getKey(), e.getValue()))
-        .max(Comparator.comparing(ArmDay.Rest::over).thenComparing(ArmDay.Rest::outing))
-        .orElse(ArmDay.Rest.NOT_OWED);
-  }
-
-  private ArmDay.Rest rest(RuleBook book, Reckoning reckoning, LocalDate day, int thrown) {
-    // the age on the day of pitching: a birthday during the rest does not shorten it
-    int age = age(book, reckoning, day);
-    return ArmDay.Rest.after(day, thrown, book.restDays(age, thrown), book.printsRest(age, thrown));
-  }
-
-  private NavigableMap<LocalDate, Integer> thrown(Editions editions, Reckoning reckoning) {
-    return reckoning == Reckoning.LAST_BATTER
-        ? byDay(pitched, o -> legalCount(editions.on(o.date()), o))
-        : pitches;
-  }
-
-  private int legalCount(RuleBook book, Outing outing) {
-    int dailyMax =
-        book.dailyMax(age(book, Reckoning.LAST_BATTER, outing.date())).orElse(outing.pitches());
-    return book.finishTheBatter().of(outing.pitches(), outing.beforeLastBatter(), dailyMax);
-  }
-
-  private int age(RuleBook book, Reckoning reckoning, LocalDate day) {
-    RuleBook.AgeBasis basis = book.ageBasis();
-    return (reckoning == Reckoning.OTHER_AGE ? basis.other() : basis).age(player.born(), day);
-  }
-
-  private int inARow(LocalDate day) {
-    int days = 0;
-    while (pitches.containsKey(day.minusDays(days + 1L))) {
-      days++;
+  List<Object> facts(LocalDate on, int longest) {
+    List<Object> facts = new ArrayList<>();
+    facts.add(
+        new Pitcher(player.id(), player.firstName(), player.born(), player.pitches(), softball));
+    knownTo.ifPresent(
+        date -> facts.add(new Heard(player.id(), date, (int) ChronoUnit.DAYS.between(date, on))));
+    LocalDate since = since(on, longest);
+    for (int row = 0; row < outings.size(); row++) {
+      thrown(facts, row, outings.get(row), since);
+      caught(facts, row, outings.get(row), since);
     }
-    return days;
+    for (int row = 0; row < unread.size(); row++) {
+      unread(facts, row, unread.get(row), on);
+    }
+    facts.add(year(on));
+    return facts;
   }
 
-  private static ArmDay.Count week(
-      OptionalInt most, NavigableMap<LocalDate, Integer> thrown, LocalDate day) {
-    int so =
-        thrown.subMap(day.minusDays(WEEK), false, day, true).values().stream()
-            .mapToInt(Integer::intValue)
-            .sum();
-    return new ArmDay.Count(so, most.orElse(ArmDay.NONE), 0);
+  /** The first day that matters: no rule looks back behind it, and it cuts no days in a row. */
+  private LocalDate since(LocalDate on, int longest) {
+    LocalDate since = on.minusDays(longest);
+    while (days.contains(since)) {
+      since = since.minusDays(1);
+    }
+    return since;
   }
 
-  /** Every row of the log is an appearance, two games or two turns in one game alike. */
-  private ArmDay.Count appearances(RuleBook.Appearances rule, LocalDate day) {
-    long so = within(pitched, day.minusDays(rule.days()), day).count();
-    return new ArmDay.Count((int) so, rule.most(), 0);
+  private void thrown(List<Object> facts, int row, Outing outing, LocalDate since) {
+    if (!outing.kind().counts() || outing.pitches() == 0) {
+      return;
+    }
+    String id = player.id();
+    LocalDate date = outing.date();
+    facts.add(
+        new Appearance(
+            row, id, date, thirds(outing.innings()), outing.innings().isEmpty() ? 1 : 0));
+    if (!date.isBefore(since)) {
+      facts.add(new Outed(row, id, date, outing.pitches(), outing.beforeLastBatter()));
+    }
   }
 
-  private ArmDay.Count innings(Optional<RuleBook.Year> year, LocalDate day) {
-    int most =
-        year.map(RuleBook.Year::innings).orElse(OptionalInt.empty()).stream()
-            .map(innings -> innings * THIRDS)
-            .findFirst()
-            .orElse(ArmDay.NONE);
-    LocalDate before = day.minusYears(1);
-    int so = within(pitched, before, day).flatMapToInt(o -> thirds(o.innings()).stream()).sum();
-    long unwritten = within(pitched, before, day).filter(o -> o.innings().isEmpty()).count();
-    long unread = lost.stream().filter(u -> u.date().filter(before::isAfter).isEmpty()).count();
-    return new ArmDay.Count(so, most, (int) ((so > 0 ? unwritten : 0) + unread));
+  private void caught(List<Object> facts, int row, Outing outing, LocalDate since) {
+    int innings = outing.inningsCaught().orElse(0);
+    if (innings > 0 && !outing.date().isBefore(since)) {
+      facts.add(new Caught(row, player.id(), outing.date(), innings));
+    }
+  }
+
+  /**
+   * What cannot be read may have been an outing of any length, and a week's or a year's limit may
+   * be used up by it: it counts until the file is put right.
+   */
+  private void unread(List<Object> facts, int row, Unread lost, LocalDate on) {
+    facts.add(new Doubtful(player.id()));
+    if (lost.what() == Unread.What.OUTING) {
+      facts.add(new UnreadOuting(row, player.id(), lost.date().orElse(on)));
+    }
   }
 
   /** Innings with thirds written .1 and .2, in thirds. */
-  private static OptionalInt thirds(OptionalDouble innings) {
-    if (innings.isEmpty()) {
-      return OptionalInt.empty();
-    }
-    int tenths = (int) Math.round(innings.getAsDouble() * TENTHS);
-    return OptionalInt.of(tenths / TENTHS * THIRDS + tenths % TENTHS);
-  }
-
-  private static Stream<Outing> within(List<Outing> outings, LocalDate before, LocalDate last) {
-    return outings.stream().filter(o -> o.date().isAfter(before) && !o.date().isAfter(last));
+  private static int thirds(OptionalDouble innings) {
+    int tenths = (int) Math.round(innings.orElse(0) * TENTHS);
+    return tenths / TENTHS * THIRDS + tenths % TENTHS;
   }
 
   /** The twelve calendar months that end with the one of {@code on}. */
-  ThrowingYear year(RuleBook.Year rule, String book, LocalDate on) {
+  private ThrowingYear year(LocalDate on) {
+    Set<YearMonth> used =
+        outings.stream()
+            .filter(o -> o.pitches() > 0 || o.inningsCaught().orElse(0) > 0)
+            .map(o -> YearMonth.from(o.date()))
+            .collect(Collectors.toSet());
     YearMonth last = YearMonth.from(on);
     int months = 0;
     int free = 0;
     int longest = 0;
     for (int back = MONTHS - 1; back >= 0; back--) {
-      boolean used = threwIn(last.minusMonths(back));
-      months += used ? 1 : 0;
-      free = used ? 0 : free + 1;
+      boolean threw = used.contains(last.minusMonths(back));
+      months += threw ? 1 : 0;
+      free = threw ? 0 : free + 1;
       longest = Math.max(longest, free);
     }
-    return new ThrowingYear(
-        player.id(),
-        player.firstName(),
-        book,
-        months,
-        MONTHS - rule.monthsOff(),
-        longest,
-        rule.inARow());
-  }
-
-  private boolean threwIn(YearMonth month) {
-    return outings.stream()
-        .filter(o -> YearMonth.from(o.date()).equals(month))
-        .anyMatch(o -> o.pitches() > 0 || o.inningsCaught().orElse(0) > 0);
-  }
-
-  /** The days up to and on {@code on} whose rest is not over by then, against the book's limit. */
-  List<PitchedDay> recent(Editions editions, LocalDate on) {
-    return pitches.headMap(on, true).entrySet().stream()
-        .filter(
-            e ->
-                rest(editions.on(e.getKey()), Reckoning.BOOK, e.getKey(), e.getValue())
-                    .over()
-                    .isAfter(on))
-        .flatMap(e -> pitched(editions.on(e.getKey()), e.getKey(), e.getValue()).stream())
-        .toList();
-  }
-
-  /** The day against the limit; none where no number is confirmed. */
-  private Optional<PitchedDay> pitched(RuleBook book, LocalDate day, int thrown) {
-    if (book.status() == RuleBook.Status.OPEN) {
-      return Optional.empty();
-    }
-    int limit = book.dailyMax(age(book, Reckoning.BOOK, day)).orElse(0);
-    return Optional.of(
-        new PitchedDay(player.id(), player.firstName(), book.organisation(), day, thrown, limit));
+    return new ThrowingYear(player.id(), months, longest);
   }
 }

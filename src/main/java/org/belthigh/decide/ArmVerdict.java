@@ -1,13 +1,18 @@
 package org.belthigh.decide;
 
+import java.time.LocalDate;
+import java.util.List;
+
 /**
  * What a rule of the pack {@code arm} concluded about one day under one book. Public only because
  * the rules are built as a model of their own.
  *
  * @param waits what the no waits for; {@link Waits#NOTHING} unless it is one of rest
  * @param speaks whose sentence is shown where several books conclude it
+ * @param figures the facts that the sentence takes its numbers from
  */
-public record ArmVerdict(String rule, Effect effect, Waits waits, Speaks speaks, ArmDay about)
+public record ArmVerdict(
+    String rule, Effect effect, Waits waits, Speaks speaks, Question about, List<Figure> figures)
     implements Verdict {
   /** What follows. */
   public enum Effect {
@@ -24,7 +29,9 @@ public record ArmVerdict(String rule, Effect effect, Waits waits, Speaks speaks,
     /** Days after what was thrown before: an outing on the day itself changes nothing. */
     REST,
     /** Days until a count of several days has room again, the day itself among them. */
-    ROOM
+    ROOM,
+    /** The year until the innings of twelve months have room again: no stop on throwing. */
+    YEAR
   }
 
   /** Which of several books speaks. */
@@ -35,27 +42,48 @@ public record ArmVerdict(String rule, Effect effect, Waits waits, Speaks speaks,
     STRICTEST
   }
 
+  public ArmVerdict {
+    figures = List.copyOf(figures);
+  }
+
   /** A verdict of each book for itself. */
-  public static ArmVerdict of(String rule, Effect effect, ArmDay about) {
-    return new ArmVerdict(rule, effect, Waits.NOTHING, Speaks.EACH, about);
+  public static ArmVerdict of(String rule, Effect effect, Question about, Figure... figures) {
+    return new ArmVerdict(rule, effect, Waits.NOTHING, Speaks.EACH, about, List.of(figures));
   }
 
   /** A verdict of which the strictest book's stands for all. */
-  public static ArmVerdict strictest(String rule, Effect effect, ArmDay about) {
-    return new ArmVerdict(rule, effect, Waits.NOTHING, Speaks.STRICTEST, about);
+  public static ArmVerdict strictest(
+      String rule, Effect effect, Question about, Figure... figures) {
+    return new ArmVerdict(rule, effect, Waits.NOTHING, Speaks.STRICTEST, about, List.of(figures));
   }
 
-  /** No pitching until rest is over. */
-  public static ArmVerdict resting(String rule, ArmDay about) {
-    return new ArmVerdict(rule, Effect.NO_PITCHING, Waits.REST, Speaks.STRICTEST, about);
-  }
-
-  /** No pitching until there is room again. */
-  public static ArmVerdict full(String rule, Speaks speaks, ArmDay about) {
-    return new ArmVerdict(rule, Effect.NO_PITCHING, Waits.ROOM, speaks, about);
+  /** No pitching for a time; the strictest book speaks. */
+  public static ArmVerdict waiting(
+      String rule, Waits waits, Speaks speaks, Question about, Figure... figures) {
+    return new ArmVerdict(rule, Effect.NO_PITCHING, waits, speaks, about, List.of(figures));
   }
 
   boolean saysYes() {
     return effect == Effect.MAY_PITCH;
+  }
+
+  /** First day after the rest that is owed; long past where the verdict is not about rest. */
+  LocalDate over() {
+    return figures.stream()
+        .filter(RestOwed.class::isInstance)
+        .map(f -> ((RestOwed) f).over())
+        .findFirst()
+        .orElse(LocalDate.MIN);
+  }
+
+  /** Pitches left, where it says yes; else the limit that was reached. */
+  int number() {
+    return figures.stream().mapToInt(ArmVerdict::number).min().orElse(Integer.MAX_VALUE);
+  }
+
+  private static int number(Figure figure) {
+    return figure instanceof Room room
+        ? room.left()
+        : figure instanceof Limit limit ? limit.most() : Integer.MAX_VALUE;
   }
 }

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.intake.ClubRecord;
 import org.belthigh.intake.Outing;
+import org.belthigh.intake.Player;
 import org.belthigh.model.AgeBand;
 import org.belthigh.model.Phrase;
 
@@ -24,16 +25,19 @@ import org.belthigh.model.Phrase;
  * for too long is asked first.
  */
 public final class Arms {
+  /** Which of several books that conclude the same is told: the longest rest, the least number. */
   private static final Comparator<ArmVerdict> STRICTEST =
-      Comparator.comparing((ArmVerdict v) -> v.about().restOwedTo())
+      Comparator.comparing(ArmVerdict::over)
           .reversed()
-          .thenComparing(v -> v.about().left())
-          .thenComparing(v -> v.about().dailyMax())
-          .thenComparing(v -> v.about().week().most())
-          .thenComparing(v -> v.about().mostInARow());
+          .thenComparing(ArmVerdict::number)
+          .thenComparing(v -> v.about().by().order());
 
   private static final Comparator<ArmVerdict> LONGEST =
-      Comparator.comparing((ArmVerdict v) -> v.about().restOver()).reversed();
+      Comparator.comparing(ArmVerdict::over)
+          .reversed()
+          .thenComparing(v -> v.about().day())
+          .thenComparing(ArmVerdict::rule)
+          .thenComparing(v -> v.about().by().order());
 
   private final Catalogue catalogue;
   private final RuleBase rules;
@@ -91,11 +95,7 @@ public final class Arms {
                     Outing::date,
                     TreeMap::new,
                     Collectors.mapping(Outing::player, Collectors.toSet())));
-    pitched.forEach(
-        (day, players) ->
-            restHolds(foreseen, day).stream()
-                .filter(h -> players.contains(h.player()))
-                .forEach(holds::add));
+    pitched.forEach((day, players) -> holds.addAll(restHolds(foreseen, players, day)));
     return eachOnce(holds);
   }
 
@@ -108,9 +108,13 @@ public final class Arms {
 
   /** One run of the rules for that day. */
   ArmRun run(ClubRecord record, LocalDate on) {
+    return run(record, record.players(), on);
+  }
+
+  private ArmRun run(ClubRecord record, List<Player> players, LocalDate on) {
     List<Editions> books = Editions.of(record.club(), catalogue, on);
     int askAfter = (int) catalogue.parameter("ask-after-days").on(on).at(AgeBand.AGE_7_8);
-    return ArmRun.of(rules, record, on, books, askAfter, holds.of(record, on));
+    return ArmRun.of(rules, record, players, on, books, askAfter, holds.of(record, on));
   }
 
   private static ArmStatus status(ArmRun run, ArmLog log) {
@@ -136,7 +140,8 @@ public final class Arms {
     int left =
         reckonings.stream()
             .flatMap(r -> run.verdicts(player, r, run.on()).stream())
-            .mapToInt(v -> v.about().left())
+            .filter(ArmVerdict::saysYes)
+            .mapToInt(ArmVerdict::number)
             .min()
             .orElse(0);
     Optional<LocalDate> from =
@@ -158,7 +163,10 @@ public final class Arms {
     today.stream()
         .filter(v -> mayPitch || v.effect() != ArmVerdict.Effect.MAY_PITCH)
         .filter(v -> speaks(v, today))
-        .sorted(Comparator.comparing(ArmVerdict::effect).thenComparing(ArmVerdict::rule))
+        .sorted(
+            Comparator.comparing(ArmVerdict::effect)
+                .thenComparing(ArmVerdict::rule)
+                .thenComparing(v -> v.about().by().order()))
         .forEach(v -> reasons.add(ArmReasons.of(v)));
     run.reports(player).forEach(v -> reasons.add(ArmReasons.of(v)));
     run.overLimit(player).forEach(v -> reasons.add(ArmReasons.of(v)));
@@ -188,7 +196,15 @@ public final class Arms {
    * rest is owed on {@code on} or after it.
    */
   public List<Hold> restHolds(ClubRecord record, LocalDate on) {
-    ArmRun run = run(record, on);
+    return restHolds(run(record, on));
+  }
+
+  private List<Hold> restHolds(ClubRecord record, Set<String> who, LocalDate on) {
+    List<Player> players = record.players().stream().filter(p -> who.contains(p.id())).toList();
+    return restHolds(run(record, players, on));
+  }
+
+  private static List<Hold> restHolds(ArmRun run) {
     return run.logs().stream().flatMap(log -> restHold(run, log).stream()).toList();
   }
 
@@ -214,7 +230,7 @@ public final class Arms {
   }
 
   private static ArmVerdict strictest(List<ArmVerdict> resting) {
-    return resting.stream().sorted(LONGEST).findFirst().orElseThrow();
+    return resting.stream().min(LONGEST).orElseThrow();
   }
 
   private static Hold restHold(LocalDate from, LocalDate until, ArmVerdict verdict) {
@@ -224,7 +240,7 @@ public final class Arms {
         from,
         Optional.of(until),
         ArmReasons.of(verdict),
-        verdict.about().source(),
+        verdict.about().edition().source(),
         Phrase.of("hold.ends.rest"),
         Optional.empty(),
         List.of());

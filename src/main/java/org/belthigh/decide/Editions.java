@@ -11,8 +11,8 @@ import org.belthigh.catalogue.Stricter;
 import org.belthigh.intake.Club;
 
 /**
- * A rule book that holds for a club, with the older editions of it: each outing is judged by the
- * edition that was in force on its day.
+ * A rule book that holds for a club, with the older editions of it. Which of them counts on a day
+ * is for the rules to say.
  *
  * @param newestFirst the book itself, then its older editions
  */
@@ -51,15 +51,5 @@ record Editions(List<RuleBook> newestFirst) {
 
   private Editions with(Stricter stricter, String club) {
     return new Editions(newestFirst.stream().map(b -> stricter.over(b, club)).toList());
-  }
-
-  /** The book that was asked for. */
-  RuleBook book() {
-    return newestFirst.get(0);
-  }
-
-  /** The edition in force on {@code day}; where none was, the book that was asked for. */
-  RuleBook on(LocalDate day) {
-    return newestFirst.stream().filter(b -> b.inForce(day)).findFirst().orElse(book());
   }
 }

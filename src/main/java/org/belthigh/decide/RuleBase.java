@@ -6,18 +6,27 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
+import org.kie.api.event.rule.AfterMatchFiredEvent;
+import org.kie.api.event.rule.AgendaEventListener;
+import org.kie.api.event.rule.BeforeMatchFiredEvent;
+import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectDeletedEvent;
 import org.kie.api.event.rule.ObjectInsertedEvent;
+import org.kie.api.event.rule.ObjectUpdatedEvent;
+import org.kie.api.event.rule.RuleRuntimeEventListener;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.Match;
 
 /**
  * The rules of every pack, built into the jar as an executable model, and the one way to run them.
@@ -132,6 +141,67 @@ final class RuleBase {
       session.dispose();
     }
     return standing.stream().sorted(Comparator.comparing(Verdict::rule)).toList();
+  }
+
+  /**
+   * What led to all that {@link #fire} concludes, and to what that rests on: a slower run.
+   *
+   * @return in the order in which it was reached; of a conclusion that several matches lead to, the
+   *     first
+   */
+  List<Because> why(List<?> facts) {
+    Map<Object, Because> standing = new LinkedHashMap<>();
+    KieSession session = rules.newKieSession();
+    try {
+      Tracer tracer = new Tracer(standing);
+      session.addEventListener((AgendaEventListener) tracer);
+      session.addEventListener((RuleRuntimeEventListener) tracer);
+      facts.forEach(session::insert);
+      session.fireAllRules(FIRINGS_PER_FACT * (facts.size() + 1));
+    } finally {
+      session.dispose();
+    }
+    return List.copyOf(standing.values());
+  }
+
+  /** Keeps which match of which rule concluded what, as the engine tells it. */
+  private static final class Tracer extends DefaultAgendaEventListener
+      implements RuleRuntimeEventListener {
+    private final Map<Object, Because> standing;
+    private Match match;
+
+    Tracer(Map<Object, Because> standing) {
+      this.standing = standing;
+    }
+
+    @Override
+    public void beforeMatchFired(BeforeMatchFiredEvent event) {
+      match = event.getMatch();
+    }
+
+    @Override
+    public void afterMatchFired(AfterMatchFiredEvent event) {
+      match = null;
+    }
+
+    @Override
+    public void objectInserted(ObjectInsertedEvent event) {
+      if (match != null) {
+        standing.put(
+            event.getObject(),
+            new Because(match.getRule().getName(), match.getObjects(), event.getObject()));
+      }
+    }
+
+    @Override
+    public void objectUpdated(ObjectUpdatedEvent event) {
+      throw new IllegalStateException("A rule changed a fact: " + event.getOldObject());
+    }
+
+    @Override
+    public void objectDeleted(ObjectDeletedEvent event) {
+      standing.remove(event.getOldObject());
+    }
   }
 
   /** Keeps what was concluded and not taken back, in the order in which it was reached. */

@@ -1,7 +1,8 @@
 package org.belthigh.decide;
 
 /**
- * That an arm had too little time off. Public only because the rules are built as a model of their
- * own.
+ * That an arm had too little time off, by one book. Public only because the rules are built as a
+ * model of their own.
  */
-public record YearVerdict(String rule, ThrowingYear about) implements Verdict {}
+public record YearVerdict(String rule, Question about, ThrowingYear year, Limit limit)
+    implements Verdict {}

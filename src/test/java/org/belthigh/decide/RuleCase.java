@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
@@ -40,7 +41,7 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
   static final Words WORDS =
       Words.load(
           CATALOGUE.rules().values().stream()
-              .collect(java.util.stream.Collectors.toMap(r -> r.id(), r -> r.reason())));
+              .collect(Collectors.toMap(r -> r.id(), r -> r.reason())));
 
   private static final String PLAYER = "p01";
 
@@ -61,6 +62,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
       OptionalInt leagueLeft,
       List<String> rules,
       List<String> notRules,
+      List<String> fired,
+      List<String> notFired,
       Optional<List<String>> holds,
       Optional<String> reason,
       Optional<String> reasonEs,
@@ -216,6 +219,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         f.optionalWhole("league_pitches_left", 0, 200),
         f.texts("rules"),
         f.texts("not_rules"),
+        f.texts("fired"),
+        f.texts("not_fired"),
         f.has("holds") ? Optional.of(f.texts("holds")) : Optional.empty(),
         f.optionalText("reason"),
         f.optionalText("reason_es"),
@@ -255,15 +260,19 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     want.restHold().ifPresent(w -> assertThat(restHold()).isEqualTo(w));
   }
 
-  /** Ids of the rules behind every reason given, and of those that reasons rest on. */
-  List<String> fired() {
-    return Stream.concat(
-            reasons(new Arms(CATALOGUE).on(record, on).get(0), new Holds(CATALOGUE).of(record, on))
-                .stream()
-                .map(Reason::rule),
-            new Holds(CATALOGUE).verdicts(record, on).stream().map(Verdict::rule))
-        .distinct()
-        .toList();
+  /** Ids of the rules that fired for what stands in the end, the day itself asked about. */
+  Set<String> fired() {
+    Holds holds = new Holds(CATALOGUE);
+    Arms arms = new Arms(CATALOGUE);
+    return Stream.of(holds.facts(record, on), arms.run(record, on).facts())
+        .map(
+            facts ->
+                facts.stream()
+                    .filter(f -> !(f instanceof AskedDay asked) || asked.day().equals(on))
+                    .toList())
+        .flatMap(facts -> RuleBase.shared().why(facts).stream())
+        .map(Because::rule)
+        .collect(Collectors.toSet());
   }
 
   private static List<Reason> reasons(ArmStatus status, List<Hold> holds) {
@@ -280,6 +289,9 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     List<String> fired = reasons.stream().map(Reason::rule).toList();
     assertThat(fired).as("rules").containsAll(expected.rules());
     assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
+    if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
+      assertThat(fired()).containsAll(expected.fired()).noneMatch(expected.notFired()::contains);
+    }
     expected.holds().ifPresent(w -> assertThat(holds.stream().map(RuleCase::shown)).isEqualTo(w));
     expected.reason().ifPresent(w -> assertThat(said(reasons, "en")).contains(w));
     expected.reasonEs().ifPresent(w -> assertThat(said(reasons, "es")).contains(w));

@@ -20,6 +20,9 @@ import org.junit.jupiter.api.Test;
  * What lies in {@code rules/}: DRL, entry and test file belong together, and all of it is loaded.
  */
 class RuleCatalogueTest {
+  /** Rules that fire for every player and day: those that ask. */
+  private static final Set<String> OF_EVERYBODY = Set.of("ARM-036");
+
   private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
 
   /** The rules as written, each as pack, slash, id. */
@@ -74,6 +77,8 @@ class RuleCatalogueTest {
         String rule = file.getFileName().toString().replace(".yaml", "");
         if (RuleCase.CATALOGUE.rules().containsKey(rule)) {
           assertThat(RuleCase.read(file)).as(rule).anyMatch(c -> c.fired().contains(rule));
+        }
+        if (RuleCase.CATALOGUE.rules().containsKey(rule) && !OF_EVERYBODY.contains(rule)) {
           assertThat(RuleCase.read(file)).as(rule).anyMatch(c -> !c.fired().contains(rule));
         }
       }
