@@ -1,47 +1,31 @@
 package org.belthigh.decide;
 
+import java.time.LocalDate;
+import org.belthigh.model.AgeBand;
 import org.belthigh.model.Skill;
 
 /**
- * Where a player stands on a skill's ladder, as a fact for the rules.
+ * A fact for the rules of the pack {@code progress}: what may be said, at the end of {@code day}, of
+ * the step that a player works on? Asked of today and of days long past alike. Public only because
+ * the rules are built as a model of their own.
  *
- * <p>Proof is a log likelihood ratio in nats: how much better the mark explains the tosses than the
- * floor does. Public only because the rules are built as a model of their own.
- *
- * @param seen counted tosses; of the kind with the fewest where two kinds are counted
- * @param asked counted tosses before a judgement is tried, per kind
- * @param days different days on which they were seen
- * @param daysAsked different days that a judgement needs
- * @param forMark highest proof for the mark so far; of the weaker kind where two are counted
- * @param markBar proof for the mark that moves up
- * @param againstMark proof against the mark now; of the worse kind where two are counted
- * @param floorBar proof against the mark that firms up
- * @param wasGood whether what came before the last days spoke for the mark
- * @param dip proof against the mark from the last days alone; of the worse kind
- * @param dipBar such proof that is called a dip
- * @param judged whether this step is judged at this age, or only played
- * @param top whether no step follows
- * @param nextForAge whether the next step is asked for at this age
- * @param needsMet whether all that the next step needs is behind the player
+ * @param rung of the step on its ladder
+ * @param age in whole years on {@code day}
+ * @param ageNow in whole years on the day of the plan
+ * @param band the age band on the day of the plan, which thresholds go by
+ * @param kinds how many kinds of tosses are counted, each on each side apart for a switch hitter
+ * @param days different days on which tosses were counted
  * @param placed whether a coach chose this step
  */
 public record Standing(
     String player,
     Skill skill,
     String step,
-    int seen,
-    int asked,
+    int rung,
+    LocalDate day,
+    int age,
+    int ageNow,
+    AgeBand band,
+    int kinds,
     int days,
-    int daysAsked,
-    double forMark,
-    double markBar,
-    double againstMark,
-    double floorBar,
-    boolean wasGood,
-    double dip,
-    double dipBar,
-    boolean judged,
-    boolean top,
-    boolean nextForAge,
-    boolean needsMet,
     boolean placed) {}

@@ -47,6 +47,10 @@ final class Tug {
   private Pull pull;
   private final List<Weighed> weighed = new ArrayList<>();
   private double seen;
+  private final List<Look> looks = new ArrayList<>();
+
+  /** Where the test stood at the end of a day. */
+  record Look(LocalDate day, int seen, double best, double against) {}
 
   /** Tosses of one kind on one day: {@code made} of {@code of}, each weighing {@code weight}. */
   private record Weighed(
@@ -170,9 +174,15 @@ final class Tug {
     return sum > 0 ? sum * left : sum;
   }
 
-  /** Looks at the test, as happens at the end of each day. */
-  void look() {
+  /** Looks at the test, as happens at the end of each day on which tosses were counted. */
+  void look(LocalDate day) {
     best = Math.max(best, proof());
+    looks.add(new Look(day, seen(), best, against));
+  }
+
+  /** Where it stood after so many days of tosses, 0 for the first; at the start before any. */
+  Look look(int index, LocalDate day) {
+    return index < 0 ? new Look(day, 0, 0, 0) : looks.get(index);
   }
 
   /** Tosses seen, each once, however many people marked it. */
@@ -198,9 +208,12 @@ final class Tug {
             weighed.stream().filter(w -> harder.test(w.harder())).mapToDouble(Weighed::of).sum());
   }
 
-  /** The plain proof for the mark from tosses on or after {@code first}. */
-  double proofSince(LocalDate first) {
-    return weighed.stream().filter(w -> !w.day().isBefore(first)).mapToDouble(Weighed::proof).sum();
+  /** The plain proof for the mark from tosses from {@code first} to {@code last}. */
+  double proofWithin(LocalDate first, LocalDate last) {
+    return weighed.stream()
+        .filter(w -> !w.day().isBefore(first) && !w.day().isAfter(last))
+        .mapToDouble(Weighed::proof)
+        .sum();
   }
 
   /** The plain proof for the mark from tosses before {@code first}. */

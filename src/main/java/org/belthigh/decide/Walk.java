@@ -2,12 +2,12 @@ package org.belthigh.decide;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Step;
@@ -27,11 +27,22 @@ import org.belthigh.model.Skill;
  * One player's way up one ladder, walked again from the log: where it began, which steps are behind
  * the player, and what the tosses since then say about the present one.
  *
- * <p>Nothing is remembered between two runs. A step that was proved more than the decision window
- * ago counts as moved up on that day, whether or not a plan was printed; the tosses that follow
- * count for the next one.
+ * <p>Nothing is remembered between two runs, and nothing is judged here: a walk stops where the
+ * rules must be asked, and goes on by their answer. A step that was proved more than the decision
+ * window ago counts as moved up on that day, whether or not a plan was printed; the tosses that
+ * follow count for the next one.
  */
 final class Walk {
+  /** What is asked next. */
+  private enum Ask {
+    /** How it stands at the end of a stretch: today, or when a coach chose a step. */
+    END,
+    /** On which days of the stretch the mark was proved. */
+    DAYS,
+    /** Nothing any more. */
+    NOTHING
+  }
+
   private final Catalogue catalogue;
   private final Curriculum curriculum;
   private final Player player;
@@ -40,22 +51,23 @@ final class Walk {
   private final LocalDate windowStart;
   private final Weights weights;
   private final double error;
-  private final int daysAsked;
-  private final Map<Skill, Step> behind;
+  private final List<Map.Entry<LocalDate, Journal.Day>> log;
+  private final List<Evidence.Passed> passed = new ArrayList<>();
 
+  private int ahead;
   private Step step;
   private Optional<Placement> placement = Optional.empty();
   private List<Tug> tugs;
-  private Set<LocalDate> days;
-  private LocalDate first;
-  private LocalDate last;
-  private LocalDate provedOn;
-  private final List<Evidence.Passed> passed = new ArrayList<>();
+  private List<LocalDate> days;
+  private Optional<LocalDate> provedOn;
+  private Ask ask;
+  private List<Object> question = List.of();
+  private List<Verdict> spoken = List.of();
 
   /**
-   * A walk that has not begun.
+   * A walk up to its first question.
    *
-   * @param behind the steps that the player works on in skills walked before this one
+   * @param days what the player logged, by day
    */
   Walk(
       Catalogue catalogue,
@@ -64,18 +76,18 @@ final class Walk {
       Skill skill,
       LocalDate seasonFirst,
       LocalDate asOf,
-      Map<Skill, Step> behind) {
+      SortedMap<LocalDate, Journal.Day> days) {
     this.catalogue = catalogue;
     this.curriculum = curriculum;
     this.player = player;
     this.skill = skill;
     this.asOf = asOf;
-    this.behind = behind;
+    this.log = List.copyOf(days.headMap(asOf.plusDays(1)).entrySet());
     this.weights = Weights.on(catalogue, asOf);
     this.error = catalogue.parameter("decision-error").on(asOf).at(band(asOf));
-    this.daysAsked = whole("decision-days");
     this.windowStart = asOf.minusDays(whole("decision-window-days"));
     enter(curriculum.ladders().get(skill).start(player.ageOn(seasonFirst)));
+    goOn();
   }
 
   private int whole(String parameter) {
@@ -96,10 +108,8 @@ final class Walk {
                 bar ->
                     sides.stream().map(s -> new Tug(bar, s, catalogue, weights, error, floorError)))
             .toList();
-    days = new HashSet<>();
-    first = null;
-    last = null;
-    provedOn = null;
+    days = new ArrayList<>();
+    provedOn = Optional.empty();
   }
 
   /** A switch hitter is judged on each side where it matters: in hitting, not in seeing. */
@@ -110,38 +120,49 @@ final class Walk {
         : List.of(Optional.empty());
   }
 
-  /** Walks through the player's days up to the day asked for. */
-  Walk along(SortedMap<LocalDate, Journal.Day> days) {
-    days.headMap(asOf.plusDays(1)).forEach(this::through);
-    return this;
+  /** Goes on through the log, up to a coach's word or the end. */
+  private void goOn() {
+    while (ahead < log.size() && words().isEmpty()) {
+      through(log.get(ahead++));
+    }
+    ask = Ask.END;
+    if (days.isEmpty() && ahead < log.size()) {
+      place();
+    }
   }
 
-  private void through(LocalDate day, Journal.Day log) {
-    log.placements().stream().filter(p -> p.skill() == skill).forEach(this::place);
+  private List<Placement> words() {
+    return log.get(ahead).getValue().placements().stream()
+        .filter(p -> p.skill() == skill)
+        .toList();
+  }
+
+  /** A coach chose a step: what comes from now on counts for it. */
+  private void place() {
+    for (Placement word : words()) {
+      curriculum.step(word.step()).ifPresent(this::enter);
+      placement = Optional.of(word);
+    }
+    through(log.get(ahead++));
+    goOn();
+  }
+
+  private void through(Map.Entry<LocalDate, Journal.Day> entry) {
+    LocalDate day = entry.getKey();
     Counting counting = new Counting(curriculum, step);
     AgeBand today = band(day);
-    Marks marks = log.marks();
+    Marks marks = entry.getValue().marks();
     for (Tug tug : tugs) {
-      log.tosses().forEach(toss -> addToss(tug, counting, toss, marks.people(toss), today));
-      log.tallies().forEach(tally -> addTally(tug, counting, tally));
+      entry
+          .getValue()
+          .tosses()
+          .forEach(toss -> addToss(tug, counting, toss, marks.people(toss), today));
+      entry.getValue().tallies().forEach(tally -> addTally(tug, counting, tally));
     }
     if (tugs.stream().anyMatch(tug -> tug.counted(day))) {
       days.add(day);
-      first = first == null ? day : first;
-      last = day;
+      tugs.forEach(tug -> tug.look(day));
     }
-    tugs.forEach(Tug::look);
-    if (provedOn == null && settled()) {
-      provedOn = day;
-    }
-    if (provedOn != null && day.isBefore(windowStart)) {
-      moveOn(day);
-    }
-  }
-
-  private void place(Placement word) {
-    curriculum.step(word.step()).ifPresent(this::enter);
-    placement = Optional.of(word);
   }
 
   private void addToss(Tug tug, Counting counting, Toss toss, int people, AgeBand today) {
@@ -191,15 +212,96 @@ final class Walk {
     return CountdownScore.probability(tally.of(), tally.made(), hard);
   }
 
-  private boolean settled() {
-    return days.size() >= daysAsked
-        && fewestSeen() >= asked()
-        && step.judged(player.ageOn(last))
-        && tugs.stream().allMatch(t -> t.best() >= t.markBar());
+  /** Whether there is anything left to ask. */
+  boolean asks() {
+    return ask != Ask.NOTHING;
   }
 
-  private int fewestSeen() {
-    return tugs.stream().mapToInt(Tug::seen).min().orElse(0);
+  /** Whether the next step needs a step of {@code other}'s ladder. */
+  boolean needs(Skill other) {
+    return next().stream().flatMap(this::needs).anyMatch(need -> need.skill() == other);
+  }
+
+  private Stream<Step> needs(Step of) {
+    return of.needs().stream().map(need -> curriculum.step(need).orElseThrow());
+  }
+
+  /**
+   * What is asked, as facts.
+   *
+   * @param before the walks of skills before this one; of others it counts where a player begins
+   */
+  List<Object> facts(Map<Skill, Walk> before) {
+    List<Object> facts = new ArrayList<>();
+    if (ask == Ask.DAYS) {
+      for (int i = 0; i < days.size(); i++) {
+        standing(facts, days.get(i), i);
+      }
+    } else {
+      standing(facts, ahead < log.size() ? days.get(days.size() - 1) : asOf, days.size() - 1);
+    }
+    facts.add(new StepAsks(step.id(), tugs.size(), asked()));
+    facts.add(new JudgedFrom(step.id(), step.judgedFrom().orElse(0)));
+    next().ifPresent(next -> following(facts, next, before));
+    question = ask == Ask.END ? List.copyOf(facts) : question;
+    return facts;
+  }
+
+  /** The facts of the last question about the end of a stretch: today, once nothing is asked. */
+  List<Object> question() {
+    return question;
+  }
+
+  /** How it stood at the end of {@code day}, after the tosses of so many days. */
+  private void standing(List<Object> facts, LocalDate day, int index) {
+    facts.add(
+        new Standing(
+            player.id(),
+            skill,
+            step.id(),
+            step.rung(),
+            day,
+            player.ageOn(day),
+            player.ageOn(asOf),
+            band(asOf),
+            tugs.size(),
+            index + 1,
+            placement.isPresent()));
+    LocalDate lastDays = day.minusDays(whole("dip-days") - 1L);
+    for (int kind = 0; kind < tugs.size(); kind++) {
+      Tug tug = tugs.get(kind);
+      Tug.Look look = tug.look(index, day);
+      facts.add(
+          new Proof(
+              player.id(),
+              skill,
+              day,
+              kind,
+              look.seen(),
+              look.best(),
+              look.against(),
+              tug.proofBefore(lastDays),
+              -tug.proofWithin(lastDays, day)));
+    }
+  }
+
+  private void following(List<Object> facts, Step next, Map<Skill, Walk> before) {
+    facts.add(new NextStep(step.id(), next.id(), next.fromAge()));
+    needs(next)
+        .filter(need -> need.skill() != skill)
+        .forEach(
+            need -> {
+              facts.add(new Needs(next.id(), need.id(), need.skill(), need.rung()));
+              facts.add(
+                  new Reached(player.id(), skill, need.skill(), rung(need.skill(), before)));
+            });
+  }
+
+  private int rung(Skill of, Map<Skill, Walk> before) {
+    Walk walk = before.get(of);
+    return walk == null
+        ? curriculum.ladders().get(of).start(player.ageOn(asOf)).rung()
+        : walk.step.rung();
   }
 
   /** Tosses asked for of each kind: two kinds share the step's number. */
@@ -208,42 +310,52 @@ final class Walk {
     return (step.tosses() + kinds - 1) / kinds;
   }
 
+  /** What the rules say to {@link #facts}. */
+  void answer(List<Verdict> verdicts) {
+    if (ask == Ask.DAYS) {
+      provedOn = first(verdicts, ProgressVerdict::proved);
+      first(verdicts, v -> v.outcome() == Outcome.MOVE_UP)
+          .filter(day -> day.isBefore(windowStart))
+          .ifPresentOrElse(this::moveOn, this::endOfStretch);
+      return;
+    }
+    spoken = List.copyOf(verdicts);
+    if (!days.isEmpty() && first(verdicts, ProgressVerdict::proved).isPresent()) {
+      ask = Ask.DAYS;
+    } else {
+      endOfStretch();
+    }
+  }
+
+  private static Optional<LocalDate> first(
+      List<Verdict> verdicts, Predicate<ProgressVerdict> which) {
+    return verdicts.stream()
+        .filter(ProgressVerdict.class::isInstance)
+        .map(ProgressVerdict.class::cast)
+        .filter(which)
+        .map(v -> v.about().day())
+        .min(LocalDate::compareTo);
+  }
+
+  private void endOfStretch() {
+    if (ahead < log.size()) {
+      place();
+    } else {
+      ask = Ask.NOTHING;
+    }
+  }
+
   private void moveOn(LocalDate day) {
-    Optional<Step> next = curriculum.after(step).filter(this::open);
-    if (next.isPresent()) {
-      passed.add(new Evidence.Passed(step.id(), day));
-      enter(next.get());
-      placement = Optional.empty();
-    }
+    passed.add(new Evidence.Passed(step.id(), day));
+    enter(next().orElseThrow());
+    placement = Optional.empty();
+    ahead = (int) log.stream().filter(e -> !e.getKey().isAfter(day)).count();
+    goOn();
   }
 
-  private boolean open(Step next) {
-    return next.fromAge() <= player.ageOn(asOf) && needsMet(next);
-  }
-
-  private boolean needsMet(Step next) {
-    return missing(next).isEmpty();
-  }
-
-  /** What {@code next} needs and is not behind the player yet. */
-  private List<Step> missing(Step next) {
-    return next.needs().stream()
-        .map(need -> curriculum.step(need).orElseThrow())
-        .filter(need -> !isBehind(need))
-        .toList();
-  }
-
-  /** What the step after this one needs and is not behind the player yet. */
-  List<Step> missing() {
-    return next().map(this::missing).orElse(List.of());
-  }
-
-  private boolean isBehind(Step need) {
-    Step now = need.skill() == skill ? step : behind.get(need.skill());
-    if (now == null) {
-      now = curriculum.ladders().get(need.skill()).start(player.ageOn(asOf));
-    }
-    return need.skill() == skill ? need.rung() <= now.rung() : need.rung() < now.rung();
+  /** What the rules said last, about the day of the plan. */
+  List<Verdict> spoken() {
+    return spoken;
   }
 
   Step step() {
@@ -254,44 +366,22 @@ final class Walk {
     return curriculum.after(step);
   }
 
-  Optional<Placement> placement() {
-    return placement;
+  /** The steps that the next one needs. */
+  List<Step> needed() {
+    return next().stream().flatMap(this::needs).toList();
   }
 
-  /** The facts that the rules judge. */
-  Standing standing() {
-    Optional<Step> next = next();
-    LocalDate lastDays = asOf.minusDays(whole("dip-days") - 1L);
-    return new Standing(
-        player.id(),
-        skill,
-        step.id(),
-        fewestSeen(),
-        asked(),
-        days.size(),
-        daysAsked,
-        tugs.stream().mapToDouble(t -> t.best() - t.markBar()).min().orElse(0)
-            + tugs.get(0).markBar(),
-        tugs.get(0).markBar(),
-        tugs.stream().mapToDouble(Tug::against).max().orElse(0),
-        tugs.get(0).floorBar(),
-        tugs.stream().allMatch(t -> t.proofBefore(lastDays) > 0),
-        tugs.stream().mapToDouble(t -> -t.proofSince(lastDays)).max().orElse(0),
-        catalogue.parameter("dip-proof").on(asOf).at(band(asOf)),
-        step.judged(player.ageOn(asOf)),
-        next.isEmpty(),
-        next.filter(n -> n.fromAge() <= player.ageOn(asOf)).isPresent(),
-        next.filter(this::needsMet).isPresent(),
-        placement.isPresent());
+  Optional<Placement> placement() {
+    return placement;
   }
 
   Evidence evidence() {
     return new Evidence(
         tugs.stream().map(t -> t.reading(asOf, band(asOf))).toList(),
         days.size(),
-        Optional.ofNullable(first),
-        Optional.ofNullable(last),
-        Optional.ofNullable(provedOn),
+        days.stream().findFirst(),
+        days.isEmpty() ? Optional.empty() : Optional.of(days.get(days.size() - 1)),
+        provedOn,
         passed);
   }
 }

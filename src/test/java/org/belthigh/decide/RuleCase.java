@@ -231,10 +231,15 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     return f.has(key) ? Optional.of(f.flag(key, false)) : Optional.empty();
   }
 
-  /** Runs the rules over what is given and compares. */
+  /** Runs the rules that are loaded over what is given and compares. */
   void check() {
-    ArmStatus status = new Arms(CATALOGUE).on(record, on).get(0);
-    List<Hold> holds = new Holds(CATALOGUE).of(record, on);
+    check(RuleBase.shared());
+  }
+
+  /** Runs {@code rules} over what is given and compares. */
+  void check(RuleBase rules) {
+    ArmStatus status = new Arms(CATALOGUE, rules).on(record, on).get(0);
+    List<Hold> holds = new Holds(CATALOGUE, rules).of(record, on);
     Expected want = expected;
     want.mayPitch().ifPresent(w -> assertThat(status.mayPitch()).as("may_pitch").isEqualTo(w));
     want.left().ifPresent(w -> assertThat(status.pitchesLeft()).as("pitches_left").isEqualTo(w));
@@ -256,21 +261,25 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
             w -> assertThat(day(status.lastBatter().orElseThrow().eligibleFrom())).isEqualTo(w));
     want.leagueLeft()
         .ifPresent(w -> assertThat(status.lastBatter().orElseThrow().pitchesLeft()).isEqualTo(w));
-    checkRules(status, holds);
-    want.restHold().ifPresent(w -> assertThat(restHold()).isEqualTo(w));
+    checkRules(rules, status, holds);
+    want.restHold().ifPresent(w -> assertThat(restHold(rules)).isEqualTo(w));
   }
 
   /** Ids of the rules that fired for what stands in the end, the day itself asked about. */
   Set<String> fired() {
-    Holds holds = new Holds(CATALOGUE);
-    Arms arms = new Arms(CATALOGUE);
+    return fired(RuleBase.shared());
+  }
+
+  private Set<String> fired(RuleBase rules) {
+    Holds holds = new Holds(CATALOGUE, rules);
+    Arms arms = new Arms(CATALOGUE, rules);
     return Stream.of(holds.facts(record, on), arms.run(record, on).facts())
         .map(
             facts ->
                 facts.stream()
                     .filter(f -> !(f instanceof AskedDay asked) || asked.day().equals(on))
                     .toList())
-        .flatMap(facts -> RuleBase.shared().why(facts).stream())
+        .flatMap(facts -> rules.why(facts).stream())
         .map(Because::rule)
         .collect(Collectors.toSet());
   }
@@ -284,13 +293,13 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     return reasons;
   }
 
-  private void checkRules(ArmStatus status, List<Hold> holds) {
+  private void checkRules(RuleBase rules, ArmStatus status, List<Hold> holds) {
     List<Reason> reasons = reasons(status, holds);
     List<String> fired = reasons.stream().map(Reason::rule).toList();
     assertThat(fired).as("rules").containsAll(expected.rules());
     assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
     if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
-      assertThat(fired()).containsAll(expected.fired()).noneMatch(expected.notFired()::contains);
+      assertThat(fired(rules)).containsAll(expected.fired()).noneMatch(expected.notFired()::contains);
     }
     expected.holds().ifPresent(w -> assertThat(holds.stream().map(RuleCase::shown)).isEqualTo(w));
     expected.reason().ifPresent(w -> assertThat(said(reasons, "en")).contains(w));
@@ -313,8 +322,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         + hold.until().map(until -> " to " + until).orElse(" open");
   }
 
-  private String restHold() {
-    return new Arms(CATALOGUE)
+  private String restHold(RuleBase rules) {
+    return new Arms(CATALOGUE, rules)
         .restHolds(record, on).stream().map(RuleCase::shown).findFirst().orElse("none");
   }
 

@@ -65,6 +65,19 @@ class ShuffledRulesTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void progress_of_every_case_is_the_same_in_any_order(long seed) {
+    Random random = new Random(seed);
+    Progress progress = new Progress(RuleCase.CATALOGUE);
+    for (int order = 0; order < ORDERS; order++) {
+      RuleBase other = RuleBase.of(shuffled(random));
+      for (ProgressCase one : ProgressCase.all()) {
+        same(progress.facts(one.record(), one.on()), other, random, "seed " + seed + ", " + one);
+      }
+    }
+  }
+
   @Test
   void rules_are_really_in_another_order() {
     List<String> written = names(RuleBase.models());

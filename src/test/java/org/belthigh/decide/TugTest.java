@@ -128,9 +128,9 @@ class TugTest {
     Tug tug = tug(0.8, 0.6, 0.05);
 
     tug.add(3, 3, DAY, AgeBand.AGE_9_10, 0, 1);
-    tug.look();
+    tug.look(DAY);
     tug.add(0, 3, DAY, AgeBand.AGE_9_10, 0, 1);
-    tug.look();
+    tug.look(DAY);
 
     assertThat(tug.best()).isCloseTo(3 * 0.287682, within(1e-5));
     assertThat(tug.proof()).isLessThan(0);
@@ -146,7 +146,7 @@ class TugTest {
       Tug tug = tug(0.8, 0.6, 0.05);
       for (int toss = 0; toss < 300; toss++) {
         tug.add(random.nextDouble() < 0.6 ? 1 : 0, 1, DAY, AgeBand.AGE_9_10, 0, 1);
-        tug.look();
+        tug.look(DAY);
       }
       proved += tug.best() >= tug.markBar() ? 1 : 0;
     }
