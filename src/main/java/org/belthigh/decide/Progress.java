@@ -114,8 +114,7 @@ public final class Progress {
       for (Skill skill : Skill.values()) {
         own.put(
             skill,
-            new Walk(
-                catalogue, curriculum, player, skill, first, asOf, journal.of(player.id())));
+            new Walk(catalogue, curriculum, player, skill, first, asOf, journal.of(player.id())));
       }
       walks.put(player, own);
     }

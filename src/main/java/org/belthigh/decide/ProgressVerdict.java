@@ -39,8 +39,7 @@ public record ProgressVerdict(
 
   /** The verdict where the mark is proved. */
   public static ProgressVerdict proved(String rule, Standing standing, Outcome outcome) {
-    return new ProgressVerdict(
-        rule, standing, outcome, Standout.NOTHING, true, Optional.empty());
+    return new ProgressVerdict(rule, standing, outcome, Standout.NOTHING, true, Optional.empty());
   }
 
   /** The mark is proved, and {@code missing} is waited for. */

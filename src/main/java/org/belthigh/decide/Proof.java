@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import org.belthigh.model.Skill;
 
 /**
- * A fact for the rules of the pack {@code progress}: what the tosses of one kind say at the end of a
- * day. Proof is a log likelihood ratio in nats: how much better the mark explains the tosses than
+ * A fact for the rules of the pack {@code progress}: what the tosses of one kind say at the end of
+ * a day. Proof is a log likelihood ratio in nats: how much better the mark explains the tosses than
  * the floor does. Public only because the rules are built as a model of their own.
  *
  * @param kind 0 for the first kind of tosses that the step counts

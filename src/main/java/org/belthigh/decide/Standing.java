@@ -5,9 +5,9 @@ import org.belthigh.model.AgeBand;
 import org.belthigh.model.Skill;
 
 /**
- * A fact for the rules of the pack {@code progress}: what may be said, at the end of {@code day}, of
- * the step that a player works on? Asked of today and of days long past alike. Public only because
- * the rules are built as a model of their own.
+ * A fact for the rules of the pack {@code progress}: what may be said, at the end of {@code day},
+ * of the step that a player works on? Asked of today and of days long past alike. Public only
+ * because the rules are built as a model of their own.
  *
  * @param rung of the step on its ladder
  * @param age in whole years on {@code day}

@@ -3,8 +3,8 @@ package org.belthigh.decide;
 import org.belthigh.model.AgeBand;
 
 /**
- * A fact for the rules of the pack {@code progress}: a number of ours on the day of the plan. Public
- * only because the rules are built as a model of their own.
+ * A fact for the rules of the pack {@code progress}: a number of ours on the day of the plan.
+ * Public only because the rules are built as a model of their own.
  *
  * @param what {@link #DAYS}, {@link #MARK}, {@link #FLOOR} or {@link #DIP}
  * @param kinds of tosses among which the chance of an error is shared out

@@ -132,9 +132,7 @@ final class Walk {
   }
 
   private List<Placement> words() {
-    return log.get(ahead).getValue().placements().stream()
-        .filter(p -> p.skill() == skill)
-        .toList();
+    return log.get(ahead).getValue().placements().stream().filter(p -> p.skill() == skill).toList();
   }
 
   /** A coach chose a step: what comes from now on counts for it. */
@@ -292,8 +290,7 @@ final class Walk {
         .forEach(
             need -> {
               facts.add(new Needs(next.id(), need.id(), need.skill(), need.rung()));
-              facts.add(
-                  new Reached(player.id(), skill, need.skill(), rung(need.skill(), before)));
+              facts.add(new Reached(player.id(), skill, need.skill(), rung(need.skill(), before)));
             });
   }
 

@@ -299,7 +299,9 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     assertThat(fired).as("rules").containsAll(expected.rules());
     assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
     if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
-      assertThat(fired(rules)).containsAll(expected.fired()).noneMatch(expected.notFired()::contains);
+      assertThat(fired(rules))
+          .containsAll(expected.fired())
+          .noneMatch(expected.notFired()::contains);
     }
     expected.holds().ifPresent(w -> assertThat(holds.stream().map(RuleCase::shown)).isEqualTo(w));
     expected.reason().ifPresent(w -> assertThat(said(reasons, "en")).contains(w));
