@@ -1,6 +1,7 @@
 package org.belthigh.catalogue;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -87,7 +89,7 @@ public final class CatalogueLoader {
   }
 
   /** The catalogue of {@code files}, their texts by path. */
-  static Result<Catalogue> load(SortedMap<String, String> files) {
+  public static Result<Catalogue> load(SortedMap<String, String> files) {
     CatalogueLoader loader = new CatalogueLoader(files);
     Catalogue catalogue = loader.catalogue();
     return new Result<>(Optional.of(catalogue), loader.problems);
@@ -153,6 +155,7 @@ public final class CatalogueLoader {
         Yaml.read(file, text, problems)
             .flatMap(n -> Fields.read(n, problems, f -> RuleBookFile.read(f, places)));
     read.ifPresent(book -> sourcesOf(book, catalogue.sources().keySet(), places));
+    read.ifPresent(book -> limitsOf(book, catalogue.rules().values(), places));
     return new Result<>(read, problems);
   }
 
@@ -186,6 +189,7 @@ public final class CatalogueLoader {
                       "source",
                       line.source(),
                       sources.keySet()));
+      books.values().forEach(book -> limitsOf(book, rules.values(), places));
       resolveReads(rules, parameters);
       resolvePrecedence(precedence, rules.keySet());
     }
@@ -202,6 +206,26 @@ public final class CatalogueLoader {
         growth,
         heat,
         new WhoEnds(whoEnds));
+  }
+
+  /** A number that no rule reads would be kept by nobody. */
+  private static void limitsOf(RuleBook book, Collection<RuleEntry> rules, Places places) {
+    Set<String> read =
+        rules.stream()
+            .flatMap(rule -> rule.reads().stream())
+            .filter(name -> name.startsWith("Limit."))
+            .map(name -> name.substring("Limit.".length()))
+            .collect(Collectors.toCollection(TreeSet::new));
+    book.limits()
+        .forEach(
+            limit ->
+                places.resolve(
+                    "rule book",
+                    book.id(),
+                    "limits",
+                    "limit that a rule reads",
+                    limit.what(),
+                    read));
   }
 
   private List<WhoEnds.Row> whoEnds(Fields f) {

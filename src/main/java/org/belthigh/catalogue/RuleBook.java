@@ -27,6 +27,7 @@ import org.belthigh.model.Coded;
  * @param avoidCatching whether it advises pitchers against catching as well
  * @param finishTheBatter which pitches the league leaves out of its own count
  * @param years what it says of twelve months, by age; empty where it says nothing
+ * @param limits other numbers, each for a rule that reads it by name
  * @param notes what a reader must know, in English
  */
 public record RuleBook(
@@ -48,12 +49,14 @@ public record RuleBook(
     boolean avoidCatching,
     LegalCount finishTheBatter,
     List<Year> years,
+    List<Limit> limits,
     List<String> notes) {
 
   public RuleBook {
     sources = List.copyOf(sources);
     bands = List.copyOf(bands);
     years = List.copyOf(years);
+    limits = List.copyOf(limits);
     notes = List.copyOf(notes);
   }
 
@@ -135,6 +138,17 @@ public record RuleBook(
       return age >= ageFrom && age <= ageTo;
     }
   }
+
+  /**
+   * Another number of the book, for a rule that reads it by its name.
+   *
+   * @param what its name, such as a rule's entry lists it: {@code Limit.NAME}
+   * @param ageFrom youngest age, in whole years
+   * @param ageTo oldest age
+   * @param days the stretch of days over which it is counted; 1 for a single day
+   * @param most the number
+   */
+  public record Limit(String what, int ageFrom, int ageTo, int days, int most, String source) {}
 
   /** Which age picks the band. */
   public enum AgeBasis implements Coded {
@@ -332,7 +346,8 @@ public record RuleBook(
     return Stream.of(
             sources.stream(),
             catcher.map(CatcherRules::source).stream(),
-            years.stream().map(Year::source))
+            years.stream().map(Year::source),
+            limits.stream().map(Limit::source))
         .flatMap(ids -> ids)
         .toList();
   }

@@ -49,7 +49,19 @@ final class RuleBookFile {
         f.optionalWord("finish_the_batter", RuleBook.LegalCount.class)
             .orElse(RuleBook.LegalCount.EVERY_PITCH),
         f.each("years", RuleBookFile::year),
+        f.each("limits", RuleBookFile::limit),
         f.texts("notes"));
+  }
+
+  private static RuleBook.Limit limit(Fields f) {
+    int[] ages = ages(f, 0);
+    return new RuleBook.Limit(
+        f.text("what"),
+        ages[0],
+        ages[1],
+        f.optionalWhole("days", 1, MOST_DAYS).orElse(1),
+        f.whole("most", 0, MOST_A_WEEK),
+        f.text("source"));
   }
 
   private static RuleBook.Appearances appearances(Fields f) {

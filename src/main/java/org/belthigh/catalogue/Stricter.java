@@ -78,6 +78,7 @@ public record Stricter(
         book.avoidCatching(),
         book.finishTheBatter(),
         book.years(),
+        book.limits(),
         book.notes());
   }
 

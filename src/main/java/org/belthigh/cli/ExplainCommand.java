@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.belthigh.decide.ArmStatus;
 import org.belthigh.decide.Arms;
+import org.belthigh.decide.Ground;
+import org.belthigh.decide.Grounds;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
 import org.belthigh.decide.Progress;
@@ -64,9 +66,9 @@ final class ExplainCommand implements Callable<Integer> {
         new Explanation(club.catalogue(), club.words(), record.upTo(day), day);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      Json.print(explanation.json(id, decisions, holds), out);
+      Json.print(explanation.json(id, decisions, holds, grounds(record, id, day)), out);
     } else if (all) {
-      explanation.text(id, decisions, holds).forEach(out::println);
+      explanation.text(id, decisions, holds, grounds(record, id, day)).forEach(out::println);
     } else {
       ArmStatus arm =
           new Arms(club.catalogue())
@@ -77,5 +79,9 @@ final class ExplainCommand implements Callable<Integer> {
       explanation.plain(id, decisions, holds, arm).forEach(out::println);
     }
     return ClubOptions.report(record, day, spec.commandLine().getErr());
+  }
+
+  private List<Ground> grounds(ClubRecord record, String id, LocalDate day) {
+    return new Grounds(club.catalogue()).of(record, id, day);
   }
 }

@@ -5,11 +5,13 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,8 +20,10 @@ import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Evidence;
 import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.RuleEntry;
+import org.belthigh.catalogue.RuleText;
 import org.belthigh.catalogue.Step;
 import org.belthigh.decide.ArmStatus;
+import org.belthigh.decide.Ground;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Reason;
 import org.belthigh.decide.SkillDecision;
@@ -106,7 +110,8 @@ final class Explanation {
   }
 
   /** The chain in lines of plain text. */
-  List<String> text(String player, List<SkillDecision> decisions, List<Hold> holds) {
+  List<String> text(
+      String player, List<SkillDecision> decisions, List<Hold> holds, List<Ground> grounds) {
     List<String> lines = new ArrayList<>();
     lines.add(
         player
@@ -147,7 +152,38 @@ final class Explanation {
               + ", source "
               + catalogue.source(hold.source()).title());
     }
+    lines.add("");
+    lines.add("Rules, the facts that they matched, and what they looked for");
+    lines.addAll(grounds(grounds));
     return lines;
+  }
+
+  /**
+   * Which rule matched which facts, each conclusion once, with the words and source of the rule.
+   */
+  List<String> grounds(List<Ground> grounds) {
+    List<String> lines = new ArrayList<>();
+    Set<String> told = new HashSet<>();
+    for (Ground ground : grounds) {
+      lines.add("");
+      tell(ground, "", lines, told);
+    }
+    return lines;
+  }
+
+  private void tell(Ground ground, String indent, List<String> lines, Set<String> told) {
+    RuleText text = RuleText.of(catalogue.rule(ground.rule()));
+    lines.add(indent + rule(ground.rule()));
+    lines.add(indent + "  " + text.says());
+    for (Ground.Fact fact : ground.facts()) {
+      lines.add(indent + "  matched " + fact.text());
+      if (fact.because().isPresent() && told.add(fact.text())) {
+        tell(fact.because().get(), indent + "    ", lines, told);
+      } else {
+        fact.because().ifPresent(b -> lines.add(indent + "    by " + b.rule() + ", see above"));
+      }
+    }
+    text.lookedFor().forEach(c -> lines.add(indent + "  looked for: " + c));
   }
 
   private List<String> markedTwice(String player) {
@@ -353,7 +389,8 @@ final class Explanation {
   }
 
   /** The same as JSON. */
-  ObjectNode json(String player, List<SkillDecision> decisions, List<Hold> holds) {
+  ObjectNode json(
+      String player, List<SkillDecision> decisions, List<Hold> holds, List<Ground> grounds) {
     ObjectNode root =
         NODES
             .objectNode()
@@ -384,7 +421,27 @@ final class Explanation {
                 .put("because", say(h.because().phrase()))
                 .put("rule", h.because().rule())
                 .put("source", h.source()));
+    ArrayNode rules = root.putArray("grounds");
+    grounds.forEach(ground -> rules.add(json(ground)));
     return root;
+  }
+
+  private ObjectNode json(Ground ground) {
+    RuleEntry rule = catalogue.rule(ground.rule());
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("rule", ground.rule())
+            .put("source", rule.source())
+            .put("concluded", ground.concluded());
+    ArrayNode facts = node.putArray("matched");
+    for (Ground.Fact fact : ground.facts()) {
+      ObjectNode one = facts.addObject().put("fact", fact.text());
+      fact.because().ifPresent(because -> one.set("by", json(because)));
+    }
+    ArrayNode sought = node.putArray("looked_for");
+    RuleText.of(rule).lookedFor().forEach(sought::add);
+    return node;
   }
 
   private ObjectNode json(String player, SkillDecision decision) {

@@ -101,6 +101,8 @@ final class ArmTables {
     book.appearances().ifPresent(a -> always(key, APPEARANCES, looksBack(a.days()), a.most()));
     book.catcher().ifPresent(c -> catching(key, c));
     book.years().forEach(y -> year(key, y));
+    book.limits()
+        .forEach(l -> limit(key, l.what(), l.ageFrom(), l.ageTo(), looksBack(l.days()), l.most()));
     longest = Math.max(longest, book.longestRest() + 1);
   }
 

@@ -111,6 +111,12 @@ public final class Arms {
     return run(record, record.players(), on);
   }
 
+  /** What the rules are given about one player. */
+  List<Object> facts(ClubRecord record, String player, LocalDate on) {
+    return run(record, record.players().stream().filter(p -> p.id().equals(player)).toList(), on)
+        .facts();
+  }
+
   private ArmRun run(ClubRecord record, List<Player> players, LocalDate on) {
     List<Editions> books = Editions.of(record.club(), catalogue, on);
     int askAfter = (int) catalogue.parameter("ask-after-days").on(on).at(AgeBand.AGE_7_8);

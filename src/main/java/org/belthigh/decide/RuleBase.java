@@ -45,7 +45,7 @@ final class RuleBase {
 
   private final KieBase rules;
 
-  private RuleBase(KieBase rules) {
+  RuleBase(KieBase rules) {
     this.rules = rules;
   }
 

@@ -47,6 +47,12 @@ final class Markdown {
     return this;
   }
 
+  /** Lines as they are written, in {@code language}. */
+  Markdown code(String language, String lines) {
+    text.append("\n```").append(language).append('\n').append(lines).append("\n```\n");
+    return this;
+  }
+
   @Override
   public String toString() {
     return text.toString();

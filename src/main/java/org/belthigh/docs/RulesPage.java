@@ -13,6 +13,7 @@ import org.belthigh.catalogue.HeatTable;
 import org.belthigh.catalogue.Parameter;
 import org.belthigh.catalogue.RuleBook;
 import org.belthigh.catalogue.RuleEntry;
+import org.belthigh.catalogue.RuleText;
 
 /** {@code rules.md}: every rule, and every rule book with its numbers. */
 final class RulesPage {
@@ -49,7 +50,8 @@ final class RulesPage {
   String text() {
     Markdown page = new Markdown("Rules");
     page.paragraph(
-        "Each rule with what it reads, where it comes from and how sure we are. Numbers stand in"
+        "Each rule as it is written, with what it says, what it reads and where it comes from. Numbers"
+            + " stand in"
             + " [parameters.md](parameters.md) and in the rule books at the end; sources in"
             + " [sources.md](sources.md).");
     for (String pack :
@@ -90,7 +92,8 @@ final class RulesPage {
   private void rule(Markdown page, RuleEntry rule) {
     page.heading(3, rule.id() + ": " + rule.title());
     List<String> lines = new ArrayList<>();
-    lines.add("Says: " + rule.reason().in("en"));
+    lines.add("In words: " + RuleText.of(rule).says());
+    lines.add("Tells people: " + rule.reason().in("en"));
     lines.add("Reads: " + rule.reads().stream().map(this::read).collect(Collectors.joining(", ")));
     lines.add("Since " + rule.from() + ", " + rule.status());
     lines.add("Source: " + source(rule.source()));
@@ -105,6 +108,7 @@ final class RulesPage {
             + rule.id()
             + ".yaml)");
     page.bullets(lines);
+    page.code("drools", RuleText.of(rule).drl());
   }
 
   private String read(String read) {

@@ -38,10 +38,14 @@ import org.belthigh.words.Words;
  */
 record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expected expected) {
   static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
-  static final Words WORDS =
-      Words.load(
-          CATALOGUE.rules().values().stream()
-              .collect(Collectors.toMap(r -> r.id(), r -> r.reason())));
+  static final Words WORDS = words(CATALOGUE);
+
+  /** The words, those of the rules of {@code catalogue} among them. */
+  static Words words(Catalogue catalogue) {
+    return Words.load(
+        catalogue.rules().values().stream()
+            .collect(Collectors.toMap(r -> r.id(), r -> r.reason())));
+  }
 
   private static final String PLAYER = "p01";
 
@@ -238,8 +242,13 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
 
   /** Runs {@code rules} over what is given and compares. */
   void check(RuleBase rules) {
-    ArmStatus status = new Arms(CATALOGUE, rules).on(record, on).get(0);
-    List<Hold> holds = new Holds(CATALOGUE, rules).of(record, on);
+    check(CATALOGUE, WORDS, rules);
+  }
+
+  /** The same with other books, and other words of rules. */
+  void check(Catalogue catalogue, Words words, RuleBase rules) {
+    ArmStatus status = new Arms(catalogue, rules).on(record, on).get(0);
+    List<Hold> holds = new Holds(catalogue, rules).of(record, on);
     Expected want = expected;
     want.mayPitch().ifPresent(w -> assertThat(status.mayPitch()).as("may_pitch").isEqualTo(w));
     want.left().ifPresent(w -> assertThat(status.pitchesLeft()).as("pitches_left").isEqualTo(w));
@@ -261,18 +270,18 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
             w -> assertThat(day(status.lastBatter().orElseThrow().eligibleFrom())).isEqualTo(w));
     want.leagueLeft()
         .ifPresent(w -> assertThat(status.lastBatter().orElseThrow().pitchesLeft()).isEqualTo(w));
-    checkRules(rules, status, holds);
-    want.restHold().ifPresent(w -> assertThat(restHold(rules)).isEqualTo(w));
+    checkRules(catalogue, words, rules, status, holds);
+    want.restHold().ifPresent(w -> assertThat(restHold(catalogue, rules)).isEqualTo(w));
   }
 
   /** Ids of the rules that fired for what stands in the end, the day itself asked about. */
   Set<String> fired() {
-    return fired(RuleBase.shared());
+    return fired(CATALOGUE, RuleBase.shared());
   }
 
-  private Set<String> fired(RuleBase rules) {
-    Holds holds = new Holds(CATALOGUE, rules);
-    Arms arms = new Arms(CATALOGUE, rules);
+  private Set<String> fired(Catalogue catalogue, RuleBase rules) {
+    Holds holds = new Holds(catalogue, rules);
+    Arms arms = new Arms(catalogue, rules);
     return Stream.of(holds.facts(record, on), arms.run(record, on).facts())
         .map(
             facts ->
@@ -293,27 +302,28 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     return reasons;
   }
 
-  private void checkRules(RuleBase rules, ArmStatus status, List<Hold> holds) {
+  private void checkRules(
+      Catalogue catalogue, Words words, RuleBase rules, ArmStatus status, List<Hold> holds) {
     List<Reason> reasons = reasons(status, holds);
     List<String> fired = reasons.stream().map(Reason::rule).toList();
     assertThat(fired).as("rules").containsAll(expected.rules());
     assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
     if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
-      assertThat(fired(rules))
+      assertThat(fired(catalogue, rules))
           .containsAll(expected.fired())
           .noneMatch(expected.notFired()::contains);
     }
     expected.holds().ifPresent(w -> assertThat(holds.stream().map(RuleCase::shown)).isEqualTo(w));
-    expected.reason().ifPresent(w -> assertThat(said(reasons, "en")).contains(w));
-    expected.reasonEs().ifPresent(w -> assertThat(said(reasons, "es")).contains(w));
+    expected.reason().ifPresent(w -> assertThat(said(words, reasons, "en")).contains(w));
+    expected.reasonEs().ifPresent(w -> assertThat(said(words, reasons, "es")).contains(w));
     for (String language : Words.LANGUAGES) {
-      assertThat(said(reasons, language)).noneMatch(s -> s.contains("{") || s.isBlank());
-      holds.forEach(h -> assertThat(WORDS.say(h.whoEnds(), language)).isNotBlank());
+      assertThat(said(words, reasons, language)).noneMatch(s -> s.contains("{") || s.isBlank());
+      holds.forEach(h -> assertThat(words.say(h.whoEnds(), language)).isNotBlank());
     }
   }
 
-  private static List<String> said(List<Reason> reasons, String language) {
-    return reasons.stream().map(r -> WORDS.say(r.phrase(), language)).toList();
+  private static List<String> said(Words words, List<Reason> reasons, String language) {
+    return reasons.stream().map(r -> words.say(r.phrase(), language)).toList();
   }
 
   /** A stop as files show it: {@code throwing 2026-04-06 to 2026-04-08}. */
@@ -324,8 +334,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         + hold.until().map(until -> " to " + until).orElse(" open");
   }
 
-  private String restHold(RuleBase rules) {
-    return new Arms(CATALOGUE, rules)
+  private String restHold(Catalogue catalogue, RuleBase rules) {
+    return new Arms(catalogue, rules)
         .restHolds(record, on).stream().map(RuleCase::shown).findFirst().orElse("none");
   }
 

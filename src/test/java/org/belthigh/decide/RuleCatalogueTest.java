@@ -137,6 +137,9 @@ class RuleCatalogueTest {
 
   private static boolean exists(String read) {
     String[] parts = read.split("\\.", -1);
+    if (parts[0].equals("Limit") && parts[1].contains("-")) {
+      return true; // a book's own limit, by name
+    }
     try {
       Class<?> fact = Class.forName("org.belthigh.decide." + parts[0]);
       return parts.length == 1

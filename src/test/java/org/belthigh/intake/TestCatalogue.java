@@ -153,6 +153,7 @@ public final class TestCatalogue {
         false,
         RuleBook.LegalCount.EVERY_PITCH,
         List.of(),
+        List.of(),
         List.of());
   }
 
