@@ -234,7 +234,10 @@ public final class CatalogueLoader {
         row -> {
           places.note("complaint", row.text("complaint"), row);
           return new WhoEnds.Row(
-              row.text("complaint"), new LinkedHashSet<>(row.texts("by")), row.text("source"));
+              row.text("complaint"),
+              new LinkedHashSet<>(row.texts("by")),
+              row.flag("eased_back", false),
+              row.text("source"));
         });
   }
 

@@ -3,6 +3,7 @@ package org.belthigh.catalogue;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.belthigh.model.AgeBand;
 
 /**
@@ -57,15 +58,13 @@ public record Parameter(
    * @throws IllegalArgumentException if the parameter has no value yet on that day
    */
   public Dated on(LocalDate day) {
-    Dated found = null;
-    for (Dated value : values) {
-      if (!value.from().isAfter(day)) {
-        found = value;
-      }
-    }
-    if (found == null) {
-      throw new IllegalArgumentException("Parameter " + id + " has no value on " + day);
-    }
-    return found;
+    return ifAny(day)
+        .orElseThrow(
+            () -> new IllegalArgumentException("Parameter " + id + " has no value on " + day));
+  }
+
+  /** The value in force on {@code day}; empty where there is none yet. */
+  public Optional<Dated> ifAny(LocalDate day) {
+    return values.stream().filter(value -> !value.from().isAfter(day)).reduce((a, b) -> b);
   }
 }

@@ -28,12 +28,18 @@ public record WhoEnds(Map<String, Row> rows) {
    *
    * @param complaint as {@code wellness.csv} writes it
    * @param by roles as {@code wellness.csv} writes them, and {@link #SYMPTOM_FREE}
+   * @param easedBack whether its clearance is followed by days with less
    * @param source id of a source of the catalogue
    */
-  public record Row(String complaint, Set<String> by, String source) {
+  public record Row(String complaint, Set<String> by, boolean easedBack, String source) {
     public Row {
       by = Collections.unmodifiableSet(new LinkedHashSet<>(by));
     }
+  }
+
+  /** Whether the clearance of that complaint is followed by days with less. */
+  public boolean easedBack(String complaint) {
+    return rows.containsKey(complaint) && rows.get(complaint).easedBack();
   }
 
   /** Whether the word of {@code who} ends that complaint. */

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,9 +22,7 @@ import org.belthigh.model.Phrase;
 
 /** The safety stops that follow from {@code wellness.csv}. Pitchers' rest days: {@link Arms}. */
 public final class Holds {
-  /** What is followed by days with less. */
-  private static final List<Wellness.Kind> EASED_BACK =
-      List.of(Wellness.Kind.HEAD_INJURY, Wellness.Kind.ARM_PAIN, Wellness.Kind.BACK_PAIN);
+  private static final String DAYS_AFTER = "days-after-clearance";
 
   private final Catalogue catalogue;
   private final RuleBase rules;
@@ -76,6 +74,10 @@ public final class Holds {
     ClubRecord known = record.upTo(on);
     List<Object> facts = new ArrayList<>(whoEnds());
     facts.add(new HealthAsked(on));
+    catalogue
+        .parameter(DAYS_AFTER)
+        .ifAny(on)
+        .ifPresent(days -> facts.add(new ComebackDays((int) days.at(AgeBand.AGE_7_8))));
     Map<String, List<Wellness>> reports =
         known.wellness().stream().collect(Collectors.groupingBy(Wellness::player));
     for (Player player : record.players()) {
@@ -96,6 +98,9 @@ public final class Holds {
           .forEach(role -> facts.add(new MayEnd(kind, Optional.of(role))));
       if (table.ends(kind.id(), WhoEnds.SYMPTOM_FREE)) {
         facts.add(new SymptomFreeEnds(kind));
+      }
+      if (table.easedBack(kind.id())) {
+        facts.add(new EasedBack(kind));
       }
     }
     return facts;
@@ -130,18 +135,15 @@ public final class Holds {
   /**
    * Who was cleared not long before {@code on}, by player. Every clearance counts that may end such
    * a complaint, whether or not the complaint was written down.
+   *
+   * @throws IllegalArgumentException if our number of days has no value on that day
    */
   public Map<String, Comeback> comebacks(ClubRecord record, LocalDate on) {
-    int days = (int) catalogue.parameter("days-after-clearance").on(on).at(AgeBand.AGE_7_8);
-    return record.upTo(on).wellness().stream()
-        .filter(w -> EASED_BACK.stream().anyMatch(k -> w.ends(k, catalogue.whoEnds())))
-        .map(w -> new Comeback(w.player(), w.date(), w.date().plusDays(days - 1L)))
-        .filter(c -> c.on(on))
-        .collect(
-            Collectors.toMap(
-                Comeback::player,
-                c -> c,
-                BinaryOperator.maxBy(Comparator.comparing(Comeback::cleared))));
+    Objects.requireNonNull(catalogue.parameter(DAYS_AFTER).on(on));
+    return verdicts(record, on).stream()
+        .filter(ComebackVerdict.class::isInstance)
+        .map(v -> ((ComebackVerdict) v).comeback())
+        .collect(Collectors.toMap(Comeback::player, c -> c));
   }
 
   /** What holds and is dated on {@code day}. */

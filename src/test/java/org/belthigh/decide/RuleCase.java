@@ -71,7 +71,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
       Optional<List<String>> holds,
       Optional<String> reason,
       Optional<String> reasonEs,
-      Optional<String> restHold) {}
+      Optional<String> restHold,
+      Optional<String> comeback) {}
 
   /** The files of a pack, in alphabetical order. */
   static List<Path> files(String pack) {
@@ -228,7 +229,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         f.has("holds") ? Optional.of(f.texts("holds")) : Optional.empty(),
         f.optionalText("reason"),
         f.optionalText("reason_es"),
-        f.optionalText("rest_hold"));
+        f.optionalText("rest_hold"),
+        f.optionalText("comeback"));
   }
 
   private static Optional<Boolean> flag(Fields f, String key) {
@@ -271,7 +273,17 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     want.leagueLeft()
         .ifPresent(w -> assertThat(status.lastBatter().orElseThrow().pitchesLeft()).isEqualTo(w));
     checkRules(catalogue, words, rules, status, holds);
+    want.comeback()
+        .ifPresent(w -> assertThat(comeback(catalogue, rules)).as("comeback").isEqualTo(w));
     want.restHold().ifPresent(w -> assertThat(restHold(catalogue, rules)).isEqualTo(w));
+  }
+
+  private String comeback(Catalogue catalogue, RuleBase rules) {
+    return new Holds(catalogue, rules)
+        .comebacks(record, on).values().stream()
+            .map(c -> c.cleared() + " to " + c.last())
+            .findFirst()
+            .orElse("none");
   }
 
   /** Ids of the rules that fired for what stands in the end, the day itself asked about. */
