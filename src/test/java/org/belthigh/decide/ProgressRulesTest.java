@@ -8,10 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.files.Fields;
 import org.belthigh.files.Yaml;
@@ -25,45 +26,56 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Runs the cases of {@code rules/progress/tests}, which coaches can read. */
 class ProgressRulesTest {
-  private static final Progress PROGRESS = new Progress(CatalogueLoader.load().orThrow());
+  private static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
 
   @TestFactory
-  Stream<DynamicContainer> cases_hold() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("rules/progress/tests"))) {
-      return files.sorted().toList().stream().map(this::file);
-    }
+  Stream<DynamicContainer> cases_hold() {
+    return RuleCase.files("progress").stream().map(ProgressRulesTest::file);
   }
 
-  private DynamicContainer file(Path file) {
+  private static DynamicContainer file(Path file) {
+    List<Case> cases = read(file);
+    Set<String> decided = cases.stream().map(c -> c.expected().rule()).collect(Collectors.toSet());
+    String rule = file.getFileName().toString().replace(".yaml", "");
+    assertThat(decided).as("cases of %s that it decides", file).contains(rule);
+    assertThat(decided).as("cases of %s that it does not", file).hasSizeGreaterThan(1);
+    return DynamicContainer.dynamicContainer(
+        file.getFileName().toString(),
+        cases.stream()
+            .map(c -> DynamicTest.dynamicTest(c.name(), () -> c.check(RuleBase.shared()))));
+  }
+
+  /** The cases of a file. */
+  static List<Case> read(Path file) {
     List<Problem> problems = new ArrayList<>();
-    List<DynamicTest> tests = new ArrayList<>();
-    Map<String, Integer> decided = new HashMap<>();
+    List<Case> cases = new ArrayList<>();
     try {
       Yaml.read(file.toString(), Files.readString(file), problems)
-          .flatMap(n -> Fields.read(n, problems, f -> f.each("cases", c -> test(c, decided))))
-          .ifPresent(tests::addAll);
+          .flatMap(n -> Fields.read(n, problems, f -> f.each("cases", Case::of)))
+          .ifPresent(cases::addAll);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     assertThat(problems).extracting(Problem::text).isEmpty();
-    String rule = file.getFileName().toString().replace(".yaml", "");
-    assertThat(decided.get(rule)).as("cases of %s that it decides", file).isNotNull();
-    assertThat(decided.keySet()).as("cases of %s that it does not", file).hasSizeGreaterThan(1);
-    return DynamicContainer.dynamicContainer(file.getFileName().toString(), tests);
+    return cases;
   }
 
-  private DynamicTest test(Fields f, Map<String, Integer> decided) {
-    String name = f.text("name");
-    LocalDate on = f.date("on");
-    Skill skill = f.word("skill", Skill.class);
-    Logs logs = f.inside("given", ProgressRulesTest::given).orElseThrow();
-    Expected expected = f.inside("expect", Expected::of).orElseThrow();
-    decided.merge(expected.rule(), 1, Integer::sum);
-    return DynamicTest.dynamicTest(name, () -> expected.check(decide(logs, on, skill)));
-  }
+  /** What is known of one player, and what must follow for one skill. */
+  record Case(String name, LocalDate on, Skill skill, Logs logs, Expected expected) {
+    static Case of(Fields f) {
+      return new Case(
+          f.text("name"),
+          f.date("on"),
+          f.word("skill", Skill.class),
+          f.inside("given", ProgressRulesTest::given).orElseThrow(),
+          f.inside("expect", Expected::of).orElseThrow());
+    }
 
-  private static SkillDecision decide(Logs logs, LocalDate on, Skill skill) {
-    return PROGRESS.decide(logs.record(), on).get(Logs.PLAYER).get(skill.ordinal());
+    /** Runs those rules over it and compares. */
+    void check(RuleBase rules) {
+      Progress progress = new Progress(CATALOGUE, rules);
+      expected.check(progress.decide(logs.record(), on).get(Logs.PLAYER).get(skill.ordinal()));
+    }
   }
 
   private static Logs given(Fields f) {
@@ -102,12 +114,22 @@ class ProgressRulesTest {
     return logs;
   }
 
-  /** What must follow; the rule is the one that decided. */
-  private record Expected(
-      String rule, Outcome decision, String step, String next, String reason, String reasonEs) {
+  /**
+   * What must follow; the rule is the one that decided, and no rule but those of {@code also} spoke
+   * too.
+   */
+  record Expected(
+      String rule,
+      List<String> also,
+      Outcome decision,
+      String step,
+      String next,
+      String reason,
+      String reasonEs) {
     static Expected of(Fields f) {
       return new Expected(
           f.text("rule"),
+          f.texts("also"),
           f.word("decision", Outcome.class),
           f.text("step"),
           f.optionalText("next").orElse(""),
@@ -117,6 +139,7 @@ class ProgressRulesTest {
 
     void check(SkillDecision decision) {
       assertThat(decision.rules().get(0)).as("rule").isEqualTo(rule);
+      assertThat(decision.rules().stream().skip(1)).as("also").isEqualTo(also);
       assertThat(decision.outcome()).as("decision").isEqualTo(this.decision);
       assertThat(decision.step().id()).as("step").isEqualTo(step);
       assertThat(decision.next().map(s -> s.id()).orElse("")).as("next").isEqualTo(next);

@@ -33,7 +33,8 @@ import org.belthigh.words.Words;
 
 /**
  * One case of a file {@code rules/PACK/tests/*.yaml}: what is known of one player, and what must
- * follow. Coaches read these files, so an unknown key is a fault.
+ * follow for them. A health row with {@code player: p02} is another child's. Coaches read these
+ * files, so an unknown key is a fault.
  */
 record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expected expected) {
   static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
@@ -44,7 +45,10 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
 
   private static final String PLAYER = "p01";
 
-  /** What must follow; only what the case names is checked. */
+  /**
+   * What must follow; only what the case names is checked. Those of {@code rules} are given as a
+   * reason; those of {@code notRules} conclude nothing, of nobody.
+   */
   record Expected(
       Optional<Boolean> mayPitch,
       OptionalInt left,
@@ -119,14 +123,15 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
             List.of(),
             Optional.empty(),
             f.inside("stricter", RuleCase::stricter).orElse(Stricter.NONE));
+    List<Wellness> wellness = f.each("wellness", RuleCase::wellness);
     return new ClubRecord(
         club,
-        List.of(player(f)),
+        roster(f, wellness),
         List.of(),
         List.of(),
         List.of(),
         f.each("outings", RuleCase::outing),
-        f.each("wellness", RuleCase::wellness),
+        wellness,
         List.of(),
         List.of(),
         f.each("unread", RuleCase::unread),
@@ -146,10 +151,18 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     return new Stricter.Limit(ages[0], ages[1], f.whole("pitches", 1, 200));
   }
 
-  private static Player player(Fields f) {
+  /** The player first, then whoever else a row is of. */
+  private static List<Player> roster(Fields f, List<Wellness> wellness) {
+    return Stream.concat(Stream.of(PLAYER), wellness.stream().map(Wellness::player))
+        .distinct()
+        .map(id -> player(f, id, id.equals(PLAYER) ? "Ana" : "Ben"))
+        .toList();
+  }
+
+  private static Player player(Fields f, String id, String firstName) {
     return new Player(
-        PLAYER,
-        "Ana",
+        id,
+        firstName,
         Optional.empty(),
         f.date("born"),
         Bats.RIGHT,
@@ -183,7 +196,7 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
   private static Wellness wellness(Fields f) {
     return new Wellness(
         f.date("date"),
-        PLAYER,
+        f.optionalText("player").orElse(PLAYER),
         f.word("kind", Wellness.Kind.class),
         f.optionalWord("clears", Wellness.Kind.class),
         f.optionalWord("by", Wellness.Role.class),
@@ -228,8 +241,13 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
 
   /** Runs the rules over what is given and compares. */
   void check() {
-    ArmStatus status = new Arms(CATALOGUE).on(record, on).get(0);
-    List<Hold> holds = new Holds(CATALOGUE).of(record, on);
+    check(RuleBase.shared());
+  }
+
+  /** Runs other rules over it. */
+  void check(RuleBase rules) {
+    Arms arms = new Arms(CATALOGUE, rules);
+    ArmStatus status = arms.on(record, on).get(0);
     Expected want = expected;
     want.mayPitch().ifPresent(w -> assertThat(status.mayPitch()).as("may_pitch").isEqualTo(w));
     want.left().ifPresent(w -> assertThat(status.pitchesLeft()).as("pitches_left").isEqualTo(w));
@@ -251,19 +269,27 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
             w -> assertThat(day(status.lastBatter().orElseThrow().eligibleFrom())).isEqualTo(w));
     want.leagueLeft()
         .ifPresent(w -> assertThat(status.lastBatter().orElseThrow().pitchesLeft()).isEqualTo(w));
-    checkRules(status, holds);
-    want.restHold().ifPresent(w -> assertThat(restHold()).isEqualTo(w));
+    checkRules(status, rules);
+    want.restHold().ifPresent(w -> assertThat(restHold(arms)).isEqualTo(w));
   }
 
   /** Ids of the rules behind every reason given, and of those that reasons rest on. */
   List<String> fired() {
+    RuleBase rules = RuleBase.shared();
+    return fired(reasons(new Arms(CATALOGUE, rules).on(record, on).get(0), holds(rules)), rules);
+  }
+
+  private List<String> fired(List<Reason> reasons, RuleBase rules) {
     return Stream.concat(
-            reasons(new Arms(CATALOGUE).on(record, on).get(0), new Holds(CATALOGUE).of(record, on))
-                .stream()
-                .map(Reason::rule),
-            new Holds(CATALOGUE).verdicts(record, on).stream().map(Verdict::rule))
+            reasons.stream().map(Reason::rule),
+            new Holds(CATALOGUE, rules).verdicts(record, on).stream().map(Verdict::rule))
         .distinct()
         .toList();
+  }
+
+  private List<Hold> holds(RuleBase rules) {
+    return new Holds(CATALOGUE, rules)
+        .of(record, on).stream().filter(h -> h.player().equals(PLAYER)).toList();
   }
 
   private static List<Reason> reasons(ArmStatus status, List<Hold> holds) {
@@ -275,11 +301,11 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     return reasons;
   }
 
-  private void checkRules(ArmStatus status, List<Hold> holds) {
+  private void checkRules(ArmStatus status, RuleBase rules) {
+    List<Hold> holds = holds(rules);
     List<Reason> reasons = reasons(status, holds);
-    List<String> fired = reasons.stream().map(Reason::rule).toList();
-    assertThat(fired).as("rules").containsAll(expected.rules());
-    assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
+    assertThat(reasons).extracting(Reason::rule).as("rules").containsAll(expected.rules());
+    assertThat(fired(reasons, rules)).as("rules").noneMatch(expected.notRules()::contains);
     expected.holds().ifPresent(w -> assertThat(holds.stream().map(RuleCase::shown)).isEqualTo(w));
     expected.reason().ifPresent(w -> assertThat(said(reasons, "en")).contains(w));
     expected.reasonEs().ifPresent(w -> assertThat(said(reasons, "es")).contains(w));
@@ -301,9 +327,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         + hold.until().map(until -> " to " + until).orElse(" open");
   }
 
-  private String restHold() {
-    return new Arms(CATALOGUE)
-        .restHolds(record, on).stream().map(RuleCase::shown).findFirst().orElse("none");
+  private String restHold(Arms arms) {
+    return arms.restHolds(record, on).stream().map(RuleCase::shown).findFirst().orElse("none");
   }
 
   private static String day(Optional<LocalDate> day) {
