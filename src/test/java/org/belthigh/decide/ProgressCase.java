@@ -126,9 +126,13 @@ record ProgressCase(
                 : fact instanceof FloorProved floor && floor.standing().skill() == skill;
   }
 
-  /** What must follow; the rule is the one that decided. */
+  /**
+   * What must follow; the rule is the one that decided, and no rule but those of {@code also} spoke
+   * too.
+   */
   record Expected(
       String rule,
+      List<String> also,
       Outcome decision,
       String step,
       String next,
@@ -139,6 +143,7 @@ record ProgressCase(
     static Expected of(Fields f) {
       return new Expected(
           f.text("rule"),
+          f.texts("also"),
           f.word("decision", Outcome.class),
           f.text("step"),
           f.optionalText("next").orElse(""),
@@ -150,6 +155,7 @@ record ProgressCase(
 
     void check(SkillDecision decision) {
       assertThat(decision.rules().get(0)).as("rule").isEqualTo(rule);
+      assertThat(decision.rules().stream().skip(1)).as("also").isEqualTo(also);
       assertThat(decision.outcome()).as("decision").isEqualTo(this.decision);
       assertThat(decision.step().id()).as("step").isEqualTo(step);
       assertThat(decision.next().map(s -> s.id()).orElse("")).as("next").isEqualTo(next);

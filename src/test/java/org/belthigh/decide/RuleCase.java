@@ -34,7 +34,8 @@ import org.belthigh.words.Words;
 
 /**
  * One case of a file {@code rules/PACK/tests/*.yaml}: what is known of one player, and what must
- * follow. Coaches read these files, so an unknown key is a fault.
+ * follow for them. A health row with {@code player: p02} is another child's. Coaches read these
+ * files, so an unknown key is a fault.
  */
 record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expected expected) {
   static final Catalogue CATALOGUE = CatalogueLoader.load().orThrow();
@@ -49,7 +50,10 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
 
   private static final String PLAYER = "p01";
 
-  /** What must follow; only what the case names is checked. */
+  /**
+   * What must follow; only what the case names is checked. Those of {@code rules} are given as a
+   * reason; those of {@code notRules} are not, and as holds conclude nothing, of nobody.
+   */
   record Expected(
       Optional<Boolean> mayPitch,
       OptionalInt left,
@@ -127,14 +131,15 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
             List.of(),
             Optional.empty(),
             f.inside("stricter", RuleCase::stricter).orElse(Stricter.NONE));
+    List<Wellness> wellness = f.each("wellness", RuleCase::wellness);
     return new ClubRecord(
         club,
-        List.of(player(f)),
+        roster(f, wellness),
         List.of(),
         List.of(),
         List.of(),
         f.each("outings", RuleCase::outing),
-        f.each("wellness", RuleCase::wellness),
+        wellness,
         List.of(),
         List.of(),
         f.each("unread", RuleCase::unread),
@@ -154,10 +159,18 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     return new Stricter.Limit(ages[0], ages[1], f.whole("pitches", 1, 200));
   }
 
-  private static Player player(Fields f) {
+  /** The player first, then whoever else a row is of. */
+  private static List<Player> roster(Fields f, List<Wellness> wellness) {
+    return Stream.concat(Stream.of(PLAYER), wellness.stream().map(Wellness::player))
+        .distinct()
+        .map(id -> player(f, id, id.equals(PLAYER) ? "Ana" : "Ben"))
+        .toList();
+  }
+
+  private static Player player(Fields f, String id, String firstName) {
     return new Player(
-        PLAYER,
-        "Ana",
+        id,
+        firstName,
         Optional.empty(),
         f.date("born"),
         Bats.RIGHT,
@@ -191,7 +204,7 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
   private static Wellness wellness(Fields f) {
     return new Wellness(
         f.date("date"),
-        PLAYER,
+        f.optionalText("player").orElse(PLAYER),
         f.word("kind", Wellness.Kind.class),
         f.optionalWord("clears", Wellness.Kind.class),
         f.optionalWord("by", Wellness.Role.class),
@@ -250,7 +263,9 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
   /** The same with other books, and other words of rules. */
   void check(Catalogue catalogue, Words words, RuleBase rules) {
     ArmStatus status = new Arms(catalogue, rules).on(record, on).get(0);
-    List<Hold> holds = new Holds(catalogue, rules).of(record, on);
+    List<Hold> holds =
+        new Holds(catalogue, rules)
+            .of(record, on).stream().filter(h -> h.player().equals(PLAYER)).toList();
     Expected want = expected;
     want.mayPitch().ifPresent(w -> assertThat(status.mayPitch()).as("may_pitch").isEqualTo(w));
     want.left().ifPresent(w -> assertThat(status.pitchesLeft()).as("pitches_left").isEqualTo(w));
@@ -320,6 +335,10 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     List<String> fired = reasons.stream().map(Reason::rule).toList();
     assertThat(fired).as("rules").containsAll(expected.rules());
     assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
+    assertThat(new Holds(catalogue, rules).verdicts(record, on))
+        .extracting(Verdict::rule)
+        .as("rules of holds")
+        .noneMatch(expected.notRules()::contains);
     if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
       assertThat(fired(catalogue, rules))
           .containsAll(expected.fired())
