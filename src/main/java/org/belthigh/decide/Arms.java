@@ -60,7 +60,11 @@ public final class Arms {
    * are not counted; an outing on the day itself uses up some of its pitches.
    */
   public List<ArmStatus> on(ClubRecord record, LocalDate on) {
-    ArmRun run = run(record, on);
+    return statuses(run(record, on));
+  }
+
+  /** What a run says of its players, in their order. */
+  static List<ArmStatus> statuses(ArmRun run) {
     return run.logs().stream().map(log -> status(run, log)).toList();
   }
 
@@ -210,7 +214,8 @@ public final class Arms {
     return restHolds(run(record, players, on));
   }
 
-  private static List<Hold> restHolds(ArmRun run) {
+  /** The rest days that a run finds. */
+  static List<Hold> restHolds(ArmRun run) {
     return run.logs().stream().flatMap(log -> restHold(run, log).stream()).toList();
   }
 

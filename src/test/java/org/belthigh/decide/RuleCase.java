@@ -70,6 +70,7 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
       OptionalInt leagueLeft,
       List<String> rules,
       List<String> notRules,
+      Optional<List<String>> concludes,
       List<String> fired,
       List<String> notFired,
       Optional<List<String>> holds,
@@ -237,6 +238,7 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         f.optionalWhole("league_pitches_left", 0, 200),
         f.texts("rules"),
         f.texts("not_rules"),
+        f.has("concludes") ? Optional.of(f.texts("concludes")) : Optional.empty(),
         f.texts("fired"),
         f.texts("not_fired"),
         f.has("holds") ? Optional.of(f.texts("holds")) : Optional.empty(),
@@ -253,6 +255,18 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
   /** Runs the rules that are loaded over what is given and compares. */
   void check() {
     check(RuleBase.shared());
+    checkSentences();
+  }
+
+  /** Every reason can be said in every language. */
+  private void checkSentences() {
+    ArmStatus status = new Arms(CATALOGUE).on(record, on).get(0);
+    List<Hold> holds = new Holds(CATALOGUE).of(record, on);
+    List<Reason> reasons = reasons(status, holds);
+    for (String language : Words.LANGUAGES) {
+      assertThat(said(WORDS, reasons, language)).noneMatch(s -> s.contains("{") || s.isBlank());
+      holds.forEach(h -> assertThat(WORDS.say(h.whoEnds(), language)).isNotBlank());
+    }
   }
 
   /** Runs {@code rules} over what is given and compares. */
@@ -260,9 +274,17 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     check(CATALOGUE, WORDS, rules);
   }
 
-  /** The same with other books, and other words of rules. */
+  /** The same with other books, and other words of rules; alone, and amid other children. */
   void check(Catalogue catalogue, Words words, RuleBase rules) {
-    ArmStatus status = new Arms(catalogue, rules).on(record, on).get(0);
+    checkAnswers(catalogue, words, rules);
+    checkFired(catalogue, rules);
+    new RuleCase(file, name, on, Crowd.around(record, on), expected)
+        .checkAnswers(catalogue, words, rules);
+  }
+
+  private void checkAnswers(Catalogue catalogue, Words words, RuleBase rules) {
+    ArmRun run = new Arms(catalogue, rules).run(record, on);
+    ArmStatus status = Arms.statuses(run).get(0);
     List<Hold> holds =
         new Holds(catalogue, rules)
             .of(record, on).stream().filter(h -> h.player().equals(PLAYER)).toList();
@@ -287,15 +309,46 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
             w -> assertThat(day(status.lastBatter().orElseThrow().eligibleFrom())).isEqualTo(w));
     want.leagueLeft()
         .ifPresent(w -> assertThat(status.lastBatter().orElseThrow().pitchesLeft()).isEqualTo(w));
-    checkRules(catalogue, words, rules, status, holds);
+    checkRules(words, status, holds);
+    want.concludes().ifPresent(w -> assertThat(concludes(run)).isEqualTo(w));
     want.comeback()
         .ifPresent(w -> assertThat(comeback(catalogue, rules)).as("comeback").isEqualTo(w));
-    want.restHold().ifPresent(w -> assertThat(restHold(catalogue, rules)).isEqualTo(w));
+    want.restHold().ifPresent(w -> assertThat(restHold(run)).isEqualTo(w));
+  }
+
+  /**
+   * Every rule that concludes something about pitching or catching on the day by the books' own age,
+   * once for each book that it speaks for, and what is to be asked or was too much.
+   */
+  List<String> concludes(ArmRun run) {
+    return Stream.of(
+            run.verdicts(PLAYER, Reckoning.BOOK, on),
+            run.reports(PLAYER),
+            run.overLimit(PLAYER),
+            run.years(PLAYER))
+        .flatMap(List::stream)
+        .map(Verdict::rule)
+        .sorted()
+        .toList();
+  }
+
+  /** What rules conclude of anybody. */
+  private void checkFired(Catalogue catalogue, RuleBase rules) {
+    assertThat(new Holds(catalogue, rules).verdicts(record, on))
+        .extracting(Verdict::rule)
+        .as("rules of holds")
+        .noneMatch(expected.notRules()::contains);
+    if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
+      assertThat(fired(catalogue, rules))
+          .containsAll(expected.fired())
+          .noneMatch(expected.notFired()::contains);
+    }
   }
 
   private String comeback(Catalogue catalogue, RuleBase rules) {
     return new Holds(catalogue, rules)
         .comebacks(record, on).values().stream()
+            .filter(c -> c.player().equals(PLAYER))
             .map(c -> c.cleared() + " to " + c.last())
             .findFirst()
             .orElse("none");
@@ -329,28 +382,14 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
     return reasons;
   }
 
-  private void checkRules(
-      Catalogue catalogue, Words words, RuleBase rules, ArmStatus status, List<Hold> holds) {
+  private void checkRules(Words words, ArmStatus status, List<Hold> holds) {
     List<Reason> reasons = reasons(status, holds);
     List<String> fired = reasons.stream().map(Reason::rule).toList();
     assertThat(fired).as("rules").containsAll(expected.rules());
     assertThat(fired).as("rules").noneMatch(expected.notRules()::contains);
-    assertThat(new Holds(catalogue, rules).verdicts(record, on))
-        .extracting(Verdict::rule)
-        .as("rules of holds")
-        .noneMatch(expected.notRules()::contains);
-    if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
-      assertThat(fired(catalogue, rules))
-          .containsAll(expected.fired())
-          .noneMatch(expected.notFired()::contains);
-    }
     expected.holds().ifPresent(w -> assertThat(holds.stream().map(RuleCase::shown)).isEqualTo(w));
     expected.reason().ifPresent(w -> assertThat(said(words, reasons, "en")).contains(w));
     expected.reasonEs().ifPresent(w -> assertThat(said(words, reasons, "es")).contains(w));
-    for (String language : Words.LANGUAGES) {
-      assertThat(said(words, reasons, language)).noneMatch(s -> s.contains("{") || s.isBlank());
-      holds.forEach(h -> assertThat(words.say(h.whoEnds(), language)).isNotBlank());
-    }
   }
 
   private static List<String> said(Words words, List<Reason> reasons, String language) {
@@ -365,9 +404,12 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
         + hold.until().map(until -> " to " + until).orElse(" open");
   }
 
-  private String restHold(Catalogue catalogue, RuleBase rules) {
-    return new Arms(catalogue, rules)
-        .restHolds(record, on).stream().map(RuleCase::shown).findFirst().orElse("none");
+  private static String restHold(ArmRun run) {
+    return Arms.restHolds(run).stream()
+        .filter(h -> h.player().equals(PLAYER))
+        .map(RuleCase::shown)
+        .findFirst()
+        .orElse("none");
   }
 
   private static String day(Optional<LocalDate> day) {
