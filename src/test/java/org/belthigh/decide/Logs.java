@@ -31,12 +31,18 @@ import org.belthigh.model.Went;
 final class Logs {
   static final String PLAYER = "p01";
 
+  private final String player;
   private final LocalDate born;
   private final List<Toss> tosses = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
   private final List<Placement> placements = new ArrayList<>();
 
   Logs(LocalDate born) {
+    this(PLAYER, born);
+  }
+
+  Logs(String player, LocalDate born) {
+    this.player = player;
     this.born = born;
   }
 
@@ -84,7 +90,7 @@ final class Logs {
       tosses.add(
           new Toss(
               day,
-              PLAYER,
+              player,
               drill,
               DrillKind.FIELD_CALL,
               12,
@@ -115,7 +121,7 @@ final class Logs {
     tallies.add(
         new Tally(
             day,
-            PLAYER,
+            player,
             drill,
             measure,
             made,
@@ -130,7 +136,7 @@ final class Logs {
   Logs placed(LocalDate day, Skill skill, String step) {
     placements.add(
         new Placement(
-            day, PLAYER, skill, step, "Nelly", "saw it in the cage", Origin.of("coach.csv", 2)));
+            day, player, skill, step, "Nelly", "saw it in the cage", Origin.of("coach.csv", 2)));
     return this;
   }
 
@@ -179,7 +185,7 @@ final class Logs {
     tosses.add(
         new Toss(
             day,
-            PLAYER,
+            player,
             drill,
             kind,
             12,
@@ -218,9 +224,9 @@ final class Logs {
             Map.of(),
             List.of(),
             Optional.empty());
-    Player player =
+    Player child =
         new Player(
-            PLAYER,
+            player,
             "Ana",
             Optional.empty(),
             born,
@@ -238,7 +244,7 @@ final class Logs {
             false);
     return new ClubRecord(
         club,
-        List.of(player),
+        List.of(child),
         List.of(),
         tosses,
         tallies,

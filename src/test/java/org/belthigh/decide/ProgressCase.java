@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.files.Fields;
 import org.belthigh.files.Yaml;
 import org.belthigh.intake.ClubRecord;
@@ -97,10 +99,46 @@ record ProgressCase(
     check(RuleBase.shared());
   }
 
+  /** The record amid children of other ages, one who does everything well and one who does not. */
+  ClubRecord amidOthers() {
+    ClubRecord good = log(new Logs("p81", on.minusYears(15)), 12, 12).record();
+    ClubRecord poor = log(new Logs("p82", on.minusYears(9)), 2, 12).record();
+    return new ClubRecord(
+        record.club(),
+        all(record.players(), good.players(), poor.players()),
+        record.events(),
+        all(record.tosses(), good.tosses(), poor.tosses()),
+        record.tallies(),
+        record.outings(),
+        record.wellness(),
+        record.otherSports(),
+        record.placements(),
+        record.unread(),
+        record.problems());
+  }
+
+  private Logs log(Logs logs, int good, int of) {
+    for (int back : new int[] {0, 1, 3, 5, 20}) {
+      LocalDate day = on.minusDays(back);
+      logs.calls(day, good, of)
+          .takes(day, of - good, of)
+          .chases(day, of - good, of)
+          .hits(day, "countdown", good, of)
+          .sends(day, "field-call", good, of);
+    }
+    return logs;
+  }
+
+  private static <T> List<T> all(List<T> own, List<T> good, List<T> poor) {
+    return Stream.of(own, good, poor).flatMap(List::stream).toList();
+  }
+
   /** Runs {@code rules} over what is given and compares. */
   void check(RuleBase rules) {
     Progress progress = new Progress(RuleCase.CATALOGUE, rules);
-    expected.check(progress.decide(record, on).get(Logs.PLAYER).get(skill.ordinal()));
+    for (ClubRecord asked : List.of(record, amidOthers())) {
+      expected.check(progress.decide(asked, on).get(Logs.PLAYER).get(skill.ordinal()));
+    }
     if (!expected.fired().isEmpty() || !expected.notFired().isEmpty()) {
       assertThat(fired(rules))
           .containsAll(expected.fired())
@@ -123,7 +161,9 @@ record ProgressCase(
             ? seen.standing().skill() == skill
             : fact instanceof Judged judged
                 ? judged.standing().skill() == skill
-                : fact instanceof FloorProved floor && floor.standing().skill() == skill;
+                : fact instanceof FloorProved floor
+                    ? floor.standing().skill() == skill
+                    : fact instanceof Undecided open && open.standing().skill() == skill;
   }
 
   /**
@@ -138,6 +178,8 @@ record ProgressCase(
       String next,
       String reason,
       String reasonEs,
+      Optional<String> provedOn,
+      Optional<List<String>> passed,
       List<String> fired,
       List<String> notFired) {
     static Expected of(Fields f) {
@@ -149,6 +191,8 @@ record ProgressCase(
           f.optionalText("next").orElse(""),
           f.optionalText("reason").orElse(""),
           f.optionalText("reason_es").orElse(""),
+          f.optionalText("proved_on"),
+          f.has("passed") ? Optional.of(f.texts("passed")) : Optional.empty(),
           f.texts("fired"),
           f.texts("not_fired"));
     }
@@ -159,8 +203,18 @@ record ProgressCase(
       assertThat(decision.outcome()).as("decision").isEqualTo(this.decision);
       assertThat(decision.step().id()).as("step").isEqualTo(step);
       assertThat(decision.next().map(s -> s.id()).orElse("")).as("next").isEqualTo(next);
+      provedOn.ifPresent(w -> assertThat(day(decision)).as("proved_on").isEqualTo(w));
+      passed.ifPresent(w -> assertThat(passed(decision)).as("passed").isEqualTo(w));
       assertThat(said(decision, "en")).as("reason").contains(reason);
       assertThat(said(decision, "es")).as("reason_es").contains(reasonEs);
+    }
+
+    private static String day(SkillDecision decision) {
+      return decision.evidence().provedOn().map(LocalDate::toString).orElse("none");
+    }
+
+    private static List<String> passed(SkillDecision decision) {
+      return decision.evidence().passed().stream().map(p -> p.step() + " " + p.on()).toList();
     }
 
     private static String said(SkillDecision decision, String language) {
