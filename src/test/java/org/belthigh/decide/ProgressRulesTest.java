@@ -29,6 +29,9 @@ class ProgressRulesTest {
 
   private static void bothWays(Path file, List<ProgressCase> cases) {
     String rule = file.getFileName().toString().replace(".yaml", "");
+    if (!RuleCase.CATALOGUE.rules().containsKey(rule)) {
+      return;
+    }
     RuleBase rules = RuleBase.shared();
     assertThat(cases).as(rule).anyMatch(c -> c.fired(rules).contains(rule));
     assertThat(cases).as(rule).anyMatch(c -> !c.fired(rules).contains(rule));

@@ -317,8 +317,8 @@ record RuleCase(String file, String name, LocalDate on, ClubRecord record, Expec
   }
 
   /**
-   * Every rule that concludes something about pitching or catching on the day by the books' own age,
-   * once for each book that it speaks for, and what is to be asked or was too much.
+   * Every rule that concludes something about pitching or catching on the day by the books' own
+   * age, once for each book that it speaks for, and what is to be asked or was too much.
    */
   List<String> concludes(ArmRun run) {
     return Stream.of(
