@@ -351,7 +351,7 @@ final class Circuit {
   private Need need(Entrant entrant, Drill drill, Place place) {
     SkillDecision decision = entrant.decision(drill.skill());
     boolean today = decision.workOn().drills().contains(drill.id());
-    if (!today && decision.workOn().rung() < choice.easiestRung(drill)) {
+    if (choice.early(drill, decision.workOn())) {
       return Need.NOT_YET;
     }
     if (!entrant.works(drill.skill())) {

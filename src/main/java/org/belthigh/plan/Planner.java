@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -22,6 +23,7 @@ import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.Arms;
 import org.belthigh.decide.Comeback;
+import org.belthigh.decide.Drills;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
 import org.belthigh.decide.Progress;
@@ -49,6 +51,9 @@ public final class Planner {
 
   private final Catalogue catalogue;
   private final Effort effort;
+
+  /** The drills of each curriculum, so that no group asks the rules what another has asked. */
+  private final Map<String, Drills> drills = new ConcurrentHashMap<>();
 
   /** A planner that plans by {@code catalogue}. */
   public Planner(Catalogue catalogue) {
@@ -121,6 +126,10 @@ public final class Planner {
     return Comparator.comparing(p -> rank.get(p.who().id()));
   }
 
+  private Drills drills(Curriculum curriculum) {
+    return drills.computeIfAbsent(curriculum.id(), id -> new Drills(curriculum));
+  }
+
   /** What one group's planning comes to. */
   private record Planned(List<PlayerPlan> players, GroupPlan group) {}
 
@@ -150,7 +159,8 @@ public final class Planner {
         all.stream()
             .filter(p -> request.players().isEmpty() || request.players().contains(p.who().id()))
             .toList(),
-        sheets.group(group, weeks.season, weeks.rhythm, weeks.circuit, weeks.practices, all));
+        sheets.group(
+            group, weeks.season, weeks.rhythm, weeks.circuit, weeks.told, weeks.practices, all));
   }
 
   /**
@@ -188,6 +198,7 @@ public final class Planner {
     private final int turn;
 
     private final DrillChoice choice;
+    private final Told told;
     private final Circuit circuit;
     private final HomeWork home;
     private final Map<String, LoadBook> books = new HashMap<>();
@@ -236,10 +247,12 @@ public final class Planner {
           p ->
               EasyWeek.of(decisions.get(p.id()), curriculum)
                   .ifPresent(week -> easy.put(p.id(), week)));
-      this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
+      this.choice =
+          new DrillChoice(
+              curriculum, drills(curriculum), record.club().equipment(), group.softball());
+      this.told = new Told(curriculum, choice);
       this.circuit = new Circuit(choice, doses, effort);
-      this.home =
-          new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth(), lists);
+      this.home = new HomeWork(choice, doses, told, catalogue.growth(), lists);
     }
 
     void plan() {
@@ -447,7 +460,7 @@ public final class Planner {
       boolean look = firstLook.on(day);
       List<Circuit.Entrant> entrants =
           players.stream()
-              .filter(p -> !stops.swings(p, day))
+              .filter(p -> choice.turn(place, stops.kinds(p, day)))
               .filter(p -> hasRoom(p, day))
               .map(
                   p ->
@@ -605,8 +618,7 @@ public final class Planner {
 
     private boolean homeSession(Player player, LocalDate day, int turn) {
       List<SkillDecision> focus = homeFocus(player, day, turn);
-      boolean maySwing = !stops.swings(player, day) && roomForHomeSwings(player, day);
-      int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
+      int swingsLeft = homeSwingsLeft(player, day);
       Optional<HomeWork.Session> session =
           session(player, day, focus, familiar.get(player.id()).bores(day), swingsLeft)
               .or(() -> session(player, day, focus, d -> false, swingsLeft));
@@ -624,6 +636,10 @@ public final class Planner {
       return session.isPresent();
     }
 
+    private int homeSwingsLeft(Player player, LocalDate day) {
+      return roomForHomeSwings(player, day) ? books.get(player.id()).swingsLeft(day) : 0;
+    }
+
     private Optional<HomeWork.Session> session(
         Player player,
         LocalDate day,
@@ -636,6 +652,7 @@ public final class Planner {
           focus,
           familiar.get(player.id()).used(),
           bores,
+          stops.kinds(player, day),
           swingsLeft,
           share(player, day));
     }
