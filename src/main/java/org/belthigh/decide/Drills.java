@@ -74,7 +74,7 @@ public final class Drills {
   /** What is asked, and what the drills ask for in that respect. */
   List<Object> facts(DrillQuestion asked) {
     List<Object> facts = new ArrayList<>(asked.facts());
-    drills.forEach(d -> facts.add(new DrillAsked(d.id(), d.name(), d.skill(), d.swing())));
+    drills.forEach(d -> facts.add(new DrillAsked(d.id(), d.skill(), d.swing())));
     if (asked.about(PlaceAsked.class)) {
       drills.forEach(d -> facts.addAll(there(d)));
     }

@@ -13,6 +13,6 @@ public record LaterStep(String rule, DrillAsked drill, DrillOf first, WorksOn no
     implements DrillVerdict {
   @Override
   public Phrase says() {
-    return Phrase.of(rule, "drill", drill.name(), "step", first.name(), "now", now.name());
+    return Phrase.of(rule, "step", first.name(), "now", now.name());
   }
 }

@@ -11,24 +11,22 @@ import org.belthigh.model.Phrase;
 public record Rejected(String rule, DrillAsked drill, Phrase says) implements DrillVerdict {
   /** Nothing more is to be said than which drill it is. */
   public static Rejected of(String rule, DrillAsked drill) {
-    return new Rejected(rule, drill, Phrase.of(rule, "drill", drill.name()));
+    return new Rejected(rule, drill, Phrase.of(rule));
   }
 
   /** It is not done there. */
   public static Rejected at(String rule, DrillAsked drill, PlaceAsked asked) {
-    return new Rejected(
-        rule, drill, Phrase.of(rule, "drill", drill.name(), "place", asked.place().id()));
+    return new Rejected(rule, drill, Phrase.of(rule, "place", asked.place().id()));
   }
 
   /** The gear is missing. */
   public static Rejected without(String rule, DrillAsked drill, DrillGear gear) {
-    return new Rejected(rule, drill, Phrase.of(rule, "drill", drill.name(), "gear", gear.name()));
+    return new Rejected(rule, drill, Phrase.of(rule, "gear", gear.name()));
   }
 
   /** The ball is missing. */
   public static Rejected without(String rule, DrillAsked drill, DrillAt there) {
-    return new Rejected(
-        rule, drill, Phrase.of(rule, "drill", drill.name(), "ball", there.ball().id()));
+    return new Rejected(rule, drill, Phrase.of(rule, "ball", there.ball().id()));
   }
 
   /** It reaches farther than there is room. */
@@ -36,29 +34,13 @@ public record Rejected(String rule, DrillAsked drill, Phrase says) implements Dr
     return new Rejected(
         rule,
         drill,
-        Phrase.of(
-            rule,
-            "drill",
-            drill.name(),
-            "asked",
-            Distance.feet(reach.feet()),
-            "room",
-            Distance.feet(room.feet())));
+        Phrase.of(rule, "asked", Distance.feet(reach.feet()), "room", Distance.feet(room.feet())));
   }
 
   /** The player is younger than the step's children are. */
   public static Rejected young(String rule, LaterStep later, HitterAsked hitter) {
     return new Rejected(
-        rule,
-        later.drill(),
-        Phrase.of(
-            rule,
-            "drill",
-            later.drill().name(),
-            "from",
-            later.first().fromAge(),
-            "age",
-            hitter.age()));
+        rule, later.drill(), Phrase.of(rule, "from", later.first().fromAge(), "age", hitter.age()));
   }
 
   /** Another step comes first. */
@@ -74,13 +56,11 @@ public record Rejected(String rule, DrillAsked drill, Phrase says) implements Dr
   /** More swings than are left. */
   public static Rejected tooMany(String rule, DrillAsked drill, SwingsLeft swings) {
     return new Rejected(
-        rule,
-        drill,
-        Phrase.of(rule, "drill", drill.name(), "left", swings.left(), "tosses", swings.tosses()));
+        rule, drill, Phrase.of(rule, "left", swings.left(), "tosses", swings.tosses()));
   }
 
   private static Rejected step(String rule, DrillAsked drill, LocalText step) {
-    return new Rejected(rule, drill, Phrase.of(rule, "drill", drill.name(), "step", step));
+    return new Rejected(rule, drill, Phrase.of(rule, "step", step));
   }
 
   private Rejected and(String name, Object value) {

@@ -180,7 +180,7 @@ final class DrillChoice {
    * are at hand, what is about hitting is done with them; what is written down tells how it goes;
    * and the rest is the change that keeps it fresh.
    */
-  private static int reluctance(Drill drill, Place place) {
+  static int reluctance(Drill drill, Place place) {
     boolean bare = !drill.swing() || drill.balls().get(place) == Ball.NONE;
     return (drill.skill() != Skill.SEE && bare ? 2 : 0) + (drill.logged() ? 0 : 1);
   }
