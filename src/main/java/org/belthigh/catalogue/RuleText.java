@@ -13,14 +13,14 @@ import java.util.stream.Collectors;
 /**
  * A rule as it is written in {@code rules/<pack>/<pack>.drl}.
  *
- * @param says the words above it
+ * @param says the words above it; empty where there are none
  * @param conditions one text each, white space closed up
  * @param drl the rule from its first line to {@code end}
  */
 public record RuleText(String says, List<String> conditions, String drl) {
   private static final Pattern RULE =
       Pattern.compile(
-          "(?ms)^((?://[^\\n]*\\n)+)(rule \"([^\"]+)\"\\nwhen\\n(.*?)^then\\n.*?^end)$");
+          "(?ms)^((?://[^\\n]*\\n)*)(rule \"([^\"]+)\"\\nwhen\\n(.*?)^then\\n.*?^end)$");
 
   private static final String CONDITION = "(?m)^ {4}(?=[^ )])";
 

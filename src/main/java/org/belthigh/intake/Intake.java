@@ -3,7 +3,10 @@ package org.belthigh.intake;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.belthigh.catalogue.Catalogue;
+import org.belthigh.catalogue.Curriculum;
+import org.belthigh.catalogue.Drill;
 import org.belthigh.files.Folder;
 
 /** Reads club folders. */
@@ -34,6 +37,16 @@ public final class Intake {
   public static List<Player> called(ClubRecord record, String text) {
     List<Player> byId = record.players().stream().filter(p -> p.id().equals(text)).toList();
     return byId.isEmpty() ? new NameBook<>(record.players()).called(text) : byId;
+  }
+
+  /** The drill that {@code text} names, as a log may: by its id, or by its name in any language. */
+  public static Optional<Drill> drill(Curriculum curriculum, String text) {
+    return new Bearings.Drills(curriculum).find(text);
+  }
+
+  /** The id of the drill whose id or name resembles {@code text} most. */
+  public static Optional<String> nearestDrill(Curriculum curriculum, String text) {
+    return new Bearings.Drills(curriculum).near(text);
   }
 
   /**

@@ -348,10 +348,10 @@ final class Circuit {
   }
 
   /** What a drill is to a player. One that bores is worth less where its step has another. */
-  private Need need(Entrant entrant, Drill drill, Place place) {
+  Need need(Entrant entrant, Drill drill, Place place) {
     SkillDecision decision = entrant.decision(drill.skill());
     boolean today = decision.workOn().drills().contains(drill.id());
-    if (!today && decision.workOn().rung() < choice.easiestRung(drill)) {
+    if (choice.early(drill, decision.workOn())) {
       return Need.NOT_YET;
     }
     if (!entrant.works(drill.skill())) {

@@ -1,59 +1,87 @@
 package org.belthigh.plan;
 
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.DrillQuestion;
+import org.belthigh.decide.Drills;
+import org.belthigh.decide.Hold;
+import org.belthigh.decide.Reason;
 import org.belthigh.intake.Home;
 import org.belthigh.model.Ball;
-import org.belthigh.model.Feed;
+import org.belthigh.model.Coded;
 import org.belthigh.model.Place;
 import org.belthigh.model.Skill;
 
 /**
- * Which drill of a step fits a place, its gear and what the player may do.
+ * Which drill is done, of those that no rule rejects for the place, its gear and the player.
  *
  * <p>The least used one so far comes first, so that nobody does the same drill until it bores; ties
- * go to the order of the curriculum.
+ * go to the order of the curriculum. May be shared by threads.
  */
 final class DrillChoice {
-  /** What no family is asked to have; a tee and a net only where they say so. */
   private static final String MACHINE = "machine";
 
   /** Gear that a station needs for itself, and the name under which a club counts it. */
   private static final Map<String, String> COUNTED =
-      Map.of("tee", "tees", "net", "nets", "screen", "screens", "machine", "machines");
+      Map.of("tee", "tees", "net", "nets", "screen", "screens", MACHINE, "machines");
+
+  /** What a family may have or lack; nobody is asked to have a machine. */
+  private static final Set<String> COUNTED_AT_HOME =
+      Set.of(Home.Gear.TEE.id(), Home.Gear.NET.id(), MACHINE);
 
   private final Curriculum curriculum;
+  private final Drills drills;
   private final Map<String, Integer> equipment;
   private final boolean softball;
   private final Home home;
   private final int reach;
   private final int age;
 
+  /** What the rules reject there and at a step: looked up for every child at every post. */
+  private final Map<Place, Set<String>> rejectedWithAdult = new ConcurrentHashMap<>();
+
+  private final Map<Place, Set<String>> rejectedAlone = new ConcurrentHashMap<>();
+  private final Map<String, Set<String>> rejectedAtStep = new ConcurrentHashMap<>();
+
+  /** A choice for one group that shares its drills with nobody. */
+  DrillChoice(Curriculum curriculum, Map<String, Integer> equipment, boolean softball) {
+    this(curriculum, new Drills(curriculum), equipment, softball);
+  }
+
   /**
    * A choice for one group.
    *
+   * @param drills those of {@code curriculum}, as the rules see them
    * @param equipment how many of each the club has; empty where it does not say, which stands for
    *     tees, nets and screens enough, and no machine
    */
-  DrillChoice(Curriculum curriculum, Map<String, Integer> equipment, boolean softball) {
-    this(curriculum, equipment, softball, Home.USUAL, Integer.MAX_VALUE, 10);
+  DrillChoice(
+      Curriculum curriculum, Drills drills, Map<String, Integer> equipment, boolean softball) {
+    this(curriculum, drills, equipment, softball, Home.USUAL, Integer.MAX_VALUE, 10);
   }
 
   private DrillChoice(
       Curriculum curriculum,
+      Drills drills,
       Map<String, Integer> equipment,
       boolean softball,
       Home home,
       int reach,
       int age) {
     this.curriculum = curriculum;
+    this.drills = drills;
     this.equipment = equipment;
     this.softball = softball;
     this.home = home;
@@ -68,36 +96,49 @@ final class DrillChoice {
    * @param years age of the hitter
    */
   DrillChoice in(Home family, int room, int years) {
-    return new DrillChoice(curriculum, equipment, softball, family, room, years);
+    return new DrillChoice(curriculum, drills, equipment, softball, family, room, years);
   }
 
-  /** Whether the family has the ball, the gear and the room. */
-  private boolean atHome(Drill drill) {
-    Ball needed = drill.balls().get(Place.HOME);
-    return !drill.gear().contains(MACHINE)
-        && has(drill, Home.Gear.TEE)
-        && has(drill, Home.Gear.NET)
-        && (needed == Ball.NONE || home.instead(needed) != Ball.NONE)
-        && Told.feet(drill, age) <= reach
-        && (home.swings() || !drill.swing());
+  /** What is at {@code place}, as the rules are asked about it. */
+  DrillQuestion there(Place place, boolean adult) {
+    DrillQuestion at = adult ? DrillQuestion.at(place).grownUp() : DrillQuestion.at(place);
+    return place == Place.HOME
+        ? at.gear(COUNTED_AT_HOME, familyGear())
+            .balls(familyBalls())
+            .room(reach, home.swings(), age)
+        : at.gear(COUNTED.keySet(), clubGear()).balls(EnumSet.allOf(Ball.class));
   }
 
-  private boolean has(Drill drill, Home.Gear thing) {
-    return !drill.gear().contains(thing.id()) || home.gear().contains(thing);
+  private Set<String> familyGear() {
+    return home.gear().stream().map(Coded::id).collect(Collectors.toSet());
   }
 
-  /** What a player may do just now. */
-  enum Swings {
-    /** A drill with a swing, else one without. */
-    WANTED,
-    /** Only a drill without a swing. */
-    BARRED
+  private Set<Ball> familyBalls() {
+    return Arrays.stream(Ball.values())
+        .filter(ball -> home.instead(ball) != Ball.NONE)
+        .collect(Collectors.toSet());
+  }
+
+  private Set<String> clubGear() {
+    return COUNTED.keySet().stream()
+        .filter(gear -> equipment.isEmpty() ? !gear.equals(MACHINE) : count(gear) > 0)
+        .collect(Collectors.toSet());
+  }
+
+  private int count(String gear) {
+    return equipment.getOrDefault(COUNTED.get(gear), 0);
+  }
+
+  /** What speaks against {@code drill}; nothing where it may be chosen. */
+  List<Reason> against(Drill drill, DrillQuestion asked) {
+    return drills.against(asked).getOrDefault(drill.id(), List.of());
   }
 
   /**
    * The drill to do.
    *
    * @param adult whether a grown-up tosses there
+   * @param leave what holds and load leave the player
    * @param used how often the player has had each drill
    * @param bores drills that the player has had too often running
    * @return empty where no drill of the step fits
@@ -106,13 +147,12 @@ final class DrillChoice {
       Step step,
       Place place,
       boolean adult,
-      Swings swings,
+      DrillQuestion leave,
       Map<String, Integer> used,
       Predicate<Drill> bores) {
     return step.drills().stream()
         .map(curriculum::drill)
-        .filter(d -> fits(d, place, adult) && !bores.test(d))
-        .filter(d -> swings == Swings.WANTED || !d.swing())
+        .filter(d -> fits(d, place, adult) && drills.open(d, leave) && !bores.test(d))
         .min(leastUsed(used, place));
   }
 
@@ -131,7 +171,7 @@ final class DrillChoice {
   }
 
   /** The order in which drills are picked: those had least often first. */
-  private static Comparator<Drill> leastUsed(Map<String, Integer> used, Place place) {
+  static Comparator<Drill> leastUsed(Map<String, Integer> used, Place place) {
     return Comparator.comparingInt(d -> used.getOrDefault(d.id(), 0) + reluctance(d, place));
   }
 
@@ -140,7 +180,7 @@ final class DrillChoice {
    * are at hand, what is about hitting is done with them; what is written down tells how it goes;
    * and the rest is the change that keeps it fresh.
    */
-  private static int reluctance(Drill drill, Place place) {
+  static int reluctance(Drill drill, Place place) {
     boolean bare = !drill.swing() || drill.balls().get(place) == Ball.NONE;
     return (drill.skill() != Skill.SEE && bare ? 2 : 0) + (drill.logged() ? 0 : 1);
   }
@@ -155,13 +195,12 @@ final class DrillChoice {
     return curriculum.drill(id);
   }
 
-  /** The first rung of its ladder that a drill belongs to. */
-  int easiestRung(Drill drill) {
-    return curriculum.ladders().get(drill.skill()).steps().stream()
-        .filter(s -> s.drills().contains(drill.id()))
-        .mapToInt(Step::rung)
-        .min()
-        .orElse(Integer.MAX_VALUE);
+  /** Whether a drill comes with a step above {@code step}, or with none. */
+  boolean early(Drill drill, Step step) {
+    return rejectedAtStep
+        .computeIfAbsent(
+            step.id(), id -> drills.against(DrillQuestion.any().worksOn(step)).keySet())
+        .contains(drill.id());
   }
 
   /** All drills that can be done at {@code place} with a grown-up there, by id. */
@@ -172,6 +211,16 @@ final class DrillChoice {
         .toList();
   }
 
+  /** Whether holds leave a player who is at a practice any of the drills that are done there. */
+  boolean turn(Place place, Set<Hold.Kind> held) {
+    DrillQuestion at = there(place, true);
+    return held.isEmpty() || none(at) || !none(at.held(held));
+  }
+
+  private boolean none(DrillQuestion asked) {
+    return drills.against(asked).size() == curriculum.drills().size();
+  }
+
   /**
    * How many stations can use a thing at the same time, by gear; what the club does not count is
    * enough.
@@ -179,34 +228,16 @@ final class DrillChoice {
   Map<String, Integer> stock() {
     Map<String, Integer> stock = new TreeMap<>();
     if (!equipment.isEmpty()) {
-      COUNTED.forEach((gear, name) -> stock.put(gear, equipment.getOrDefault(name, 0)));
+      COUNTED.keySet().forEach(gear -> stock.put(gear, count(gear)));
     }
     return stock;
   }
 
   /** Whether it can be done at {@code place} with the gear and the people there. */
   boolean fits(Drill drill, Place place, boolean adult) {
-    if (!drill.at(place) || (drill.adults() > 0 && !adult) || drill.helpers() > 0) {
-      return false;
-    }
-    return place == Place.HOME
-        ? atHome(drill)
-        : has(drill, "tee", "tees") && has(drill, "net", "nets") && screened(drill) && fed(drill);
-  }
-
-  private boolean has(Drill drill, String gear, String stock) {
-    return !drill.gear().contains(gear)
-        || equipment.isEmpty()
-        || equipment.getOrDefault(stock, 0) > 0;
-  }
-
-  /** A hard ball is tossed from behind a screen or not at all. */
-  private boolean screened(Drill drill) {
-    return has(drill, "screen", "screens");
-  }
-
-  private boolean fed(Drill drill) {
-    return drill.feed() != Feed.MACHINE || equipment.getOrDefault("machines", 0) > 0;
+    return !(adult ? rejectedWithAdult : rejectedAlone)
+        .computeIfAbsent(place, p -> drills.against(there(p, adult)).keySet())
+        .contains(drill.id());
   }
 
   /** The ball in hand: a softball group hits softballs where others hit baseballs. */

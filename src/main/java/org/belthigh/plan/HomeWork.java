@@ -6,11 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Growth;
 import org.belthigh.catalogue.Step;
 import org.belthigh.decide.Comeback;
+import org.belthigh.decide.DrillQuestion;
+import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
 import org.belthigh.flight.Delivery;
 import org.belthigh.flight.Projectile;
@@ -86,6 +89,7 @@ final class HomeWork {
    *
    * @param focus skills to work on, the one that comes first tried first
    * @param bores drills that the player has had too often running
+   * @param held what holds stop that day
    * @param swingsLeft most swings the load allows that day
    * @param share part of the usual tosses that the day has
    * @return empty where no drill fits
@@ -96,34 +100,31 @@ final class HomeWork {
       List<SkillDecision> focus,
       Map<String, Integer> used,
       Predicate<Drill> bores,
+      Set<Hold.Kind> held,
       int swingsLeft,
       double share) {
-    int tosses = (int) (share * doses.homeTosses(player.ageOn(day)));
+    int tosses = tosses(player, day, share);
     DrillChoice choice = choice(player, day);
-    for (SkillDecision decision : focus) {
-      for (DrillChoice.Swings swings : tries(swingsLeft, tosses)) {
-        Optional<Session> session =
-            choice
-                .of(decision.workOn(), Place.HOME, true, swings, used, bores)
-                .map(d -> session(player, day, d, choice.ball(d, Place.HOME), decision, tosses));
-        if (session.filter(s -> s.item().swings() <= swingsLeft).isPresent()) {
-          return session;
-        }
-      }
-    }
-    return Optional.empty();
+    DrillQuestion leave = DrillQuestion.any().held(held).swingsLeft(swingsLeft, tosses);
+    return focus.stream()
+        .flatMap(
+            decision ->
+                choice
+                    .of(decision.workOn(), Place.HOME, true, leave, used, bores)
+                    .map(d -> session(player, day, d, choice.ball(d, Place.HOME), decision, tosses))
+                    .stream())
+        .findFirst();
+  }
+
+  /** Tosses of a session that has so much of the usual ones. */
+  int tosses(Player player, LocalDate day, double share) {
+    return (int) (share * doses.homeTosses(player.ageOn(day)));
   }
 
   /** What the family has the gear and the room for. */
-  private DrillChoice choice(Player player, LocalDate day) {
+  DrillChoice choice(Player player, LocalDate day) {
     Home home = player.home();
     return clubs.in(home, doses.tossFeet(home.space()), player.ageOn(day));
-  }
-
-  private static List<DrillChoice.Swings> tries(int swingsLeft, int tosses) {
-    return swingsLeft >= tosses
-        ? List.of(DrillChoice.Swings.WANTED, DrillChoice.Swings.BARRED)
-        : List.of(DrillChoice.Swings.BARRED);
   }
 
   private Session session(

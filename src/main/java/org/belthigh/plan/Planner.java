@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -22,6 +23,7 @@ import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.Arms;
 import org.belthigh.decide.Comeback;
+import org.belthigh.decide.Drills;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.Holds;
 import org.belthigh.decide.Progress;
@@ -47,8 +49,14 @@ public final class Planner {
   /** Who has less than this part of a session's swings left does not bat that day. */
   private static final int FEWEST_OF_SESSION = 4;
 
+  /** How far ahead the next practice is looked for. */
+  private static final int WEEKS_LOOKED_AT = 6;
+
   private final Catalogue catalogue;
   private final Effort effort;
+
+  /** The drills of each curriculum, so that no group asks the rules what another has asked. */
+  private final Map<String, Drills> drills = new ConcurrentHashMap<>();
 
   /** A planner that plans by {@code catalogue}. */
   public Planner(Catalogue catalogue) {
@@ -121,36 +129,89 @@ public final class Planner {
     return Comparator.comparing(p -> rank.get(p.who().id()));
   }
 
+  private Drills drills(Curriculum curriculum) {
+    return drills.computeIfAbsent(curriculum.id(), id -> new Drills(curriculum));
+  }
+
   /** What one group's planning comes to. */
   private record Planned(List<PlayerPlan> players, GroupPlan group) {}
 
-  private Planned plan(ClubRecord whole, Club.Group group, PlanRequest request, History history) {
+  /**
+   * What is known of a group on the first day, and what follows from it.
+   *
+   * @param record up to that day
+   * @param foreseen with what is dated later and makes the planned weeks stricter
+   * @param holds all of them, the rest days of pitchers too
+   * @param restHolds those alone
+   */
+  private record Known(
+      ClubRecord record,
+      ClubRecord foreseen,
+      Map<String, List<SkillDecision>> decisions,
+      List<Hold> holds,
+      List<Hold> restHolds,
+      Map<String, Comeback> comebacks,
+      TossLists lists) {}
+
+  private Known known(ClubRecord whole, PlanRequest request) {
     ClubRecord known = whole.upTo(request.from());
     ClubRecord foreseen = whole.foreseen(request.from(), request.last());
-    Map<String, List<SkillDecision>> decisions =
-        new Progress(catalogue).decide(known, request.from());
-    Arms arms = new Arms(catalogue);
-    List<Hold> restHolds = arms.restHolds(foreseen, request.from(), request.last());
+    List<Hold> restHolds = new Arms(catalogue).restHolds(foreseen, request.from(), request.last());
     List<Hold> holds =
         new ArrayList<>(new Holds(catalogue).within(foreseen, request.from(), request.last()));
     holds.addAll(restHolds);
-    Map<String, Comeback> comebacks = new Holds(catalogue).comebacks(known, request.from());
-    TossLists lists = TossLists.of(known);
-    List<LaterRow> later = LaterRow.after(whole, request.from());
+    return new Known(
+        known,
+        foreseen,
+        new Progress(catalogue).decide(known, request.from()),
+        holds,
+        restHolds,
+        new Holds(catalogue).comebacks(known, request.from()),
+        TossLists.of(known));
+  }
+
+  /**
+   * Why a drill is, or is not, what a player does: at home on {@code on}, and at the next practice.
+   *
+   * @param record the club's files; rows after {@code on} are not counted
+   * @param player an id of the roster
+   * @param drill an id of the club's curriculum
+   * @param history plans handed out before {@code on}
+   */
+  public DrillAnswer whyNot(
+      ClubRecord record, String player, String drill, LocalDate on, History history) {
+    PlanRequest request =
+        new PlanRequest(
+            on, WEEKS_LOOKED_AT, Set.of(), Set.of(player), Optional.empty(), Optional.empty());
+    Club.Group group = asked(record, request).get(0);
+    ClubRecord whole = record.byGroup().get(group.id());
+    return new GroupWeeks(known(whole, request), group, request, history)
+        .whyNot(whole.player(player), drill);
+  }
+
+  private Planned plan(ClubRecord whole, Club.Group group, PlanRequest request, History history) {
+    Known known = known(whole, request);
     Sheets sheets =
         new Sheets(
-            catalogue, known, foreseen, later, request, decisions, holds, comebacks, arms, lists);
-    GroupWeeks weeks =
-        new GroupWeeks(
-            known, foreseen, group, request, decisions, holds, restHolds, comebacks, history,
-            lists);
+            catalogue,
+            known.record(),
+            known.foreseen(),
+            LaterRow.after(whole, request.from()),
+            request,
+            known.decisions(),
+            known.holds(),
+            known.comebacks(),
+            new Arms(catalogue),
+            known.lists());
+    GroupWeeks weeks = new GroupWeeks(known, group, request, history);
     weeks.plan();
     List<PlayerPlan> all = weeks.players(sheets);
     return new Planned(
         all.stream()
             .filter(p -> request.players().isEmpty() || request.players().contains(p.who().id()))
             .toList(),
-        sheets.group(group, weeks.season, weeks.rhythm, weeks.circuit, weeks.practices, all));
+        sheets.group(
+            group, weeks.season, weeks.rhythm, weeks.circuit, weeks.told, weeks.practices, all));
   }
 
   /**
@@ -188,6 +249,7 @@ public final class Planner {
     private final int turn;
 
     private final DrillChoice choice;
+    private final Told told;
     private final Circuit circuit;
     private final HomeWork home;
     private final Map<String, LoadBook> books = new HashMap<>();
@@ -201,25 +263,15 @@ public final class Planner {
     private final Map<String, Map<LocalDate, HomeWork.Session>> sessions = new HashMap<>();
     private final Map<LocalDate, Practice> practices = new TreeMap<>();
 
-    GroupWeeks(
-        ClubRecord record,
-        ClubRecord foreseen,
-        Club.Group group,
-        PlanRequest request,
-        Map<String, List<SkillDecision>> decisions,
-        List<Hold> holds,
-        List<Hold> restHolds,
-        Map<String, Comeback> comebacks,
-        History history,
-        TossLists lists) {
+    GroupWeeks(Known known, Club.Group group, PlanRequest request, History history) {
       this.history = history;
-      this.record = record;
-      this.foreseen = foreseen;
+      this.record = known.record();
+      this.foreseen = known.foreseen();
       this.request = request;
-      this.decisions = decisions;
-      this.stops = new Stops(holds);
-      this.restHolds = restHolds;
-      this.comebacks = comebacks;
+      this.decisions = known.decisions();
+      this.stops = new Stops(known.holds());
+      this.restHolds = known.restHolds();
+      this.comebacks = known.comebacks();
       this.players = record.players().stream().sorted(Comparator.comparing(Player::id)).toList();
       this.season =
           Season.of(record, group, request.from().minusDays(7), request.last().plusDays(7));
@@ -236,23 +288,109 @@ public final class Planner {
           p ->
               EasyWeek.of(decisions.get(p.id()), curriculum)
                   .ifPresent(week -> easy.put(p.id(), week)));
-      this.choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
+      this.choice =
+          new DrillChoice(
+              curriculum, drills(curriculum), record.club().equipment(), group.softball());
+      this.told = new Told(curriculum, choice);
       this.circuit = new Circuit(choice, doses, effort);
-      this.home =
-          new HomeWork(choice, doses, new Told(curriculum, choice), catalogue.growth(), lists);
+      this.home = new HomeWork(choice, doses, told, catalogue.growth(), known.lists());
+    }
+
+    /** What a player brings along from the weeks before. */
+    private void begin(Player player) {
+      books.put(player.id(), book(player));
+      sitting.put(player.id(), new HashMap<>());
+      weekBefore(player, books.get(player.id()));
+      familiar.put(
+          player.id(),
+          Familiar.of(history, player.id(), request.from(), choice, doses.sameDrillSessions()));
+      days.put(player.id(), new TreeMap<>());
+      sessions.put(player.id(), new TreeMap<>());
+    }
+
+    /**
+     * Why a drill is, or is not, what a player does at the next practice and in the first home
+     * session, as they stand when their turn comes in planning.
+     */
+    DrillAnswer whyNot(Player player, String id) {
+      players.forEach(this::begin);
+      Curriculum curriculum = catalogue.curricula().get(record.club().curriculum());
+      Drill drill = curriculum.drill(id);
+      Optional<LocalDate> next =
+          season.firstPractice(request.from()).filter(d -> !d.isAfter(request.last()));
+      Optional<DrillAnswer.Setting> practice = Optional.empty();
+      // home sessions look seven days ahead at what practices hold
+      for (LocalDate day : request.from().datesUntil(request.from().plusDays(14)).toList()) {
+        if (next.filter(day::equals).isPresent()) {
+          practice = Optional.of(atPractice(why(curriculum, player, drill, day), player, day));
+        }
+        practise(day);
+      }
+      return new DrillAnswer(
+          drill,
+          practice.or(
+              () -> next.map(d -> atPractice(why(curriculum, player, drill, d), player, d))),
+          atHome(curriculum, player, drill),
+          request.last());
+    }
+
+    private WhyNot why(Curriculum curriculum, Player player, Drill drill, LocalDate day) {
+      return new WhyNot(
+          curriculum, player, drill, working(player, day), familiar.get(player.id()).used());
+    }
+
+    private DrillAnswer.Setting atHome(Curriculum curriculum, Player player, Drill drill) {
+      Optional<LocalDate> free = homeDay(player, request.from());
+      LocalDate day = free.orElse(request.from());
+      return why(curriculum, player, drill, day)
+          .home(
+              day,
+              home.choice(player, day),
+              free.isPresent(),
+              homeFocus(player, day, 0),
+              familiar.get(player.id()).bores(day),
+              doses.sameDrillSessions(),
+              stops.kinds(player, day),
+              homeSwingsLeft(player, day),
+              home.tosses(player, day, share(player, day)));
+    }
+
+    private DrillAnswer.Setting atPractice(WhyNot why, Player player, LocalDate day) {
+      Event event = season.practice(day).orElseThrow();
+      Place place = ground.place(event);
+      Circuit.Entrant entrant = entrant(player, day);
+      return why.practice(
+          day,
+          place,
+          choice,
+          ground.adults(event) > 0,
+          stops.kinds(player, day),
+          noHitting(player, event),
+          entrant.focus(),
+          drill -> circuit.need(entrant, drill, place));
+    }
+
+    /**
+     * Why a practice has no hitting for a player who is not held, or is too far away to say; empty
+     * where it has.
+     */
+    private Optional<Phrase> noHitting(Player player, Event event) {
+      if (event.hittingMinutes() < 1) {
+        return Optional.of(Idle.NO_MINUTES.day());
+      }
+      if (ground.adults(event) < 1) {
+        return Optional.of(Phrase.of("day.no-adult"));
+      }
+      if (week(event.date()) > 0) {
+        return Optional.of(Phrase.of("why-not.later-week"));
+      }
+      return hasRoom(player, event.date())
+          ? Optional.empty()
+          : sitsOut(player, event.date()).map(Idle::day);
     }
 
     void plan() {
-      for (Player player : players) {
-        books.put(player.id(), book(player));
-        sitting.put(player.id(), new HashMap<>());
-        weekBefore(player, books.get(player.id()));
-        familiar.put(
-            player.id(),
-            Familiar.of(history, player.id(), request.from(), choice, doses.sameDrillSessions()));
-        days.put(player.id(), new TreeMap<>());
-        sessions.put(player.id(), new TreeMap<>());
-      }
+      players.forEach(this::begin);
       for (LocalDate day = request.from(); !day.isAfter(request.last()); day = day.plusDays(1)) {
         practise(day);
       }
@@ -444,21 +582,11 @@ public final class Planner {
         return;
       }
       Place place = ground.place(event.get());
-      boolean look = firstLook.on(day);
       List<Circuit.Entrant> entrants =
           players.stream()
-              .filter(p -> !stops.swings(p, day))
+              .filter(p -> choice.turn(place, stops.kinds(p, day)))
               .filter(p -> hasRoom(p, day))
-              .map(
-                  p ->
-                      new Circuit.Entrant(
-                          p,
-                          p.ageOn(day),
-                          look ? FirstLook.focus(working(p, day)) : focus(p, day),
-                          working(p, day),
-                          familiar.get(p.id()).used(),
-                          familiar.get(p.id()).bores(day),
-                          books.get(p.id()).swingsLeft(day)))
+              .map(p -> entrant(p, day))
               .toList();
       if (entrants.isEmpty()) {
         return;
@@ -479,6 +607,17 @@ public final class Planner {
           sitting.get(entrant.player().id()).put(day, Idle.LIGHT_SHARE);
         }
       }
+    }
+
+    private Circuit.Entrant entrant(Player player, LocalDate day) {
+      return new Circuit.Entrant(
+          player,
+          player.ageOn(day),
+          firstLook.on(day) ? FirstLook.focus(working(player, day)) : focus(player, day),
+          working(player, day),
+          familiar.get(player.id()).used(),
+          familiar.get(player.id()).bores(day),
+          books.get(player.id()).swingsLeft(day));
     }
 
     private Circuit.Layout layout(List<Circuit.Entrant> entrants, Event practice) {
@@ -605,8 +744,7 @@ public final class Planner {
 
     private boolean homeSession(Player player, LocalDate day, int turn) {
       List<SkillDecision> focus = homeFocus(player, day, turn);
-      boolean maySwing = !stops.swings(player, day) && roomForHomeSwings(player, day);
-      int swingsLeft = maySwing ? books.get(player.id()).swingsLeft(day) : 0;
+      int swingsLeft = homeSwingsLeft(player, day);
       Optional<HomeWork.Session> session =
           session(player, day, focus, familiar.get(player.id()).bores(day), swingsLeft)
               .or(() -> session(player, day, focus, d -> false, swingsLeft));
@@ -624,6 +762,10 @@ public final class Planner {
       return session.isPresent();
     }
 
+    private int homeSwingsLeft(Player player, LocalDate day) {
+      return roomForHomeSwings(player, day) ? books.get(player.id()).swingsLeft(day) : 0;
+    }
+
     private Optional<HomeWork.Session> session(
         Player player,
         LocalDate day,
@@ -636,6 +778,7 @@ public final class Planner {
           focus,
           familiar.get(player.id()).used(),
           bores,
+          stops.kinds(player, day),
           swingsLeft,
           share(player, day));
     }

@@ -13,7 +13,6 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.belthigh.catalogue.Curriculum;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.decide.Hold;
 import org.belthigh.decide.SkillDecision;
@@ -44,8 +43,7 @@ final class PracticeSheets {
 
   PracticeSheets(
       ClubRecord record,
-      Curriculum curriculum,
-      Club.Group group,
+      Told told,
       List<Hold> holds,
       List<Label> labels,
       Doses doses,
@@ -64,8 +62,7 @@ final class PracticeSheets {
     this.labels =
         labels.stream()
             .collect(Collectors.toMap(Label::id, l -> l, (a, b) -> a, LinkedHashMap::new));
-    DrillChoice choice = new DrillChoice(curriculum, record.club().equipment(), group.softball());
-    this.told = new Told(curriculum, choice);
+    this.told = told;
     this.otherWays = otherWays;
   }
 

@@ -1,17 +1,16 @@
 package org.belthigh.plan;
 
 import org.belthigh.model.Coded;
+import org.belthigh.model.Distance;
 import org.belthigh.model.Phrase;
 
 /** Phrases that several sheets share. */
 final class Say {
-  private static final double FEET_PER_METRE = 3.280839895;
-
   private Say() {}
 
   /** A distance in feet, with metres for those who think in them. */
   static Phrase distance(int feet) {
-    return Phrase.of("distance", "feet", feet, "metres", feet / FEET_PER_METRE);
+    return Distance.feet(feet);
   }
 
   /** The word for a member of a closed list: {@code ball.plastic}, {@code feed.front-toss}. */

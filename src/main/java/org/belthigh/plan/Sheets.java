@@ -150,6 +150,7 @@ final class Sheets {
       Season season,
       Rhythm rhythm,
       Circuit circuit,
+      Told told,
       Map<LocalDate, Planner.Practice> practices,
       List<PlayerPlan> players) {
     List<Label> labels = players.stream().map(PlayerPlan::who).toList();
@@ -157,8 +158,7 @@ final class Sheets {
     PracticeSheets sheets =
         new PracticeSheets(
             record,
-            curriculum(),
-            group,
+            told,
             holds,
             labels,
             doses,

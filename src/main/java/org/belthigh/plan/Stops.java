@@ -2,7 +2,10 @@ package org.belthigh.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.belthigh.decide.Hold;
 import org.belthigh.intake.Player;
 
@@ -20,6 +23,13 @@ record Stops(List<Hold> holds) {
   /** Whether nothing is swung. */
   boolean swings(Player player, LocalDate day) {
     return any(player, day, Hold::stopsSwinging);
+  }
+
+  /** What is stopped. */
+  Set<Hold.Kind> kinds(Player player, LocalDate day) {
+    return Stream.of(Hold.Kind.values())
+        .filter(kind -> any(player, day, h -> h.kind() == kind))
+        .collect(Collectors.toSet());
   }
 
   private boolean any(Player player, LocalDate day, Predicate<Hold> what) {

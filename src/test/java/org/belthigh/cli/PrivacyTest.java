@@ -124,6 +124,7 @@ class PrivacyTest {
             "rest CLUB --on 2027-04-05",
             "explain CLUB real-1 --as-of 2027-04-05",
             "explain CLUB real-1 --as-of 2027-04-05 --all",
+            "explain CLUB real-1 --as-of 2027-04-05 --drill zone-call",
             "whatif CLUB --adults 1 --weeks 1 --from 2027-04-05",
             "check CLUB",
             "forget CLUB real-2")) {
@@ -152,6 +153,7 @@ class PrivacyTest {
     Ran why = run("explain " + club + " real-1 --as-of 2027-04-05 --redact");
     Ran explain = run("explain " + club + " real-1 --as-of 2027-04-05 --redact --all");
     Ran json = run("explain " + club + " real-1 --as-of 2027-04-05 --redact --json");
+    Ran drill = run("explain " + club + " real-1 --as-of 2027-04-05 --redact --drill zone-call");
     Ran rest = run("rest " + club + " --on 2027-04-05 --redact");
 
     assertThat(plan.status()).isEqualTo(3);
@@ -162,8 +164,9 @@ class PrivacyTest {
     assertThat(measure.out()).contains("P1").doesNotContain("P2", "real-");
     assertThat(explain.out()).contains("p1 P1, age 10").doesNotContain("real-");
     assertThat(why.out()).contains("P1 ").doesNotContain("P2");
+    assertThat(drill.out()).contains("for P1, as of").doesNotContain("P2");
     assertThat(rest.out()).contains("p2 P2: ");
-    for (Ran ran : List.of(measure, why, explain, json, rest)) {
+    for (Ran ran : List.of(measure, why, explain, json, drill, rest)) {
       assertThat(ran.out()).doesNotContain(MARK, "real-", "777", "2017-03-14");
     }
     int seen = 0;

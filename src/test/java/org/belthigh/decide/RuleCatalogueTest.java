@@ -55,7 +55,7 @@ class RuleCatalogueTest {
 
   @Test
   void every_rule_has_a_test_file_and_every_test_file_a_rule() throws IOException {
-    for (String pack : new String[] {"arm", "hold", "progress"}) {
+    for (String pack : new String[] {"arm", "drill", "hold", "progress"}) {
       Set<String> files =
           RuleCase.files(pack).stream()
               .map(f -> f.getFileName().toString().replace(".yaml", ""))
@@ -82,6 +82,15 @@ class RuleCatalogueTest {
           assertThat(RuleCase.read(file)).as(rule).anyMatch(c -> !c.fired().contains(rule));
         }
       }
+    }
+  }
+
+  @Test
+  void every_rule_of_drills_fires_in_one_case_of_its_file_and_not_in_another() {
+    for (Path file : RuleCase.files("drill")) {
+      String rule = file.getFileName().toString().replace(".yaml", "");
+      assertThat(DrillCase.read(file)).as(rule).anyMatch(c -> c.fired().contains(rule));
+      assertThat(DrillCase.read(file)).as(rule).anyMatch(c -> !c.fired().contains(rule));
     }
   }
 
@@ -118,7 +127,7 @@ class RuleCatalogueTest {
         if (!file.getParent().endsWith("audit")) {
           assertThat(Files.readString(file))
               .as(file.toString())
-              .doesNotContainPattern("\"(ARM|HLD|PRG)-[0-9]{3}\"");
+              .doesNotContainPattern("\"(ARM|DRL|HLD|PRG)-[0-9]{3}\"");
         }
       }
     }

@@ -78,6 +78,19 @@ class ShuffledRulesTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2})
+  void drills_of_every_case_are_the_same_in_any_order(long seed) {
+    Random random = new Random(seed);
+    RuleBase other = RuleBase.of(shuffled(random));
+    for (Path file : RuleCase.files("drill")) {
+      for (DrillCase one : DrillCase.read(file)) {
+        String run = "seed " + seed + ", " + one.file() + ": " + one.name();
+        same(one.facts(), other, random, run);
+      }
+    }
+  }
+
   @Test
   void rules_are_really_in_another_order() {
     List<String> written = names(RuleBase.models());

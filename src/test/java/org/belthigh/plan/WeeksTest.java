@@ -15,6 +15,7 @@ import org.belthigh.catalogue.Catalogue;
 import org.belthigh.catalogue.CatalogueLoader;
 import org.belthigh.catalogue.Drill;
 import org.belthigh.catalogue.Step;
+import org.belthigh.decide.DrillQuestion;
 import org.belthigh.history.Handed;
 import org.belthigh.history.History;
 import org.belthigh.intake.ClubRecord;
@@ -437,7 +438,7 @@ class WeeksTest {
         new DrillChoice(CATALOGUE.curricula().get("belthigh-2027"), Map.of(), false);
     for (Step step : CATALOGUE.curricula().get("belthigh-2027").ladders().get(Skill.SEE).steps()) {
       Optional<Drill> first =
-          choice.of(step, Place.HOME, true, DrillChoice.Swings.WANTED, Map.of(), d -> false);
+          choice.of(step, Place.HOME, true, DrillQuestion.any(), Map.of(), d -> false);
       assertThat(first.filter(d -> d.logged()).isPresent())
           .as(step.id())
           .isEqualTo(choice.logged(step, Place.HOME));
