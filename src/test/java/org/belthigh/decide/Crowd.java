@@ -99,7 +99,7 @@ final class Crowd {
             pitches,
             Outing.Kind.GAME,
             OptionalInt.of(pitches / 2),
-            OptionalDouble.of(15),
+            OptionalDouble.of(2),
             OptionalInt.of(caught),
             "",
             "",

@@ -179,36 +179,45 @@ record DrillCase(
         step.drills().stream().filter(d -> !d.equals(drill)).toList());
   }
 
-  private Drills drills() {
-    return new Drills(curriculum);
+  private Drills drills(RuleBase rules) {
+    return new Drills(curriculum, rules);
   }
 
   /** What the rules are run over. */
   List<Object> facts() {
-    return drills().facts(asked);
+    return drills(RuleBase.shared()).facts(asked);
   }
 
   /** The ids of the rules that speak against the drill. */
   Set<String> fired() {
-    return reasons().stream().map(Reason::rule).collect(Collectors.toCollection(TreeSet::new));
+    return fired(RuleBase.shared());
   }
 
-  private List<Reason> reasons() {
-    Map<String, List<Reason>> against = drills().against(asked);
+  private Set<String> fired(RuleBase rules) {
+    return reasons(rules).stream().map(Reason::rule).collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private List<Reason> reasons(RuleBase rules) {
+    Map<String, List<Reason>> against = drills(rules).against(asked);
     return against.getOrDefault(drill, List.of());
   }
 
-  /** Runs the rules over what is given and compares. */
+  /** Runs the rules that are loaded over what is given and compares. */
   void check() {
-    assertThat(curriculum.drills()).containsKey(drill);
-    assertThat(fired()).isEqualTo(new TreeSet<>(want.rules()));
-    want.reason().ifPresent(w -> assertThat(said("en")).contains(w));
-    want.reasonEs().ifPresent(w -> assertThat(said("es")).contains(w));
-    Words.LANGUAGES.forEach(
-        l -> assertThat(said(l)).noneMatch(s -> s.contains("{") || s.isBlank()));
+    check(RuleBase.shared());
   }
 
-  private List<String> said(String language) {
-    return reasons().stream().map(r -> RuleCase.WORDS.say(r.phrase(), language)).toList();
+  /** Runs {@code rules} over what is given and compares. */
+  void check(RuleBase rules) {
+    assertThat(curriculum.drills()).containsKey(drill);
+    assertThat(fired(rules)).isEqualTo(new TreeSet<>(want.rules()));
+    want.reason().ifPresent(w -> assertThat(said(rules, "en")).contains(w));
+    want.reasonEs().ifPresent(w -> assertThat(said(rules, "es")).contains(w));
+    Words.LANGUAGES.forEach(
+        l -> assertThat(said(rules, l)).noneMatch(s -> s.contains("{") || s.isBlank()));
+  }
+
+  private List<String> said(RuleBase rules, String language) {
+    return reasons(rules).stream().map(r -> RuleCase.WORDS.say(r.phrase(), language)).toList();
   }
 }

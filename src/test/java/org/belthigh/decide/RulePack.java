@@ -17,7 +17,8 @@ enum RulePack {
   HOLD("hold", "hold arm"),
   /** A hold keeps from pitching. */
   ARM("arm", "hold arm"),
-  PROGRESS("progress", "progress");
+  PROGRESS("progress", "progress"),
+  DRILL("drill", "drill");
 
   /**
    * One case of the pack.
@@ -108,8 +109,11 @@ enum RulePack {
 
   private Stream<Case> cases(Path file) {
     String rule = file.getFileName().toString().replace(".yaml", "");
-    return this == PROGRESS
-        ? ProgressCase.read(file).stream().map(c -> new Case(rule, c.name(), c::check))
-        : RuleCase.read(file).stream().map(c -> new Case(rule, c.name(), c::check));
+    return switch (this) {
+      case PROGRESS ->
+          ProgressCase.read(file).stream().map(c -> new Case(rule, c.name(), c::check));
+      case DRILL -> DrillCase.read(file).stream().map(c -> new Case(rule, c.name(), c::check));
+      case HOLD, ARM -> RuleCase.read(file).stream().map(c -> new Case(rule, c.name(), c::check));
+    };
   }
 }
